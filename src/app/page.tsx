@@ -1,0 +1,5 @@
+import { createRoot } from 'react-dom/client';
+
+const place = document.getElementById('page');
+if (place === null) throw new Error('index.html must hold an element with the id "page"');
+createRoot(place).render(<h1>Strokespace</h1>);
