@@ -1,0 +1,89 @@
+import type { Capsule } from '../geometry/capsule.ts';
+import type { Vec2, Vec3 } from '../geometry/vector.ts';
+import type { Mic } from '../layout/mics/mic.ts';
+import type { MicClass } from '../layout/mics/micClass.ts';
+import type { StandClass } from '../layout/mics/mount.ts';
+import type { Piece } from '../layout/pieces/piece.ts';
+import type { Mm } from '../units/quantity.ts';
+
+/** Parts a microphone and what holds it are made of, each a capsule. */
+export type MicPart =
+  | 'body'
+  | 'connector'
+  | 'bend'
+  | 'clipArm'
+  | 'boom'
+  | 'mast'
+  | 'base'
+  | 'plate';
+
+export interface MicSolid {
+  readonly part: MicPart;
+  readonly capsule: Capsule;
+}
+
+/** Feet on the deck: legs from the hub to each foot, or a disc about it. Kit frame, mm. */
+export interface Footprint {
+  readonly hub: Vec2;
+  readonly hubRadius: Mm;
+  /** Tips of the legs; empty for a disc. */
+  readonly feet: readonly Vec2[];
+  /** Height at which the legs meet the mast: cables pass under legs that stand off the deck. */
+  readonly legHeight: Mm;
+}
+
+/** A stand with its parts in space and what it cannot do. */
+export interface PlacedStand {
+  readonly standClass: StandClass;
+  /** Top of the mast: the boom's clutch. */
+  readonly clutch: Vec3;
+  /** Where the mic is held. */
+  readonly hold: Vec3;
+  readonly boomLength: Mm;
+  /** How far the mic is beyond what mast and boom can reach, mm; 0 when it reaches. */
+  readonly beyondReach: Mm;
+  readonly footprint: Footprint;
+}
+
+/** A microphone in space (kit frame, mm). */
+export interface PlacedMic {
+  readonly mic: Mic;
+  readonly micClass: MicClass;
+  /** The front of the mic and the unit direction it listens to. */
+  readonly tip: Vec3;
+  readonly axis: Vec3;
+  readonly solids: readonly MicSolid[];
+  readonly stand: PlacedStand | null;
+  /** The cable's way from the connector down to the deck, in order: along arm or boom, down the mast or the drum's support. */
+  readonly descent: readonly DescentPart[];
+  /** Where the cable reaches the deck. */
+  readonly deckPoint: Vec2;
+}
+
+/** One stretch of the cable above the deck, with the length it adds. */
+export interface DescentPart {
+  readonly along: 'boom' | 'mast' | 'arm' | 'drum' | 'kick' | 'air';
+  readonly length: Mm;
+}
+
+/** A piece in space: its solid parts (shell, cymbal as flat discs; hardware as capsules) and its feet. */
+export interface PlacedPiece {
+  readonly piece: Piece;
+  readonly shells: readonly Cylinder[];
+  readonly hardware: readonly Capsule[];
+  readonly footprints: readonly Footprint[];
+}
+
+/** A solid disc or drum shell: `centre` of the cylinder, unit `axis`, `radius`, `halfHeight` along the axis. Open ends are not modelled. */
+export interface Cylinder {
+  readonly centre: Vec3;
+  readonly axis: Vec3;
+  readonly radius: Mm;
+  readonly halfHeight: Mm;
+}
+
+/** Everything in space. */
+export interface Rig {
+  readonly pieces: readonly PlacedPiece[];
+  readonly mics: readonly PlacedMic[];
+}

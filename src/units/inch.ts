@@ -1,0 +1,7 @@
+import type { Mm } from './quantity.ts';
+
+/** One inch in mm, exact by definition (international yard and pound agreement, 1959). */
+export const MM_PER_INCH = 25.4;
+
+export const fromInches = (inches: number): Mm => inches * MM_PER_INCH;
+export const toInches = (length: Mm): number => length / MM_PER_INCH;

@@ -1,0 +1,43 @@
+import { fromInches, toInches } from './inch.ts';
+import type { Mm } from './quantity.ts';
+
+/** How lengths are shown. Data are always mm. */
+export type LengthUnit = 'mm' | 'in';
+
+/** A length as text with its unit: `123 mm`, or inches to a tenth: `4.8 in`. Never shows `-0`. */
+export function showLength(length: Mm, unit: LengthUnit): string {
+  return `${showLengthNumber(length, unit)} ${unit}`;
+}
+
+/** The number alone, as an edit field shows it: whole mm, or tenths of an inch. */
+export function showLengthNumber(length: Mm, unit: LengthUnit): string {
+  const value = unit === 'mm' ? Math.round(length) : Math.round(toInches(length) * 10) / 10;
+  return String(value + 0);
+}
+
+/** A long cable or stage length in metres with one decimal, or feet: `5.0 m`, `16.4 ft`. */
+export function showLongLength(length: Mm, unit: LengthUnit): string {
+  return unit === 'mm' ? `${(length / 1000).toFixed(1)} m` : `${(length / 304.8).toFixed(1)} ft`;
+}
+
+/**
+ * Reads a length as a person types it: `120`, `120 mm`, `12 cm`, `1.2 m`, `14 in`, `14"`, with point or comma.
+ * A bare number is in the unit shown. Undefined when it is not a length.
+ */
+export function readLength(text: string, unit: LengthUnit): Mm | undefined {
+  const match = /^\s*([+-]?(?:\d+(?:[.,]\d*)?|[.,]\d+))\s*(mm|cm|m|in|"|ft)?\s*$/i.exec(text);
+  if (!match?.[1]) return undefined;
+  const value = Number(match[1].replace(',', '.'));
+  switch ((match[2] ?? unit).toLowerCase()) {
+    case 'mm':
+      return value;
+    case 'cm':
+      return value * 10;
+    case 'm':
+      return value * 1000;
+    case 'ft':
+      return value * 304.8;
+    default:
+      return fromInches(value);
+  }
+}
