@@ -1,0 +1,61 @@
+import type { Id } from '../layout/fields.ts';
+import type { Layout } from '../layout/layout.ts';
+
+/** One row of the list of layouts. Times are milliseconds since 1970. */
+export interface LibraryRow {
+  readonly id: Id;
+  readonly name: string;
+  readonly venue: string;
+  readonly pieces: number;
+  readonly mics: number;
+  readonly changedAt: number;
+}
+
+/** Whether the open layout is on the disk. `kept`: the browser promised not to clear it by itself. */
+export type SaveState =
+  | { readonly kind: 'saved'; readonly at: number }
+  | { readonly kind: 'saving' }
+  /** Storage refused: what it said. The work can still be exported. */
+  | {
+      readonly kind: 'failed';
+      readonly reason: 'quota' | 'unavailable' | 'other';
+      readonly detail: string;
+    }
+  /** Another tab changed the same layout: nothing of either is lost until one is chosen. */
+  | { readonly kind: 'conflict' };
+
+/** What a file offered for import turned out to be. */
+export type ImportOutcome =
+  | { readonly ok: true; readonly id: Id }
+  | {
+      readonly ok: false;
+      readonly problems: readonly { readonly path: string; readonly message: string }[];
+    };
+
+/** What screens ask of the library. The app connects it to storage; screens never touch storage themselves. */
+export interface LibraryActions {
+  /** Opens a stored layout in the session. */
+  open(id: Id): Promise<void>;
+  /** Stores a new layout and opens it. */
+  create(layout: Layout): Promise<void>;
+  duplicate(id: Id): Promise<void>;
+  rename(id: Id, name: string): Promise<void>;
+  /** Removes a layout; `restore` brings it back until the page is closed. */
+  remove(id: Id): Promise<void>;
+  restore(id: Id): Promise<void>;
+  /** Leaves the open layout, saved, and shows the list. */
+  close(): Promise<void>;
+  /** Downloads a layout as a JSON file; the open one when no id is given, which works without storage too. */
+  exportFile(id?: Id): Promise<void>;
+  importFile(file: {
+    readonly name: string;
+    readonly size: number;
+    text(): Promise<string>;
+  }): Promise<ImportOutcome>;
+  /** After a conflict: keep this tab's work as a copy of its own, or take the other tab's. */
+  resolveConflict(choice: 'keep-mine-as-copy' | 'take-theirs'): Promise<void>;
+  /** Asks the browser to keep the data; its answer. */
+  askToKeep(): Promise<boolean>;
+  /** Saves, then lets the waiting new version take over. */
+  applyUpdate(): Promise<void>;
+}

@@ -1,0 +1,155 @@
+import { useStore } from 'zustand';
+import { createStore } from 'zustand/vanilla';
+import type { Layout } from '../layout/layout.ts';
+import { createAnalyst } from '../report/analyse.ts';
+import type { Report } from '../report/report.ts';
+import type { ForbiddenZone } from '../report/zone.ts';
+import { emptyHistory, type History, recorded, redone, undone } from './history.ts';
+import type { LibraryRow, SaveState } from './library.ts';
+import type { Selection } from './selection.ts';
+
+export type LayoutEdit = (layout: Layout) => Layout;
+
+/** How the user likes to see things; kept on the machine, never in a layout. */
+export interface Preferences {
+  readonly theme: 'dark' | 'light';
+  /** The plan as the audience sees it (audience at the bottom) or as the player does (player at the bottom). */
+  readonly seenFrom: 'house' | 'player';
+  readonly showSweeps: boolean;
+  readonly showRuns: boolean;
+  readonly showZone: boolean;
+}
+
+/** The layout that is open, with all that was computed from it. */
+export interface OpenLayout {
+  readonly layout: Layout;
+  readonly report: Report;
+}
+
+export interface SessionState {
+  readonly open: OpenLayout | null;
+  readonly history: History;
+  /** The layout and label before the gesture that is under way; null when none is. */
+  readonly gesture: { readonly label: string; readonly before: Layout } | null;
+  readonly selection: Selection | null;
+  /** Key of the finding that is shown on the plan. */
+  readonly shownFinding: string | null;
+  /** Where the selected mic, at its height, would be struck; null while unknown. */
+  readonly zone: ForbiddenZone | null;
+  readonly preferences: Preferences;
+  readonly library: readonly LibraryRow[] | null;
+  readonly saving: SaveState | null;
+  /** Whether the browser promised to keep the data; null while unknown. */
+  readonly kept: boolean | null;
+  readonly updateWaiting: boolean;
+}
+
+export const initialState: SessionState = {
+  open: null,
+  history: emptyHistory,
+  gesture: null,
+  selection: null,
+  shownFinding: null,
+  zone: null,
+  preferences: {
+    theme: 'dark',
+    seenFrom: 'house',
+    showSweeps: true,
+    showRuns: true,
+    showZone: true,
+  },
+  library: null,
+  saving: null,
+  kept: null,
+  updateWaiting: false,
+};
+
+/** The one store of the page: what is open, selected and undoable now. */
+export const session = createStore<SessionState>(() => initialState);
+
+const analyse = createAnalyst();
+const opened = (layout: Layout): OpenLayout => ({ layout, report: analyse(layout) });
+
+/** Reads a part of the state and redraws when it changes. */
+export const useSession = <T>(select: (state: SessionState) => T): T => useStore(session, select);
+
+/** Opens a layout with an empty history; null closes. */
+export function openLayout(layout: Layout | null): void {
+  session.setState({
+    open: layout && opened(layout),
+    history: emptyHistory,
+    gesture: null,
+    selection: null,
+    shownFinding: null,
+    zone: null,
+  });
+}
+
+/** Makes one undoable change. An edit that returns the same layout leaves no step. */
+export function edit(label: string, change: LayoutEdit): void {
+  commitGesture();
+  const { open, history } = session.getState();
+  if (!open) return;
+  const next = change(open.layout);
+  if (next === open.layout) return;
+  session.setState({
+    open: opened(next),
+    history: recorded(history, { label, layout: open.layout }),
+  });
+}
+
+/** Starts a gesture: what follows until it ends is one undoable step. */
+export function beginGesture(label: string): void {
+  commitGesture();
+  const { open } = session.getState();
+  if (open) session.setState({ gesture: { label, before: open.layout } });
+}
+
+/** Shows a change of the layout as it was before the gesture, fully analysed; the next preview replaces it. */
+export function previewGesture(change: LayoutEdit): void {
+  const { gesture } = session.getState();
+  if (gesture) session.setState({ open: opened(change(gesture.before)) });
+}
+
+/** Ends the gesture and keeps what it did. */
+export function commitGesture(): void {
+  const { gesture, open, history } = session.getState();
+  if (!gesture) return;
+  const changed = open !== null && open.layout !== gesture.before;
+  session.setState({
+    gesture: null,
+    ...(changed && {
+      history: recorded(history, { label: gesture.label, layout: gesture.before }),
+    }),
+  });
+}
+
+/** Ends the gesture and takes back what it did. */
+export function cancelGesture(): void {
+  const { gesture } = session.getState();
+  if (gesture) session.setState({ gesture: null, open: opened(gesture.before) });
+}
+
+export const undo = (): void => step(undone);
+export const redo = (): void => step(redone);
+
+function step(move: typeof undone): void {
+  commitGesture();
+  const { open, history } = session.getState();
+  const moved = open && move(history, open.layout);
+  if (moved) session.setState({ open: opened(moved.layout), history: moved.history });
+}
+
+/** Selects a thing; a shown finding is let go. */
+export function select(selection: Selection | null): void {
+  session.setState({ selection, shownFinding: null, zone: null });
+}
+
+/** Shows a finding on the plan and selects what it is about. */
+export function showFinding(key: string | null, selection: Selection | null): void {
+  session.setState({ shownFinding: key, selection, zone: null });
+}
+
+export function prefer(preferences: Partial<Preferences>): void {
+  session.setState({ preferences: { ...session.getState().preferences, ...preferences } });
+}
