@@ -1,8 +1,15 @@
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vitest/config';
+import { precachePlugin } from './src/app/launch/precachePlugin.ts';
 
 export default defineConfig({
-  plugins: [react()],
+  plugins: [react(), precachePlugin()],
+  build: {
+    // The content policy allows no data: address but for pictures, so every asset stays a file.
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+  },
+  worker: { format: 'es' },
   test: {
     include: ['tests/**/*.test.ts'],
     environment: 'node',
