@@ -1,4 +1,5 @@
 import type { Capsule } from '../geometry/capsule.ts';
+import type { Cylinder, Tube } from '../geometry/cylinder.ts';
 import type { Vec2, Vec3 } from '../geometry/vector.ts';
 import type { Mic } from '../layout/mics/mic.ts';
 import type { MicClass } from '../layout/mics/micClass.ts';
@@ -66,20 +67,19 @@ export interface DescentPart {
   readonly length: Mm;
 }
 
-/** A piece in space: its solid parts (shell, cymbal as flat discs; hardware as capsules) and its feet. */
+/** A piece in space (kit frame, mm): its solid parts and its feet. Open ends of shells are not modelled. */
 export interface PlacedPiece {
   readonly piece: Piece;
+  /** Shells, cymbals and seats. */
   readonly shells: readonly Cylinder[];
+  /** Hoops of drums: rings beyond the heads, outside the shell. */
+  readonly hoops: readonly Tube[];
+  /** Masts, arms, legs and pedal plates. */
   readonly hardware: readonly Capsule[];
+  /** Where its stand or its own legs meet the deck. Legs on a shell are one small disc each. */
   readonly footprints: readonly Footprint[];
-}
-
-/** A solid disc or drum shell: `centre` of the cylinder, unit `axis`, `radius`, `halfHeight` along the axis. Open ends are not modelled. */
-export interface Cylinder {
-  readonly centre: Vec3;
-  readonly axis: Vec3;
-  readonly radius: Mm;
-  readonly halfHeight: Mm;
+  /** Convex plan outlines (anticlockwise) of what lies low over the deck without legs: a kick's shell, a pedal. */
+  readonly outlines: readonly (readonly Vec2[])[];
 }
 
 /** Everything in space. */
