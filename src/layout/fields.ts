@@ -1,5 +1,8 @@
 import { z } from 'zod';
 
+// The page runs under a content security policy without eval: the validator must not compile functions at run time.
+z.config({ jitless: true });
+
 /** Field shapes shared by every part of a layout, with the limits beyond which a value is a mistake, not a choice. */
 
 /** Names a thing inside one layout for ever: lower-case letters, digits and hyphens, 1 to 40 characters. */
