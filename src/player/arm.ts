@@ -1,0 +1,145 @@
+import type { Player } from '../layout/player.ts';
+import type { Mm } from '../units/quantity.ts';
+import { bodyOf } from './body.ts';
+
+/**
+ * A position of the arm in hand space, 15 numbers in a row (mm): elbow, grip, grip again, stick's butt, stick's tip. So the
+ * forearm is the segment at 0, the hand (a ball) the one at 3, the stick the one at 9.
+ */
+export const POSITION = 15;
+export const ELBOW = 0;
+export const GRIP = 3;
+export const BUTT = 9;
+export const TIP = 12;
+
+/** A moving part of the arm: where its segment stands in a position. */
+export interface ArmPart {
+  readonly name: 'stick' | 'hand' | 'forearm';
+  readonly at: number;
+  readonly radius: Mm;
+}
+
+/** Rule A1: the hand is a ball of 45 mm about the grip, the forearm a capsule of 40 mm from elbow to grip. */
+export const HAND_RADIUS = 45;
+export const FOREARM_RADIUS = 40;
+/** Rule A2: an arm reaches without leaning to 0.98 of its links together, and the trunk leans at most 200 mm. */
+const STRETCH = 0.98;
+const MOST_LEAN = 200;
+/** Rule A3: the direction in which an elbow hangs, in hand space. */
+const HANG_X = 0.5;
+const HANG_Z = -0.87;
+const HANG_SIZE = Math.hypot(HANG_X, HANG_Z);
+/** Where the hang direction runs along the arm it says nothing; the elbow then points outward (rule A3, its limit case). */
+const NO_SIDE = 1e-9;
+
+/** The arm of a player, as a right arm in hand space. */
+export class Arm {
+  readonly shoulderX: Mm;
+  readonly shoulderZ: Mm;
+  readonly upper: Mm;
+  readonly fore: Mm;
+  /** From the grip to the stick's tip, and back to its butt. */
+  readonly ahead: Mm;
+  readonly behind: Mm;
+  readonly parts: readonly ArmPart[];
+  /** The farthest the grip is from the shoulder without leaning. */
+  readonly easy: Mm;
+
+  constructor(player: Player) {
+    const body = bodyOf(player);
+    this.shoulderX = body.biacromialBreadth / 2;
+    this.shoulderZ = player.seatHeight + body.acromialHeightSitting;
+    this.upper = body.acromionRadiale;
+    this.fore = body.radialeStylion + body.stylionToGripCentre;
+    this.ahead = player.stick.length - player.stick.butt;
+    this.behind = player.stick.butt;
+    this.easy = STRETCH * (this.upper + this.fore);
+    this.parts = [
+      { name: 'stick', at: BUTT, radius: player.stick.diameter / 2 },
+      { name: 'hand', at: GRIP, radius: HAND_RADIUS },
+      { name: 'forearm', at: ELBOW, radius: FOREARM_RADIUS },
+    ];
+  }
+
+  /** How far a grip is beyond what arm and lean reach, mm (rule A2); 0 when it is in reach. */
+  beyond(x: Mm, y: Mm, z: Mm): Mm {
+    const far = Math.hypot(x - this.shoulderX, y, z - this.shoulderZ);
+    return Math.max(0, far - this.easy - MOST_LEAN);
+  }
+
+  /**
+   * Writes the elbow that belongs to the grip already in `out` (rules A2 and A3). The arm solves as a triangle of its two links over
+   * the line from the shoulder, moved by the trunk's lean; beyond all reach the triangle stays as at full stretch.
+   */
+  writeElbow(out: Float64Array): void {
+    let ex = (out[GRIP] as number) - this.shoulderX;
+    let ey = out[GRIP + 1] as number;
+    let ez = (out[GRIP + 2] as number) - this.shoulderZ;
+    const far = Math.sqrt(ex * ex + ey * ey + ez * ez);
+    const size = far > NO_SIDE ? far : 1;
+    ex /= size;
+    ey /= size;
+    ez /= size;
+    const lean = Math.min(MOST_LEAN, Math.max(0, far - this.easy));
+    const line = Math.max(Math.abs(this.upper - this.fore), Math.min(far - lean, this.easy));
+    const base = elbowBase(this.upper, this.fore, line);
+    const height = Math.sqrt(Math.max(0, this.upper * this.upper - base * base));
+    // The hang direction less its part along the arm: outward and down, square to the line from shoulder to grip.
+    const slope = HANG_X * ex + HANG_Z * ez;
+    let wx = HANG_X - slope * ex;
+    let wy = -slope * ey;
+    let wz = HANG_Z - slope * ez;
+    const wide = Math.sqrt(wx * wx + wy * wy + wz * wz);
+    if (wide < NO_SIDE) {
+      wx = -ez;
+      wy = 0;
+      wz = ex;
+    }
+    const k = height / (wide < NO_SIDE ? Math.hypot(ex, ez) : wide);
+    out[ELBOW] = this.shoulderX + (lean + base) * ex + k * wx;
+    out[ELBOW + 1] = (lean + base) * ey + k * wy;
+    out[ELBOW + 2] = this.shoulderZ + (lean + base) * ez + k * wz;
+  }
+
+  /**
+   * The most the elbow can move per mm that the grip moves, while the grip stays within `room` mm of the position in `out`: the bound
+   * that lets the search skip intervals without missing a touch. Infinite where the elbow may flip.
+   *
+   * Derivation. e is the unit vector from shoulder to grip, D their distance, turning at most 1/Dmin per mm. The elbow lies on
+   * a sphere about the shoulder: in the plane of e and the hang direction it turns with e and by the change of the triangle's angle, |a'|/b
+   * per mm, on the upper arm's length; out of that plane by (a + b cot g)/Dmin, g the angle between e and the hang direction.
+   * When leaning, D is held, and the shoulder itself moves at most as fast as the grip.
+   */
+  elbowRate(out: Float64Array, room: Mm): number {
+    const x = (out[GRIP] as number) - this.shoulderX;
+    const y = out[GRIP + 1] as number;
+    const z = (out[GRIP + 2] as number) - this.shoulderZ;
+    const far = Math.sqrt(x * x + y * y + z * z);
+    const nearest = far - room;
+    if (nearest <= Math.abs(this.upper - this.fore) || nearest <= 1)
+      return Number.POSITIVE_INFINITY;
+    const cosHang = (HANG_X * x + HANG_Z * z) / (far * HANG_SIZE);
+    const sinHang = Math.sqrt(Math.max(0, 1 - cosHang * cosHang)) - room / nearest;
+    if (sinHang < 0.01) return Number.POSITIVE_INFINITY;
+    const low = Math.min(nearest, this.easy);
+    const high = Math.min(far + room, this.easy);
+    const heightLow = this.elbowHeight(low);
+    const heightHigh = this.elbowHeight(high);
+    // The triangle's height over its base rises once and falls once: its least value is at an end; the upper arm bounds its most.
+    const leastHeight = Math.min(heightLow, heightHigh);
+    const skew = Math.abs(this.upper * this.upper - this.fore * this.fore) / (2 * low * low);
+    const inPlane = this.upper * (1 / nearest + (0.5 + skew) / leastHeight);
+    const outOfPlane = this.upper / (sinHang * nearest);
+    const leaning = far + room > this.easy ? 1 : 0;
+    return leaning + Math.sqrt(inPlane * inPlane + outOfPlane * outOfPlane);
+  }
+
+  private elbowHeight(line: Mm): Mm {
+    const base = elbowBase(this.upper, this.fore, line);
+    return Math.sqrt(Math.max(0, this.upper * this.upper - base * base));
+  }
+}
+
+/** Where the elbow's foot stands on the line from shoulder to grip (law of cosines). */
+const elbowBase = (upper: Mm, fore: Mm, line: Mm): Mm =>
+  line > 0 ? (line * line + upper * upper - fore * fore) / (2 * line) : 0;

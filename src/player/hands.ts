@@ -1,0 +1,23 @@
+import type { Vec3 } from '../geometry/vector.ts';
+import type { Hands } from '../layout/pieces/struck.ts';
+import type { Player } from '../layout/player.ts';
+
+/** A hand or foot of the player. */
+export type Side = 'right' | 'left';
+
+/** +1 for the right, -1 for the left. */
+export type SideSign = 1 | -1;
+export const signOf = (side: Side): SideSign => (side === 'right' ? 1 : -1);
+
+/**
+ * Hand space: the kit frame with x turned round for the left hand, so that both arms are computed as right arms. A mirrored
+ * kit with the lead hand swapped then runs through the very same arithmetic and gives exactly mirrored results.
+ */
+export const mirrored = (p: Vec3, sign: SideSign): Vec3 =>
+  sign === 1 ? p : { x: -p.x, y: p.y, z: p.z };
+
+/** Whether a hand plays a piece. */
+export function plays(side: Side, hands: Hands, leadHand: Player['leadHand']): boolean {
+  if (hands === 'lead') return side === leadHand;
+  return hands === 'both' || hands === side;
+}
