@@ -1,0 +1,64 @@
+import type { Mm } from '../units/quantity.ts';
+import type { Capsule } from './capsule.ts';
+import type { Cylinder } from './cylinder.ts';
+import type { Vec3 } from './vector.ts';
+
+/** A box along the axes of the frame, its faces included. */
+export interface Bounds {
+  readonly low: Vec3;
+  readonly high: Vec3;
+}
+
+export const boundsOfCapsule = ({ a, b, radius }: Capsule): Bounds => ({
+  low: {
+    x: Math.min(a.x, b.x) - radius,
+    y: Math.min(a.y, b.y) - radius,
+    z: Math.min(a.z, b.z) - radius,
+  },
+  high: {
+    x: Math.max(a.x, b.x) + radius,
+    y: Math.max(a.y, b.y) + radius,
+    z: Math.max(a.z, b.z) + radius,
+  },
+});
+
+/** The tightest box round a cylinder, by how far its disc and its axis reach along each axis of the frame. */
+export function boundsOfCylinder({ centre, axis, radius, halfHeight }: Cylinder): Bounds {
+  const reach = (cosine: number): Mm =>
+    halfHeight * Math.abs(cosine) + radius * Math.sqrt(Math.max(0, 1 - cosine * cosine));
+  const [x, y, z] = [reach(axis.x), reach(axis.y), reach(axis.z)];
+  return {
+    low: { x: centre.x - x, y: centre.y - y, z: centre.z - z },
+    high: { x: centre.x + x, y: centre.y + y, z: centre.z + z },
+  };
+}
+
+/** The box round boxes; undefined for none. */
+export function joined(boxes: readonly Bounds[]): Bounds | undefined {
+  const [first, ...rest] = boxes;
+  if (!first) return undefined;
+  return rest.reduce(
+    ({ low, high }, box) => ({
+      low: {
+        x: Math.min(low.x, box.low.x),
+        y: Math.min(low.y, box.low.y),
+        z: Math.min(low.z, box.low.z),
+      },
+      high: {
+        x: Math.max(high.x, box.high.x),
+        y: Math.max(high.y, box.high.y),
+        z: Math.max(high.z, box.high.z),
+      },
+    }),
+    first,
+  );
+}
+
+/** True when two boxes share a point. */
+export const boundsMeet = (p: Bounds, q: Bounds): boolean =>
+  p.low.x <= q.high.x &&
+  q.low.x <= p.high.x &&
+  p.low.y <= q.high.y &&
+  q.low.y <= p.high.y &&
+  p.low.z <= q.high.z &&
+  q.low.z <= p.high.z;

@@ -1,0 +1,65 @@
+import type { Mm } from '../units/quantity.ts';
+import { leftOf } from './orientation.ts';
+import { gap, nearestOnSegment } from './plan.ts';
+import type { Frame, Vec2 } from './vector.ts';
+
+/** A straight line between two points of the plan. */
+export type PlanSegment<F extends Frame = 'kit'> = readonly [Vec2<F>, Vec2<F>];
+
+/** Where two segments cross, each passing from one side of the other to the other side; undefined when they do not. The test is exact. */
+export function crossing<F extends Frame>(
+  first: PlanSegment<F>,
+  second: PlanSegment<F>,
+): Vec2<F> | undefined {
+  const [a, b] = first;
+  const [c, d] = second;
+  const atC = leftOf(a, b, c);
+  const atD = leftOf(a, b, d);
+  const atA = leftOf(c, d, a);
+  const atB = leftOf(c, d, b);
+  if (!opposite(atC, atD) || !opposite(atA, atB)) return undefined;
+  const t = atC / (atC - atD);
+  return { x: c.x + t * (d.x - c.x), y: c.y + t * (d.y - c.y) };
+}
+
+const opposite = (p: number, q: number): boolean => (p < 0 && q > 0) || (p > 0 && q < 0);
+
+/** How near two segments come, and the middle between their nearest points. */
+export interface PlanMeeting<F extends Frame = 'kit'> {
+  readonly distance: Mm;
+  readonly place: Vec2<F>;
+}
+
+/** Nearest approach of two segments: 0 where they cross, else at an end of one of them. */
+export function planMeeting<F extends Frame>(
+  first: PlanSegment<F>,
+  second: PlanSegment<F>,
+): PlanMeeting<F> {
+  const cross = crossing(first, second);
+  if (cross) return { distance: 0, place: cross };
+  const ends = [
+    ...first.map((end) => between(end, nearestOnSegment(...second, end))),
+    ...second.map((end) => between(end, nearestOnSegment(...first, end))),
+  ];
+  return ends.reduce((best, end) => (end.distance < best.distance ? end : best));
+}
+
+const between = <F extends Frame>(p: Vec2<F>, q: Vec2<F>): PlanMeeting<F> => ({
+  distance: gap(p, q),
+  place: { x: (p.x + q.x) / 2, y: (p.y + q.y) / 2 },
+});
+
+/**
+ * How far a point lies outside a convex outline given anticlockwise, mm; negative inside, by the distance to the nearest
+ * edge; 0 on the outline.
+ */
+export function outsideOutline<F extends Frame>(outline: readonly Vec2<F>[], p: Vec2<F>): Mm {
+  let inside = true;
+  let nearest = Number.POSITIVE_INFINITY;
+  for (const [i, a] of outline.entries()) {
+    const b = outline[(i + 1) % outline.length] ?? a;
+    if (leftOf(a, b, p) < 0) inside = false;
+    nearest = Math.min(nearest, gap(p, nearestOnSegment(a, b, p)));
+  }
+  return inside ? -nearest : nearest;
+}
