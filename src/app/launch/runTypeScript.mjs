@@ -1,9 +1,10 @@
 // Runs a TypeScript entry without a browser: node src/app/launch/runTypeScript.mjs ENTRY [ARGUMENTS]
 // Node 20 can't read TypeScript, so the entry is bundled with Vite into a cache, again only when a source has changed.
+import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import { existsSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { basename, extname, join, resolve } from 'node:path';
-import { fileURLToPath, pathToFileURL } from 'node:url';
+import { fileURLToPath } from 'node:url';
 import { installMissingPackages } from './install.mjs';
 
 const root = fileURLToPath(new URL('../../..', import.meta.url));
@@ -66,11 +67,10 @@ try {
   if (!existsSync(entry)) throw new Error(`There is no ${given}.`);
   installMissingPackages(root);
   const file = await bundle(entry);
-  process.argv = [process.execPath, file, ...rest];
-  await import(pathToFileURL(file).href);
+  const result = spawnSync(process.execPath, [file, ...rest], { stdio: 'inherit' });
+  if (result.error !== undefined) throw result.error;
+  process.exitCode = result.status ?? 2;
 } catch (error) {
-  process.stderr.write(
-    `${error instanceof Error ? (error.stack ?? error.message) : String(error)}\n`,
-  );
+  process.stderr.write(`${error instanceof Error ? error.message : String(error)}\n`);
   process.exit(2);
 }

@@ -1,0 +1,63 @@
+/** What a room's files may import. */
+export interface Room {
+  /** Other rooms; a room may always import its own files. */
+  readonly rooms: readonly string[];
+  /** Packages, by name; `node:` stands for what Node brings. */
+  readonly packages: readonly string[];
+  /** Runs in a page, a worker and on the command line alike: no DOM, clock, randomness or console. */
+  readonly pure: boolean;
+}
+
+const pure = (rooms: readonly string[], ...packages: readonly string[]): Room => ({
+  rooms,
+  packages,
+  pure: true,
+});
+const open = (rooms: readonly string[], ...packages: readonly string[]): Room => ({
+  rooms,
+  packages,
+  pure: false,
+});
+
+const rig = ['units', 'geometry', 'layout'];
+const engine = [...rig, 'rig'];
+
+/** The rooms of `src/` and the direction of imports between them; the table in DEVELOPERS.md says why. */
+export const roomTable: Readonly<Record<string, Room>> = {
+  units: pure([]),
+  geometry: pure(['units'], 'flatbush', 'robust-predicates'),
+  layout: pure(['units', 'geometry'], 'immer', 'zod'),
+  rig: pure(rig),
+  player: pure(engine),
+  clearance: pure([...engine, 'player'], 'd3-contour', 'flatbush'),
+  cabling: pure(engine, 'flatbush', 'robust-predicates'),
+  acoustics: pure(engine),
+  patch: pure(['units', 'layout', 'rig']),
+  report: pure([...engine, 'player', 'clearance', 'cabling', 'acoustics', 'patch']),
+  storage: open(['layout'], 'idb'),
+  session: open(['units', 'geometry', 'layout', 'report'], 'zustand'),
+  editor: open(
+    ['units', 'geometry', 'layout', 'rig', 'report', 'session'],
+    'konva',
+    'react',
+    'react-konva',
+  ),
+  views: open(['units', 'layout', 'report', 'session'], 'react', 'react-dom'),
+  app: open(
+    [
+      'units',
+      'geometry',
+      ...['layout', 'rig', 'player', 'clearance', 'cabling', 'acoustics'],
+    ].concat(['patch', 'report', 'storage', 'session', 'editor', 'views']),
+    'idb',
+    'konva',
+    'node:',
+    'react',
+    'react-dom',
+    'react-konva',
+    'vite',
+    'zod',
+    'zustand',
+    '@vitejs/plugin-react',
+  ),
+};
