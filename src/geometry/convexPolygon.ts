@@ -1,0 +1,106 @@
+import { leftOf } from './orientation.ts';
+import { at } from './ring.ts';
+import type { Frame, Vec2 } from './vector.ts';
+
+/**
+ * A convex polygon on the plan: at least three corners, anticlockwise, every corner strictly convex (no three on a line),
+ * and the rectangle round it. Made by {@link convexHull}.
+ */
+export interface ConvexPolygon<F extends Frame = 'kit'> {
+  readonly corners: readonly Vec2<F>[];
+  readonly low: Vec2<F>;
+  readonly high: Vec2<F>;
+}
+
+/** The smallest convex polygon round the points (monotone chain, exact turns); undefined when they all lie on one line. */
+export function convexHull<F extends Frame = 'kit'>(
+  points: readonly Vec2<F>[],
+): ConvexPolygon<F> | undefined {
+  const sorted = [...points].sort((p, q) => p.x - q.x || p.y - q.y);
+  const lower = chain(sorted);
+  const upper = chain(sorted.reverse());
+  const corners = [...lower.slice(0, -1), ...upper.slice(0, -1)];
+  if (corners.length < 3) return undefined;
+  const xs = corners.map((p) => p.x);
+  const ys = corners.map((p) => p.y);
+  return {
+    corners,
+    low: { x: Math.min(...xs), y: Math.min(...ys) },
+    high: { x: Math.max(...xs), y: Math.max(...ys) },
+  };
+}
+
+function chain<F extends Frame>(points: readonly Vec2<F>[]): Vec2<F>[] {
+  const kept: Vec2<F>[] = [];
+  for (const p of points) {
+    for (;;) {
+      const last = kept.at(-1);
+      const before = kept.at(-2);
+      if (!last || !before || leftOf(before, last, p) > 0) break;
+      kept.pop();
+    }
+    kept.push(p);
+  }
+  return kept;
+}
+
+/** True when p lies strictly inside: a point on the outline is not inside. */
+export function isInside<F extends Frame>(polygon: ConvexPolygon<F>, p: Vec2<F>): boolean {
+  const { corners, low, high } = polygon;
+  if (p.x <= low.x || p.x >= high.x || p.y <= low.y || p.y >= high.y) return false;
+  return corners.every((corner, i) => leftOf(corner, at(corners, i + 1), p) > 0);
+}
+
+/**
+ * True when the segment from a to b passes through the inside of the polygon; running along its outline or touching it is
+ * not passing. Exact for the given coordinates: a convex polygon and a segment are apart exactly when the segment's line or the
+ * line of one edge separates them, and each is decided by exact turns.
+ */
+export function passesThrough<F extends Frame>(
+  polygon: ConvexPolygon<F>,
+  a: Vec2<F>,
+  b: Vec2<F>,
+): boolean {
+  const { corners, low, high } = polygon;
+  if (a.x <= low.x && b.x <= low.x) return false;
+  if (a.x >= high.x && b.x >= high.x) return false;
+  if (a.y <= low.y && b.y <= low.y) return false;
+  if (a.y >= high.y && b.y >= high.y) return false;
+  if (a.x === b.x && a.y === b.y) return isInside(polygon, a);
+  return straddles(corners, a, b) && !anyEdgeSeparates(corners, a, b);
+}
+
+function straddles<F extends Frame>(corners: readonly Vec2<F>[], a: Vec2<F>, b: Vec2<F>): boolean {
+  let left = false;
+  let right = false;
+  for (const corner of corners) {
+    const side = leftOf(a, b, corner);
+    if (side > 0) left = true;
+    if (side < 0) right = true;
+    if (left && right) return true;
+  }
+  return false;
+}
+
+function anyEdgeSeparates<F extends Frame>(
+  corners: readonly Vec2<F>[],
+  a: Vec2<F>,
+  b: Vec2<F>,
+): boolean {
+  return corners.some((corner, i) => {
+    const next = at(corners, i + 1);
+    return leftOf(corner, next, a) <= 0 && leftOf(corner, next, b) <= 0;
+  });
+}
+
+/** True when the insides of two polygons share a point; touching along an edge or at a corner is not overlapping. */
+export function overlaps<F extends Frame>(p: ConvexPolygon<F>, q: ConvexPolygon<F>): boolean {
+  return !separates(p, q) && !separates(q, p);
+}
+
+function separates<F extends Frame>(p: ConvexPolygon<F>, q: ConvexPolygon<F>): boolean {
+  return p.corners.some((corner, i) => {
+    const next = at(p.corners, i + 1);
+    return q.corners.every((other) => leftOf(corner, next, other) <= 0);
+  });
+}

@@ -1,0 +1,117 @@
+import type { Mm } from '../units/quantity.ts';
+import { type ConvexPolygon, isInside, passesThrough } from './convexPolygon.ts';
+
+import { gap, holds, nearestOnSegment, type Rectangle } from './plan.ts';
+import { at } from './ring.ts';
+import type { Frame, Vec2 } from './vector.ts';
+
+/** How far outside an outline a point is put, so that rounding never leaves it inside. */
+const CLEAR_OF_OUTLINE: Mm = 1e-3;
+
+interface Edge<F extends Frame> {
+  readonly a: Vec2<F>;
+  readonly b: Vec2<F>;
+  /** Outward, of length 1. */
+  readonly normal: Vec2<F>;
+}
+
+/**
+ * Points outside all obstacles where a way from `point`, which stands inside one or more of them, can come out: nearest first,
+ * at most `most`. A point that stands clear is its own only answer.
+ *
+ * L1 The nearest clear point lies on the outline of an obstacle: straight ahead on an edge, or where two outlines cross.
+ * L2 A point from which the straight way back passes through one of the `walls` comes after all others, unless `point` stands in
+ *    that wall already.
+ * L3 Points outside `region` do not count.
+ */
+export function waysOut<F extends Frame>(
+  point: Vec2<F>,
+  obstacles: readonly ConvexPolygon<F>[],
+  { walls, region, most }: LeaveRules<F>,
+): Vec2<F>[] {
+  const isClear = (p: Vec2<F>): boolean => !obstacles.some((obstacle) => isInside(obstacle, p));
+  if (isClear(point)) return [point];
+  const edges = edgesReachedFrom(point, obstacles);
+  const solid = walls.filter((wall) => !isInside(wall, point));
+  const isOpen = (p: Vec2<F>): boolean => !solid.some((wall) => passesThrough(wall, point, p));
+  const candidates = [...straightAhead(point, edges), ...crossings(edges)]
+    .filter((p) => holds(region, p) && isClear(p))
+    .sort((p, q) => gap(point, p) - gap(point, q) || p.x - q.x || p.y - q.y);
+  const open = candidates.filter(isOpen);
+  return (open.length > 0 ? open : candidates).slice(0, most);
+}
+
+export interface LeaveRules<F extends Frame> {
+  readonly walls: readonly ConvexPolygon<F>[];
+  readonly region: Rectangle<F>;
+  readonly most: number;
+}
+
+/** Edges of the obstacles that hold the point and of all that overlap with those, directly or through others. */
+function edgesReachedFrom<F extends Frame>(
+  point: Vec2<F>,
+  obstacles: readonly ConvexPolygon<F>[],
+): Edge<F>[] {
+  const reached = obstacles.filter((obstacle) => isInside(obstacle, point));
+  const others = new Set(obstacles.filter((obstacle) => !reached.includes(obstacle)));
+  // Grows while it is walked: each obstacle brings in those whose rectangles meet its own.
+  for (const obstacle of reached) {
+    for (const other of others) {
+      if (!rectanglesMeet(obstacle, other)) continue;
+      others.delete(other);
+      reached.push(other);
+    }
+  }
+  return reached.flatMap(({ corners }) =>
+    corners.map((a, i) => {
+      const b = at(corners, i + 1);
+      const size = gap(a, b);
+      return { a, b, normal: { x: (b.y - a.y) / size, y: (a.x - b.x) / size } };
+    }),
+  );
+}
+
+const rectanglesMeet = <F extends Frame>(p: ConvexPolygon<F>, q: ConvexPolygon<F>): boolean =>
+  p.low.x <= q.high.x && q.low.x <= p.high.x && p.low.y <= q.high.y && q.low.y <= p.high.y;
+
+const straightAhead = <F extends Frame>(point: Vec2<F>, edges: readonly Edge<F>[]): Vec2<F>[] =>
+  edges.map(({ a, b, normal }) => {
+    const nearest = nearestOnSegment(a, b, point);
+    return {
+      x: nearest.x + CLEAR_OF_OUTLINE * normal.x,
+      y: nearest.y + CLEAR_OF_OUTLINE * normal.y,
+    };
+  });
+
+function crossings<F extends Frame>(edges: readonly Edge<F>[]): Vec2<F>[] {
+  const found: Vec2<F>[] = [];
+  for (const [i, e] of edges.entries()) {
+    for (const f of edges.slice(i + 1)) {
+      const crossing = crossingOf(e, f);
+      if (crossing) found.push(crossing);
+    }
+  }
+  return found;
+}
+
+/** Where two edges cross, moved clear of both; undefined when they do not, or stand back to back. */
+function crossingOf<F extends Frame>(e: Edge<F>, f: Edge<F>): Vec2<F> | undefined {
+  const ex = e.b.x - e.a.x;
+  const ey = e.b.y - e.a.y;
+  const fx = f.b.x - f.a.x;
+  const fy = f.b.y - f.a.y;
+  const across = ex * fy - ey * fx;
+  if (across === 0) return undefined;
+  const dx = f.a.x - e.a.x;
+  const dy = f.a.y - e.a.y;
+  const s = (dx * fy - dy * fx) / across;
+  const t = (dx * ey - dy * ex) / across;
+  if (!(s > 0 && s < 1 && t > 0 && t < 1)) return undefined;
+  const turn = 1 + e.normal.x * f.normal.x + e.normal.y * f.normal.y;
+  if (turn < 1e-6) return undefined;
+  const k = CLEAR_OF_OUTLINE / turn;
+  return {
+    x: e.a.x + s * ex + k * (e.normal.x + f.normal.x),
+    y: e.a.y + s * ey + k * (e.normal.y + f.normal.y),
+  };
+}
