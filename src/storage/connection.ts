@@ -1,0 +1,133 @@
+import { type DBSchema, type IDBPDatabase, type IDBPTransaction, openDB } from 'idb';
+import type { Id } from '../layout/fields.ts';
+import type { StoredDocument, StoredHead } from './stored.ts';
+
+/** The database, version 1: a head per layout, and its documents by revision. */
+export interface LayoutDatabase extends DBSchema {
+  heads: { key: Id; value: StoredHead };
+  documents: { key: [Id, number]; value: StoredDocument };
+}
+export type Database = IDBPDatabase<LayoutDatabase>;
+export type Both = ['heads', 'documents'];
+export type ReadWrite = IDBPTransaction<LayoutDatabase, Both, 'readwrite'>;
+
+const DATABASE_VERSION = 1;
+/** How long opening may take before it counts as refused, ms. */
+const OPENING_PATIENCE = 10_000;
+
+/** The database can't be opened now; the message says why and what helps. */
+export class CannotOpen extends Error {}
+
+export interface Connection {
+  /** Runs with an open database; opens it again, once, when the browser had taken it away. */
+  use<T>(run: (database: Database) => Promise<T>): Promise<T>;
+  close(): void;
+}
+
+/**
+ * A connection that opens on first use and again after it was lost, as tablets drop it when an app is put away.
+ *
+ * It closes for a newer version of the app, so that it never blocks one, and says so.
+ */
+export function connectTo(
+  name: string,
+  onClosed: (why: 'newer-version' | 'connection-lost') => void,
+): Connection {
+  let current: Opening | undefined;
+
+  const opening = (): Opening => {
+    if (current !== undefined) return current;
+    const opened = open(name, (why) => {
+      drop(opened);
+      if (why !== undefined) onClosed(why);
+    });
+    current = opened;
+    return opened;
+  };
+  const drop = (gone: Opening): void => {
+    if (current === gone) current = undefined;
+  };
+  const run = async <T>({ database, late }: Opening, work: (database: Database) => Promise<T>) =>
+    work(await Promise.race([database, late]));
+
+  return {
+    async use(work) {
+      const first = opening();
+      try {
+        return await run(first, work);
+      } catch (error) {
+        if (!isLostConnection(error)) throw error;
+        drop(first);
+        return await run(opening(), work);
+      }
+    },
+    close() {
+      current?.database.then((database) => database.close()).catch(() => {});
+      current = undefined;
+    },
+  };
+}
+
+interface Opening {
+  readonly database: Promise<Database>;
+  /** Rejects when another tab keeps this one from opening, or the browser does not answer; `database` may still come. */
+  readonly late: Promise<never>;
+}
+
+/** @param onGone Called when this opening is of no more use: with the reason when it had been open. */
+function open(name: string, onGone: (why?: 'newer-version' | 'connection-lost') => void): Opening {
+  let tellLate: (error: CannotOpen) => void = () => {};
+  const late = new Promise<never>((_, fail) => {
+    tellLate = fail;
+  });
+  late.catch(() => {});
+  const patience = setTimeout(
+    () => tellLate(new CannotOpen('The browser did not open its storage.')),
+    OPENING_PATIENCE,
+  );
+  let upgradeError: unknown;
+  const opening = async () =>
+    openDB<LayoutDatabase>(name, DATABASE_VERSION, {
+      upgrade(database, _from, _to, transaction) {
+        try {
+          database.createObjectStore('heads', { keyPath: 'id' });
+          database.createObjectStore('documents', { keyPath: ['id', 'revision'] });
+        } catch (error) {
+          // Without this the browser would commit the half of the upgrade that worked.
+          upgradeError = error;
+          transaction.done.catch(() => {});
+          transaction.abort();
+        }
+      },
+      blocked: () =>
+        tellLate(
+          new CannotOpen('Another tab holds an older version of the storage open. Close that tab.'),
+        ),
+      blocking(_from, _to, event) {
+        (event.target as IDBDatabase).close();
+        onGone('newer-version');
+      },
+      terminated: () => onGone('connection-lost'),
+    });
+  const database = opening()
+    .catch((error: unknown) => {
+      onGone();
+      throw cannotOpen(upgradeError ?? error);
+    })
+    .finally(() => clearTimeout(patience));
+  return { database, late };
+}
+
+function cannotOpen(error: unknown): CannotOpen {
+  if (error instanceof DOMException && error.name === 'VersionError') {
+    return new CannotOpen(
+      'A newer version of Strokespace has taken this storage over. Load the page again.',
+    );
+  }
+  return new CannotOpen(error instanceof Error ? error.message : String(error), { cause: error });
+}
+
+/** InvalidStateError: the connection is closing; UnknownError: what browsers give when their database process has gone. */
+const isLostConnection = (error: unknown): boolean =>
+  error instanceof DOMException &&
+  (error.name === 'InvalidStateError' || error.name === 'UnknownError');

@@ -1,0 +1,85 @@
+import type { Id } from '../layout/fields.ts';
+import type { Layout } from '../layout/layout.ts';
+import type { Problem } from '../layout/problem.ts';
+
+/**
+ * The storage port: all that the app asks of whatever keeps layouts. Rules, quoted by the contract tests:
+ *
+ * S1 A save writes only when the stored revision is the expected one, compared inside the transaction that writes; anything
+ *    else is a conflict and changes nothing. When exactly the text to be saved is there already, it is saved.
+ * S2 'ok' is answered only when the transaction is done, on the disk and not in a buffer of the operating system.
+ * S3 Every stored document passes the layout's own check when it is loaded. One that does not is named, kept and handed out
+ *    as text; nothing writes over it.
+ * S4 Removing is a mark that `restore` takes off again, until `forget`. A removed layout is missing to `load` and `list`, and
+ *    a save to it is a conflict.
+ * S5 Each write is told to the other ports on the same data, in other tabs as well; never to the port that wrote.
+ * S6 A refusal changes nothing of what was there.
+ * S7 Each revision is a document of its own under (id, revision), with the revision it came from; a head per layout says
+ *    which one holds. A save appends a document and moves the head in one transaction, so a history of revisions is kept by no
+ *    longer dropping the document before, and a second copy (a journal of appended documents) can stand behind the same port.
+ */
+export interface StoragePort {
+  /** All layouts that are not removed, the last changed first. What could be listed stands beside what refused. */
+  list(): Promise<{ readonly rows: readonly StoredRow[]; readonly refusal: Refusal | null }>;
+  load(id: Id): Promise<LoadOutcome>;
+  /** Stores a layout over the revision it was loaded at; {@link NOTHING_STORED} stores a new one. */
+  save(layout: Layout, expected: number): Promise<SaveOutcome>;
+  remove(id: Id): Promise<MarkOutcome>;
+  restore(id: Id): Promise<MarkOutcome>;
+  /** Gives up for ever what was removed before this moment (ms since 1970). */
+  forget(removedBefore: number): Promise<Refusal | null>;
+  /** Calls back when another port changed something here, or when the data can't be reached any more. Returns the way to stop. */
+  watch(tell: (change: StorageChange) => void): () => void;
+  /** Lets go of the data; the next use reaches for it again. */
+  close(): void;
+}
+
+/** The revision to expect where nothing is stored yet. Stored revisions count from 1. */
+export const NOTHING_STORED = 0;
+
+/** What a list shows of one layout, kept beside it so that listing never reads whole layouts. Times are ms since 1970. */
+export interface StoredRow {
+  readonly id: Id;
+  readonly name: string;
+  readonly venue: string;
+  readonly pieces: number;
+  readonly mics: number;
+  readonly changedAt: number;
+  readonly revision: number;
+}
+
+/** The storage did not do it, and what it said. */
+export interface Refusal {
+  readonly ok: false;
+  readonly kind: 'refused';
+  /** `quota`: no room; `unavailable`: it can't be opened at all; `other`: anything else. */
+  readonly reason: 'quota' | 'unavailable' | 'other';
+  readonly detail: string;
+}
+
+export type SaveOutcome =
+  | { readonly ok: true; readonly revision: number; readonly at: number }
+  | { readonly ok: false; readonly kind: 'conflict' }
+  | Refusal;
+
+export type LoadOutcome =
+  | { readonly ok: true; readonly layout: Layout; readonly revision: number; readonly at: number }
+  | { readonly ok: false; readonly kind: 'missing' }
+  | {
+      readonly ok: false;
+      readonly kind: 'unreadable';
+      readonly name: string;
+      readonly text: string;
+      readonly problems: readonly Problem[];
+    }
+  | Refusal;
+
+export type MarkOutcome =
+  | { readonly ok: true }
+  | { readonly ok: false; readonly kind: 'missing' }
+  | Refusal;
+
+export type StorageChange =
+  | { readonly kind: 'written' | 'removed' | 'restored'; readonly id: Id }
+  /** A newer version of the app takes the data over, or the browser took the connection away. */
+  | { readonly kind: 'closed'; readonly why: 'newer-version' | 'connection-lost' };

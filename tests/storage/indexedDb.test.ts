@@ -1,0 +1,220 @@
+import 'fake-indexeddb/auto';
+import { forceCloseDatabase, IDBOpenDBRequest as NeverAnswering } from 'fake-indexeddb';
+import { openDB } from 'idb';
+import { afterEach, describe, expect, it, vi } from 'vitest';
+import { indexedDbStorage } from '../../src/storage/indexedDb.ts';
+import { NOTHING_STORED, type StorageChange, type StoragePort } from '../../src/storage/port.ts';
+import { storageContract } from './contract.ts';
+import { sample } from './sample.ts';
+
+let count = 0;
+const ports: StoragePort[] = [];
+
+afterEach(() => {
+  vi.restoreAllMocks();
+  for (const port of ports.splice(0)) port.close();
+});
+
+/** Ports on a database of their own. */
+function newDatabase() {
+  const name = `layouts-${count++}`;
+  let time = 1000;
+  const open = (): StoragePort => {
+    const port = indexedDbStorage(name, () => time++);
+    ports.push(port);
+    return port;
+  };
+  return { name, open };
+}
+
+/** Every connection that is opened from now on. */
+function spyOnConnections(): IDBDatabase[] {
+  const connections: IDBDatabase[] = [];
+  const open = indexedDB.open.bind(indexedDB);
+  vi.spyOn(indexedDB, 'open').mockImplementation((...given) => {
+    const request = open(...given);
+    request.addEventListener('success', () => connections.push(request.result));
+    return request;
+  });
+  return connections;
+}
+
+describe('indexedDbStorage', () => {
+  storageContract('IndexedDB', () => {
+    const { name, open } = newDatabase();
+    return {
+      open,
+      async damage(id, text) {
+        const database = await openDB(name, 1);
+        const document = (await database.getAll('documents')).find((found) => found.id === id);
+        await database.put('documents', { ...document, text });
+        database.close();
+      },
+      fillUp: () => {
+        const put = IDBObjectStore.prototype.put;
+        vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementationOnce(function (
+          this: IDBObjectStore,
+          ...given
+        ) {
+          const request = put.apply(this, given);
+          // Browsers abort at the end with this error; the stand-in database has only this way to do the same.
+          const transaction = this.transaction as unknown as { _abort(error: string): void };
+          request.addEventListener('success', () => transaction._abort('QuotaExceededError'));
+          return request;
+        });
+      },
+      async documents() {
+        const database = await openDB(name, 1);
+        const documents = await database.getAll('documents');
+        database.close();
+        return documents;
+      },
+    };
+  });
+
+  it('S2 asks for strict durability in every write', async () => {
+    const asked = vi.spyOn(IDBDatabase.prototype, 'transaction');
+    const storage = newDatabase().open();
+    await storage.save(sample('one'), NOTHING_STORED);
+    await storage.remove('one');
+    await storage.forget(Number.POSITIVE_INFINITY);
+    const writes = asked.mock.calls.filter(([, mode]) => mode === 'readwrite');
+    expect(writes.map(([, , options]) => options)).toEqual([
+      { durability: 'strict' },
+      { durability: 'strict' },
+      { durability: 'strict' },
+    ]);
+  });
+
+  it('S2 a transaction that aborts at its end is not a save', async () => {
+    const storage = newDatabase().open();
+    await storage.save(sample('one'), NOTHING_STORED);
+    const put = IDBObjectStore.prototype.put;
+    vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementationOnce(function (
+      this: IDBObjectStore,
+      ...given
+    ) {
+      const request = put.apply(this, given);
+      request.addEventListener('success', () => this.transaction.abort());
+      return request;
+    });
+    expect(await storage.save(sample('one', 'Lost'), 1)).toMatchObject({ kind: 'refused' });
+    expect(await storage.load('one')).toMatchObject({
+      revision: 1,
+      layout: { name: 'Small club' },
+    });
+  });
+
+  it('opens again after the browser took the connection away', async () => {
+    const connections = spyOnConnections();
+    const storage = newDatabase().open();
+    const heard: StorageChange[] = [];
+    storage.watch((change) => heard.push(change));
+    await storage.save(sample('one'), NOTHING_STORED);
+    for (const connection of connections) forceCloseDatabase(connection as never);
+    await expect.poll(() => heard).toEqual([{ kind: 'closed', why: 'connection-lost' }]);
+    expect(await storage.save(sample('one', 'After'), 1)).toMatchObject({ ok: true, revision: 2 });
+    expect(connections).toHaveLength(2);
+  });
+
+  it('opens again when the connection closed without a word', async () => {
+    const connections = spyOnConnections();
+    const storage = newDatabase().open();
+    await storage.save(sample('one'), NOTHING_STORED);
+    for (const connection of connections) connection.close();
+    expect(await storage.save(sample('one', 'After'), 1)).toMatchObject({ ok: true, revision: 2 });
+    expect(connections).toHaveLength(2);
+  });
+
+  it('a write whose answer got lost is found done, not a conflict', async () => {
+    const storage = newDatabase().open();
+    await storage.save(sample('one'), NOTHING_STORED);
+    const remove = IDBObjectStore.prototype.delete;
+    vi.spyOn(IDBObjectStore.prototype, 'delete').mockImplementationOnce(function (
+      this: IDBObjectStore,
+      key,
+    ) {
+      remove.call(this, key);
+      throw new DOMException('Connection lost', 'UnknownError');
+    });
+    expect(await storage.save(sample('one', 'After'), 1)).toMatchObject({ ok: true, revision: 2 });
+    expect(await storage.load('one')).toMatchObject({ revision: 2, layout: { name: 'After' } });
+  });
+
+  it('gives way to a newer version, says so, and does not write into it', async () => {
+    const { name, open } = newDatabase();
+    const storage = open();
+    const heard: StorageChange[] = [];
+    storage.watch((change) => heard.push(change));
+    await storage.save(sample('one'), NOTHING_STORED);
+    const newer = await openDB(name, 2);
+    expect(heard).toEqual([{ kind: 'closed', why: 'newer-version' }]);
+    expect(await storage.save(sample('one', 'Old tab'), 1)).toMatchObject({
+      kind: 'refused',
+      reason: 'unavailable',
+      detail: expect.stringContaining('newer version'),
+    });
+    newer.close();
+  });
+
+  it('says that an older tab blocks it, and goes on when that tab is closed', async () => {
+    const { name, open } = newDatabase();
+    // An older version whose page does not listen for newer ones, and this one coming after it.
+    const factory = indexedDB.open.bind(indexedDB);
+    vi.spyOn(indexedDB, 'open').mockImplementation((wanted, version) =>
+      factory(wanted, version === 1 ? 8 : version),
+    );
+    const old = await openDB(name, 7);
+    const storage = open();
+    const refused = await storage.list();
+    expect(refused).toMatchObject({ rows: [], refusal: { reason: 'unavailable' } });
+    expect(refused.refusal?.detail).toContain('Close that tab');
+    old.close();
+    await expect.poll(async () => (await storage.list()).refusal).toBeNull();
+  });
+
+  it('an upgrade that fails leaves nothing half done', async () => {
+    const { name, open } = newDatabase();
+    const create = IDBDatabase.prototype.createObjectStore;
+    vi.spyOn(IDBDatabase.prototype, 'createObjectStore').mockImplementation(function (
+      this: IDBDatabase,
+      store,
+      options,
+    ) {
+      if (store === 'documents') throw new Error('no second store');
+      return create.call(this, store, options);
+    });
+    const storage = open();
+    expect(await storage.save(sample('one'), NOTHING_STORED)).toMatchObject({
+      reason: 'unavailable',
+      detail: 'no second store',
+    });
+    vi.restoreAllMocks();
+    expect((await indexedDB.databases()).map((database) => database.name)).not.toContain(name);
+    expect(await storage.save(sample('one'), NOTHING_STORED)).toMatchObject({ ok: true });
+  });
+
+  it('a browser without storage is a refusal, tried again with the next use', async () => {
+    const storage = newDatabase().open();
+    vi.spyOn(indexedDB, 'open').mockImplementationOnce(() => {
+      throw new DOMException('The user denied permission', 'SecurityError');
+    });
+    expect(await storage.save(sample('one'), NOTHING_STORED)).toEqual({
+      ok: false,
+      kind: 'refused',
+      reason: 'unavailable',
+      detail: 'The user denied permission',
+    });
+    expect(await storage.save(sample('one'), NOTHING_STORED)).toMatchObject({ ok: true });
+  });
+
+  it('a browser that never answers is a refusal, too', async () => {
+    vi.useFakeTimers();
+    const storage = newDatabase().open();
+    vi.spyOn(indexedDB, 'open').mockImplementationOnce(() => new NeverAnswering());
+    const listing = storage.list();
+    await vi.advanceTimersByTimeAsync(10_000);
+    vi.useRealTimers();
+    expect((await listing).refusal?.detail).toContain('did not open');
+  });
+});

@@ -1,0 +1,29 @@
+import { describe } from 'vitest';
+import { emptyShelf, memoryStorage } from '../../src/storage/memory.ts';
+import { storageContract } from './contract.ts';
+
+describe('memoryStorage', () => {
+  storageContract('in memory', () => {
+    const shelf = emptyShelf();
+    let time = 1000;
+    let full = false;
+    const now = () => {
+      if (full) {
+        full = false;
+        throw new DOMException('no room', 'QuotaExceededError');
+      }
+      return time++;
+    };
+    return {
+      open: () => memoryStorage(now, shelf),
+      async damage(id, text) {
+        const document = shelf.documents.get(id);
+        if (document) shelf.documents.set(id, { ...document, text });
+      },
+      fillUp: () => {
+        full = true;
+      },
+      documents: async () => [...shelf.documents.values()],
+    };
+  });
+});

@@ -1,0 +1,34 @@
+import type { Layout } from '../../src/layout/layout.ts';
+
+/** A small layout that passes every check. */
+export const sample = (id: string, name = 'Small club'): Layout => ({
+  schema: 1,
+  id,
+  name,
+  venue: { name: 'Cellar', date: null, temperature: 20, humidity: 50, notes: '' },
+  units: 'mm',
+  margin: 50,
+  deck: {
+    width: 2400,
+    depth: 2000,
+    height: 0,
+    kit: { x: 0, y: 0, turn: 0 },
+    stairs: [],
+  },
+  player: {
+    name: 'Drummer',
+    stature: 1750,
+    seatHeight: 500,
+    leadHand: 'right',
+    body: {},
+    stick: { length: 406, diameter: 14.5, butt: 110 },
+    strokeHeight: 305,
+  },
+  pieces: [
+    { kind: 'throne', id: 'throne', name: 'Throne', diameter: 330, legs: 3, spread: 300, turn: 0 },
+  ],
+  ownClasses: [],
+  mics: [],
+  box: { x: 1000, y: 800, turn: 0, inputs: 12, tail: 15_000 },
+  cabling: { loopAtMic: 300, loopAtBox: 300, dressing: 10, keepAway: 30, stock: [] },
+});
