@@ -1,0 +1,175 @@
+import type { ScreenPoint, ScreenSize } from '../view/view.ts';
+
+/** One way to write a label, with the room it takes, px. */
+export interface LabelForm {
+  readonly text: string;
+  readonly width: number;
+  readonly height: number;
+}
+
+/**
+ * A place for a label relative to what it names, px: the point (x, y) that the label touches, and on which side of that point
+ * it lies: (-1, 0) left of it, (0, 0) over it, (0, 1) below it.
+ */
+export interface LabelSpot {
+  readonly x: number;
+  readonly y: number;
+  readonly sideX: number;
+  readonly sideY: number;
+}
+
+/** A label that wants a place. */
+export interface LabelWish {
+  readonly key: string;
+  /** What it names, on the screen. */
+  readonly at: ScreenPoint;
+  /** Where it may stand, the best first. */
+  readonly spots: readonly LabelSpot[];
+  /** The fullest first: a shorter one is taken where the fuller finds no room. */
+  readonly forms: readonly LabelForm[];
+  /** Lower ranks choose first. */
+  readonly rank: number;
+  /** A label that must be shown overlaps where no room is left; others are left out. */
+  readonly must: boolean;
+}
+
+export interface Box {
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+export interface PlacedLabel {
+  readonly key: string;
+  readonly at: ScreenPoint;
+  readonly form: LabelForm;
+  readonly box: Box;
+  /** Which of the wish's spots it took. */
+  readonly place: number;
+}
+
+export interface LabelGround {
+  readonly size: ScreenSize;
+  /** Kept free of labels where possible. */
+  readonly covered: readonly Box[];
+  /** The places of the last drawing: a label keeps its place while it can, so that nothing jumps during a drag. */
+  readonly before: ReadonlyMap<string, number>;
+}
+
+/** Free px between labels and round the edge of the screen. */
+const GAP = 3;
+
+/**
+ * Finds places for labels.
+ *
+ * L1. No label is cut off by the edge of the screen, as long as it fits on the screen at all.
+ * L2. No two labels overlap, except those that must be shown and find no room.
+ * L3. A label that names something off the screen is left out, unless it must be shown.
+ */
+export function placeLabels(
+  wishes: readonly LabelWish[],
+  ground: LabelGround,
+): readonly PlacedLabel[] {
+  const placed: PlacedLabel[] = [];
+  const inOrder = [...wishes].sort((a, b) => a.rank - b.rank);
+  for (const wish of inOrder) {
+    const choice =
+      freePlace(wish, placed, ground) ??
+      (wish.must ? leastOverlap(wish, placed, ground) : undefined);
+    if (choice) placed.push(choice);
+  }
+  return placed;
+}
+
+function freePlace(
+  wish: LabelWish,
+  placed: readonly PlacedLabel[],
+  ground: LabelGround,
+): PlacedLabel | undefined {
+  if (!onScreen(wish.at, ground.size)) return undefined;
+  for (const form of wish.forms) {
+    let best: { readonly label: PlacedLabel; readonly cost: number } | undefined;
+    for (const label of candidates(wish, form)) {
+      if (!inside(label.box, ground.size) || hits(label.box, placed)) continue;
+      const cost = costOf(label, ground);
+      if (!best || cost < best.cost) best = { label, cost };
+    }
+    if (best) return best.label;
+  }
+  return undefined;
+}
+
+/** The shortest form, moved inside the screen, where it hides least of other labels. */
+function leastOverlap(
+  wish: LabelWish,
+  placed: readonly PlacedLabel[],
+  ground: LabelGround,
+): PlacedLabel | undefined {
+  const form = wish.forms.at(-1);
+  if (!form) return undefined;
+  const choices = candidates(wish, form).map((label) => {
+    const box = movedInside(label.box, ground.size);
+    const hidden = placed.reduce((sum, other) => sum + overlap(box, other.box), 0);
+    return { label: { ...label, box }, cost: hidden * 100 + costOf(label, ground) };
+  });
+  return choices.reduce<(typeof choices)[number] | undefined>(
+    (best, choice) => (best && best.cost <= choice.cost ? best : choice),
+    undefined,
+  )?.label;
+}
+
+const candidates = (wish: LabelWish, form: LabelForm): readonly PlacedLabel[] =>
+  wish.spots.map((spot, place) => ({
+    key: wish.key,
+    at: wish.at,
+    form,
+    place,
+    box: {
+      left: wish.at.x + spot.x + ((spot.sideX - 1) * form.width) / 2,
+      top: wish.at.y + spot.y + ((spot.sideY - 1) * form.height) / 2,
+      width: form.width,
+      height: form.height,
+    },
+  }));
+
+/** Px of covered ground that one step down the list of spots is worth. */
+const STEP_COST = 30;
+const KEEP_BONUS = 600;
+
+function costOf(label: PlacedLabel, ground: LabelGround): number {
+  const covered = ground.covered.reduce((sum, box) => sum + overlap(label.box, box), 0);
+  const kept = ground.before.get(label.key) === label.place ? KEEP_BONUS : 0;
+  return covered + label.place * STEP_COST - kept;
+}
+
+const onScreen = (at: ScreenPoint, size: ScreenSize): boolean =>
+  at.x >= 0 && at.y >= 0 && at.x <= size.width && at.y <= size.height;
+
+const inside = (box: Box, size: ScreenSize): boolean =>
+  box.left >= GAP &&
+  box.top >= GAP &&
+  box.left + box.width <= size.width - GAP &&
+  box.top + box.height <= size.height - GAP;
+
+const hits = (box: Box, placed: readonly PlacedLabel[]): boolean =>
+  placed.some((other) => overlap(grown(box), other.box) > 0);
+
+const grown = (box: Box): Box => ({
+  left: box.left - GAP,
+  top: box.top - GAP,
+  width: box.width + 2 * GAP,
+  height: box.height + 2 * GAP,
+});
+
+function overlap(a: Box, b: Box): number {
+  const wide = Math.min(a.left + a.width, b.left + b.width) - Math.max(a.left, b.left);
+  const high = Math.min(a.top + a.height, b.top + b.height) - Math.max(a.top, b.top);
+  return wide > 0 && high > 0 ? wide * high : 0;
+}
+
+const movedInside = (box: Box, size: ScreenSize): Box => ({
+  ...box,
+  left: Math.max(GAP, Math.min(box.left, size.width - GAP - box.width)),
+  top: Math.max(GAP, Math.min(box.top, size.height - GAP - box.height)),
+});

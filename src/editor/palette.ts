@@ -1,0 +1,116 @@
+import type { ClearanceRow } from '../report/report.ts';
+
+export type Verdict = ClearanceRow['verdict'];
+
+/**
+ * Every colour on the canvas. Lines and marks keep 3:1 against the ground they stand on and text 4.5:1 (WCAG 2.2, 1.4.11 and
+ * 1.4.3; the test at the mirrored path computes it); what only shades (grid, fills, fading silhouettes) does not carry meaning
+ * by itself.
+ */
+export interface Palette {
+  /** The stage floor round the deck, and the deck itself. */
+  readonly floor: string;
+  readonly deck: string;
+  readonly deckEdge: string;
+  readonly grid: string;
+  readonly gridStrong: string;
+  readonly centreLine: string;
+  /** Lines and text of the drawing itself. */
+  readonly ink: string;
+  readonly inkSoft: string;
+  /** Behind text that lies on the drawing. */
+  readonly halo: string;
+  readonly shell: string;
+  readonly head: string;
+  readonly hoop: string;
+  readonly brass: string;
+  readonly brassFill: string;
+  readonly hardware: string;
+  readonly hardwareFill: string;
+  readonly body: string;
+  readonly bodyFill: string;
+  readonly mic: string;
+  readonly micFill: string;
+  readonly micStand: string;
+  readonly cable: string;
+  readonly box: string;
+  readonly selected: string;
+  readonly handleFill: string;
+  readonly focus: string;
+  readonly plate: string;
+  readonly verdict: Readonly<Record<Verdict, string>>;
+  readonly zone: string;
+  readonly stick: string;
+  readonly arm: string;
+}
+
+const dark: Palette = {
+  floor: '#0e1013',
+  deck: '#191d22',
+  deckEdge: '#8d97a3',
+  grid: '#21262d',
+  gridStrong: '#2b323a',
+  centreLine: '#5f6a77',
+  ink: '#eef1f4',
+  inkSoft: '#aeb7c1',
+  halo: '#14171b',
+  shell: '#39424c',
+  head: '#262d35',
+  hoop: '#cfd6dd',
+  brass: '#d8b56a',
+  brassFill: 'rgba(216, 181, 106, 0.16)',
+  hardware: '#8b95a1',
+  hardwareFill: '#2c333b',
+  body: '#7b8591',
+  bodyFill: 'rgba(123, 133, 145, 0.10)',
+  mic: '#f6f8fa',
+  micFill: '#4a5560',
+  micStand: '#b9c2cc',
+  cable: '#a99bf0',
+  box: '#c9c0ff',
+  selected: '#54c1ff',
+  handleFill: '#0f2a3a',
+  focus: '#ffffff',
+  plate: '#1f242a',
+  verdict: { clear: '#4fd19a', tight: '#ffc24d', struck: '#ff7a6b' },
+  zone: '#ff7a6b',
+  stick: '#f0c48c',
+  arm: '#d9a877',
+};
+
+const light: Palette = {
+  floor: '#e3e0d9',
+  deck: '#fbfaf7',
+  deckEdge: '#5d6570',
+  grid: '#efece5',
+  gridStrong: '#e2ded5',
+  centreLine: '#858a90',
+  ink: '#1c2127',
+  inkSoft: '#4d555e',
+  halo: '#fbfaf7',
+  shell: '#d5d3cd',
+  head: '#ffffff',
+  hoop: '#3c444d',
+  brass: '#8a6410',
+  brassFill: 'rgba(193, 146, 41, 0.18)',
+  hardware: '#6a727c',
+  hardwareFill: '#e6e4df',
+  body: '#858b93',
+  bodyFill: 'rgba(110, 116, 124, 0.09)',
+  mic: '#14181c',
+  micFill: '#c2c8cf',
+  micStand: '#4a525b',
+  cable: '#5b49b8',
+  box: '#4a3aa0',
+  selected: '#0069b4',
+  handleFill: '#e2f1fb',
+  focus: '#000000',
+  plate: '#ffffff',
+  verdict: { clear: '#0b7048', tight: '#8f5200', struck: '#b3201a' },
+  zone: '#b3201a',
+  stick: '#96611c',
+  arm: '#b98450',
+};
+
+export const palettes = { dark, light } as const;
+export type Theme = keyof typeof palettes;

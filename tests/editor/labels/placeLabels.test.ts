@@ -1,0 +1,124 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { type Box, type LabelWish, placeLabels } from '../../../src/editor/labels/placeLabels.ts';
+import { overBroad, roundAbout } from '../../../src/editor/labels/spots.ts';
+
+const size = { width: 800, height: 600 };
+const nothing = { size, covered: [], before: new Map<string, number>() };
+
+const anyWish = (must: fc.Arbitrary<boolean>) =>
+  fc.record({
+    at: fc.record({
+      x: fc.integer({ min: -100, max: 900 }),
+      y: fc.integer({ min: -100, max: 700 }),
+    }),
+    long: fc.integer({ min: 30, max: 220 }),
+    short: fc.integer({ min: 10, max: 30 }),
+    rank: fc.integer({ min: 0, max: 5 }),
+    broad: fc.boolean(),
+    must,
+  });
+const anyWishes = (must: fc.Arbitrary<boolean>, most: number) =>
+  fc.array(anyWish(must), { maxLength: most }).map((wishes) =>
+    wishes.map(
+      ({ at, long, short, rank, broad, must: shown }, i): LabelWish => ({
+        key: `label-${i}`,
+        at,
+        spots: broad ? overBroad(40) : roundAbout(12),
+        forms: [
+          { text: 'long', width: long, height: 22 },
+          { text: 'short', width: short, height: 22 },
+        ],
+        rank,
+        must: shown,
+      }),
+    ),
+  );
+
+const overlap = (a: Box, b: Box): boolean =>
+  a.left < b.left + b.width &&
+  b.left < a.left + a.width &&
+  a.top < b.top + b.height &&
+  b.top < a.top + a.height;
+
+const isInside = (box: Box): boolean =>
+  box.left >= 0 &&
+  box.top >= 0 &&
+  box.left + box.width <= size.width &&
+  box.top + box.height <= size.height;
+
+describe('places for labels', () => {
+  test('L1: none is cut off by the edge of the screen', () => {
+    fc.assert(
+      fc.property(anyWishes(fc.boolean(), 30), (wishes) => {
+        for (const label of placeLabels(wishes, nothing)) expect(isInside(label.box)).toBe(true);
+      }),
+    );
+  });
+
+  test('L2: no two that may be left out overlap', () => {
+    fc.assert(
+      fc.property(anyWishes(fc.constant(false), 40), (wishes) => {
+        const labels = placeLabels(wishes, nothing);
+        for (const [i, a] of labels.entries()) {
+          for (const b of labels.slice(i + 1)) expect(overlap(a.box, b.box)).toBe(false);
+        }
+      }),
+    );
+  });
+
+  test('L3: one that must be shown always is', () => {
+    fc.assert(
+      fc.property(anyWishes(fc.constant(true), 40), (wishes) => {
+        const keys = placeLabels(wishes, nothing).map((label) => label.key);
+        expect(new Set(keys)).toEqual(new Set(wishes.map((wish) => wish.key)));
+      }),
+    );
+  });
+
+  test('L3: one whose thing is off the screen is left out unless it must be shown', () => {
+    const wish = wishAt(-50, 300);
+    expect(placeLabels([wish], nothing)).toEqual([]);
+    expect(placeLabels([{ ...wish, must: true }], nothing)).toHaveLength(1);
+  });
+
+  test('the shorter form is taken where the longer finds no room', () => {
+    const wall: Box = { left: 0, top: 0, width: 800, height: 600 };
+    const crowd = [-1, 1].map(
+      (side): LabelWish => ({
+        ...wishAt(400 + 60 * side, 300),
+        key: `crowd-${side}`,
+        spots: [{ x: 0, y: 0, sideX: 0, sideY: 0 }],
+        forms: [{ text: 'x', width: 60, height: 22 }],
+        rank: 0,
+      }),
+    );
+    const between: LabelWish = {
+      ...wishAt(400, 300),
+      spots: [{ x: 0, y: 0, sideX: 0, sideY: 0 }],
+      rank: 1,
+    };
+    const labels = placeLabels([...crowd, between], { ...nothing, covered: [wall] });
+    expect(labels.find((label) => label.key === 'wish')?.form.text).toBe('short');
+  });
+
+  test('a label keeps its place while it is free, so that nothing jumps during a drag', () => {
+    const wish = wishAt(400, 300);
+    for (const place of [0, 3, 6]) {
+      const [label] = placeLabels([wish], { ...nothing, before: new Map([['wish', place]]) });
+      expect(label?.place).toBe(place);
+    }
+  });
+});
+
+const wishAt = (x: number, y: number): LabelWish => ({
+  key: 'wish',
+  at: { x, y },
+  spots: roundAbout(12),
+  forms: [
+    { text: 'long', width: 120, height: 22 },
+    { text: 'short', width: 30, height: 22 },
+  ],
+  rank: 2,
+  must: false,
+});

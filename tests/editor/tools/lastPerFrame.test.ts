@@ -1,0 +1,62 @@
+import { describe, expect, test } from 'vitest';
+import { type Frames, lastPerFrame } from '../../../src/editor/tools/lastPerFrame.ts';
+
+/** Frames that are drawn by hand. */
+function handDrawn(): Frames & { draw(): void; waiting(): number } {
+  let calls: { ticket: number; call: () => void }[] = [];
+  let next = 0;
+  return {
+    request(call) {
+      next += 1;
+      calls.push({ ticket: next, call });
+      return next;
+    },
+    cancel(ticket) {
+      calls = calls.filter((entry) => entry.ticket !== ticket);
+    },
+    draw() {
+      const due = calls;
+      calls = [];
+      for (const { call } of due) call();
+    },
+    waiting: () => calls.length,
+  };
+}
+
+describe('one value per frame', () => {
+  test('only the last of many positions is applied, once', () => {
+    const applied: number[] = [];
+    const frames = handDrawn();
+    const line = lastPerFrame((value: number) => applied.push(value), frames);
+    for (const value of [1, 2, 3]) line.push(value);
+    expect(applied).toEqual([]);
+    frames.draw();
+    frames.draw();
+    expect(applied).toEqual([3]);
+    line.push(4);
+    frames.draw();
+    expect(applied).toEqual([3, 4]);
+  });
+
+  test('what waits at the end of a drag is applied at once, and not again', () => {
+    const applied: number[] = [];
+    const frames = handDrawn();
+    const line = lastPerFrame((value: number) => applied.push(value), frames);
+    line.push(1);
+    line.flush();
+    expect(applied).toEqual([1]);
+    expect(frames.waiting()).toBe(0);
+    line.flush();
+    expect(applied).toEqual([1]);
+  });
+
+  test('what waits when a drag is taken back is forgotten', () => {
+    const applied: number[] = [];
+    const frames = handDrawn();
+    const line = lastPerFrame((value: number) => applied.push(value), frames);
+    line.push(1);
+    line.drop();
+    frames.draw();
+    expect(applied).toEqual([]);
+  });
+});
