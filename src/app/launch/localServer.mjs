@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { createStaticServer } from './staticServer.mjs';
 
 const firstPort = 4173;
@@ -67,10 +68,42 @@ export function portFrom(text) {
   return port;
 }
 
-/** Ends this process once the one that started it is gone, so that no server is left behind on the port. */
+/**
+ * Ends this process once the one that started it is gone, so that no server is left behind on the port.
+ *
+ * npm and Playwright start it through a shell (`sh -c`) that outlives them, so such a shell's own parent is watched too,
+ * where the system shows it.
+ */
 export function endWithParent() {
   const parent = process.ppid;
+  const starter = isShellCommand(parent) ? parentOf(parent) : undefined;
   setInterval(() => {
-    if (process.ppid !== parent) process.exit(0);
+    const starterGone = starter !== undefined && parentOf(parent) !== starter;
+    if (process.ppid !== parent || starterGone) process.exit(0);
   }, 500).unref();
+}
+
+/** @param {number} pid */
+const isShellCommand = (pid) => processFile(pid, 'cmdline')?.split('\0')[1] === '-c';
+
+/**
+ * @param {number} pid
+ * @returns {number | undefined} Undefined where there is no /proc.
+ */
+function parentOf(pid) {
+  // "pid (name) state ppid ..."; the name may hold blanks and brackets of its own.
+  const fields = processFile(pid, 'stat')?.split(')').at(-1)?.trim().split(' ');
+  return fields === undefined ? undefined : Number(fields[1]);
+}
+
+/**
+ * @param {number} pid
+ * @param {string} name
+ */
+function processFile(pid, name) {
+  try {
+    return readFileSync(`/proc/${pid}/${name}`, 'utf8');
+  } catch {
+    return undefined;
+  }
 }
