@@ -59,12 +59,14 @@ export const plateInKick = z.strictObject({
   kick: idField,
   depth: within(0, 800),
 });
+export type PlateInKick = z.infer<typeof plateInKick>;
 export const plateOnDeck = z.strictObject({
   kind: z.literal('plateOnDeck'),
   x: planCoordinate,
   y: planCoordinate,
   turn: azimuthField,
 });
+export type PlateOnDeck = z.infer<typeof plateOnDeck>;
 
 export const mountSchema = z.discriminatedUnion('kind', [
   clipMount,

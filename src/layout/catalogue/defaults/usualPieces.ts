@@ -181,6 +181,17 @@ export const usualPedal = (id: Id): Pedal => ({
   foot: 'right',
 });
 
+/** The hi-hat's own pedal, in front of the usual hi-hat. */
+export const usualHiHatPedal = (id: Id): Pedal => ({
+  ...usualPedal(id),
+  name: 'Hi-hat pedal',
+  x: -285,
+  y: 330,
+  turn: 120,
+  plays: 'hiHat',
+  foot: 'left',
+});
+
 export const usualThrone = (id: Id): Throne => ({
   kind: 'throne',
   id,
