@@ -1,6 +1,6 @@
-import { closestBetweenSegments, type Segment } from '../geometry/segments.ts';
-import { along, type Vec3, scale, subtract, unit, vec } from '../geometry/vector.ts';
 import { rockingDiscDistance } from '../geometry/rockingDisc.ts';
+import { closestBetweenSegments, type Segment } from '../geometry/segments.ts';
+import { along, scale, subtract, unit, type Vec3, vec } from '../geometry/vector.ts';
 import type { Piece } from '../layout/pieces/piece.ts';
 import type { Player } from '../layout/player.ts';
 import { POSITION } from '../player/arm.ts';
@@ -46,7 +46,7 @@ export function reachOf(
   const { solids } = mic;
   const shapes = { right: micShape(solids, 1), left: micShape(solids, -1) };
   let reach: Reach = { clearance: limit, nearest: undefined };
-  const moment = new MoveSearch(motion.swept, shapes.right).nearest(shapes, reach.clearance);
+  const moment = new MoveSearch(motion.swept, shapes).nearest(reach.clearance);
   if (moment) reach = { clearance: moment.clearance, nearest: atMoment(moment, motion, solids) };
   reach = nearestLeg(motion.legs, solids, reach);
   const swing = nearestSwing(motion.swings, solids, reach.clearance, TOLERANCE);
@@ -71,7 +71,7 @@ function atMoment(
   const solid = solids[moment.solid];
   if (!part || !solid) return undefined;
   const position = new Float64Array(POSITION);
-  moment.move.write(moment.at, position);
+  moment.move.write(moment.at, position, 0);
   const point = (i: number): Vec3 =>
     mirrored(
       vec(position[i] ?? 0, position[i + 1] ?? 0, position[i + 2] ?? 0),

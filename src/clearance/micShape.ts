@@ -50,14 +50,23 @@ const axisRow = ({ a, b }: Capsule, sign: SideSign): readonly number[] => [
   b.z,
 ];
 
-/** Distance between two boxes, 0 where they meet: below any distance between what they hold. */
-export function boxGap(p: Float64Array, i: number, q: Float64Array, k: number): number {
-  let sum = 0;
-  for (let axis = 0; axis < 3; axis++) {
-    const above = (p[i + axis] as number) - (q[k + 3 + axis] as number);
-    const below = (q[k + axis] as number) - (p[i + 3 + axis] as number);
-    const gap = above > below ? above : below;
-    if (gap > 0) sum += gap * gap;
-  }
-  return Math.sqrt(sum);
+/** What two boxes say of what they hold: nothing is nearer than their gap; nothing at all (-infinity) where they meet. */
+export function apart(p: Float64Array, i: number, q: Float64Array, k: number): number {
+  const x = Math.max(
+    (p[i] as number) - (q[k + 3] as number),
+    (q[k] as number) - (p[i + 3] as number),
+  );
+  const y = Math.max(
+    (p[i + 1] as number) - (q[k + 4] as number),
+    (q[k + 1] as number) - (p[i + 4] as number),
+  );
+  const z = Math.max(
+    (p[i + 2] as number) - (q[k + 5] as number),
+    (q[k + 2] as number) - (p[i + 5] as number),
+  );
+  if (x <= 0 && y <= 0 && z <= 0) return Number.NEGATIVE_INFINITY;
+  const gx = Math.max(0, x);
+  const gy = Math.max(0, y);
+  const gz = Math.max(0, z);
+  return Math.sqrt(gx * gx + gy * gy + gz * gz);
 }

@@ -1,20 +1,21 @@
 import { SegmentGap } from '../geometry/segments.ts';
-import { POSITION } from '../player/arm.ts';
-import type { Move } from '../player/move.ts';
+import { type ArmPart, POSITION } from '../player/arm.ts';
+import type { Move, PointBounds } from '../player/move.ts';
 import type { Mm } from '../units/quantity.ts';
-import { boxGap, type MicShape } from './micShape.ts';
-import { BOX, type BoxedMove, PARTS, type SweptMoves } from './sweptMoves.ts';
+import { apart, type MicShape } from './micShape.ts';
+import { BOX, type BoxedMove, elbowRoom, PARTS, SCRATCH, type SweptMoves } from './sweptMoves.ts';
 
 /**
  * Rule C2: the search stops where nothing left can be nearer by more than this, and what it reports is lowered by it: the clearance shown
  * is at or below the exact minimum of the model, by at most this many mm.
  */
 export const TOLERANCE: Mm = 0.05;
-/** Times nearer than this are one moment: a stick's tip moves under a hundredth of a mm in it. */
-const MOMENT = 1e-6;
 /** Axes nearer than this cross: they have no direction between them. */
 const CROSSING = 1e-9;
-const DEEPEST = 32;
+/** Indices into the arm's parts. */
+const STICK = 0;
+const HAND = 1;
+const FOREARM = 2;
 
 /** What a search found. `clearance` is that of the moment found: the exact minimum is at most TOLERANCE below. */
 export interface NearestMoment {
@@ -26,70 +27,74 @@ export interface NearestMoment {
   readonly solid: number;
 }
 
+/** The mic in the hand space of each side. */
+export interface MicShapes {
+  readonly right: MicShape;
+  readonly left: MicShape;
+}
+
 /**
  * The smallest distance between a mic and everything the moves sweep (rule C1), by branch and bound: intervals of time that provably
  * hold nothing nearer are dropped, the others are halved. Nothing is missed by sampling. Two bounds are used, whichever is higher:
  * - plane: with n the direction from the mic to the part at one moment, every point of the part stays, along n, at or above the lower
- *   of its two end values less bend dt^2 / 8 (for the elbow: their mean less its way / 2); the mic's own farthest point along n is known;
+ *   of its two end values less bend dt^2 / 8 (for the elbow: less its room); the mic's own farthest point along n is known;
  * - way: the axes' distance changes at most as fast as the part's fastest point.
  */
 export class MoveSearch {
-  private readonly gap = new SegmentGap();
-  private readonly pool: readonly Float64Array[] = Array.from(
-    { length: DEEPEST },
-    () => new Float64Array(POSITION),
-  );
   private readonly swept: SweptMoves;
+  private readonly shapes: MicShapes;
+  private readonly gap = new SegmentGap();
+  /** Per halving: offsets of the positions at both ends, their time and the axes' distances there. */
+  private readonly starts = new Int32Array(SCRATCH + 1);
+  private readonly ends = new Int32Array(SCRATCH + 1);
+  private readonly times = new Float64Array(SCRATCH + 1);
+  private readonly firsts = new Float64Array(SCRATCH + 1);
+  private readonly lasts = new Float64Array(SCRATCH + 1);
   private shape: MicShape;
-  private best: Mm = 0;
-  private found: NearestMoment | undefined;
-  private boxed: BoxedMove | undefined;
+  private move: Move | undefined;
+  private bend: PointBounds = { grip: 0, butt: 0, tip: 0 };
+  private speed: PointBounds = this.bend;
   private part = 0;
   private solid = 0;
+  private radii: Mm = 0;
+  private segment = 0;
+  private best: Mm = 0;
+  private found: NearestMoment | undefined;
 
-  constructor(swept: SweptMoves, shape: MicShape) {
+  constructor(swept: SweptMoves, shapes: MicShapes) {
     this.swept = swept;
-    this.shape = shape;
+    this.shapes = shapes;
+    this.shape = shapes.right;
   }
 
-  /**
-   * Nearest moment below `limit` mm; undefined when all moves stay at or above it (less TOLERANCE). `shapes` holds the mic in the hand
-   * space of the right and of the left side.
-   */
-  nearest(
-    shapes: { readonly right: MicShape; readonly left: MicShape },
-    limit: Mm,
-  ): NearestMoment | undefined {
+  /** Nearest moment below `limit` mm; undefined when all moves stay at or above it (less TOLERANCE). */
+  nearest(limit: Mm): NearestMoment | undefined {
     this.best = limit;
     this.found = undefined;
     const { moves, moveBoxes } = this.swept;
-    for (const [index, boxed] of moves.entries()) {
-      this.shape = shapes[boxed.move.side];
+    for (let index = 0; index < moves.length; index++) {
+      const boxed = moves[index] as BoxedMove;
+      this.shape = this.shapes[boxed.move.side];
       const whole = this.shape.count * BOX;
-      if (this.apart(moveBoxes, index * BOX, whole) < this.best - TOLERANCE) {
-        this.boxed = boxed;
+      if (apart(moveBoxes, index * BOX, this.shape.boxes, whole) < this.best - TOLERANCE) {
+        this.move = boxed.move;
+        this.bend = boxed.move.bend;
+        this.speed = boxed.move.speed;
         this.searchMove(boxed, whole);
       }
     }
     return this.found;
   }
 
-  /** What boxes say: nothing inside is nearer than their gap; nothing at all where they meet. */
-  private apart(boxes: Float64Array, i: number, k: number): Mm {
-    const gap = boxGap(boxes, i, this.shape.boxes, k);
-    return gap > 0 ? gap : Number.NEGATIVE_INFINITY;
-  }
-
   private searchMove(boxed: BoxedMove, whole: number): void {
     const { boxes } = this.swept;
     for (let i = 0; i < boxed.intervals; i++) {
       for (let part = 0; part < PARTS; part++) {
-        const box = boxed.box + (i * PARTS + part) * BOX;
-        if (this.apart(boxes, box, whole) >= this.best - TOLERANCE) continue;
+        const box = ((boxed.interval + i) * PARTS + part) * BOX;
+        if (apart(boxes, box, this.shape.boxes, whole) >= this.best - TOLERANCE) continue;
         for (let solid = 0; solid < this.shape.count; solid++) {
-          if (this.apart(boxes, box, solid * BOX) < this.best - TOLERANCE) {
-            this.part = part;
-            this.solid = solid;
+          if (apart(boxes, box, this.shape.boxes, solid * BOX) < this.best - TOLERANCE) {
+            this.choose(part, solid);
             this.searchInterval(boxed, i);
           }
         }
@@ -97,112 +102,121 @@ export class MoveSearch {
     }
   }
 
-  private searchInterval(boxed: BoxedMove, i: number): void {
-    const { positions } = this.swept;
-    const from = boxed.position + i * POSITION;
-    const start = positions.subarray(from, from + POSITION);
-    const end = positions.subarray(from + POSITION, from + 2 * POSITION);
-    const t = i / boxed.intervals;
-    const dt = 1 / boxed.intervals;
-    const first = this.measure(start, t);
-    if (this.planeBound(start, end, dt) >= this.best - TOLERANCE) return;
-    const last = this.measure(end, t + dt);
-    if (this.planeBound(start, end, dt) >= this.best - TOLERANCE) return;
-    if (this.wayBound(first + last, dt) >= this.best - TOLERANCE) return;
-    this.halve({ start, end, t, dt, first, last }, 0);
+  private choose(part: number, solid: number): void {
+    const { at, radius } = this.swept.arm.parts[part] as ArmPart;
+    this.part = part;
+    this.solid = solid;
+    this.segment = at;
+    this.radii = radius + (this.shape.radii[solid] as number);
   }
 
-  private halve(span: Span, depth: number): void {
-    const middle = this.pool[depth];
-    if (!middle || !this.boxed || span.dt < MOMENT) return;
-    const dt = span.dt / 2;
-    const t = span.t + dt;
-    this.boxed.move.write(t, middle);
-    const distance = this.measure(middle, t);
-    const lower = this.planeBound(span.start, middle, dt);
-    const upper = this.planeBound(middle, span.end, dt);
-    const low = Math.max(lower, this.wayBound(span.first + distance, dt));
-    const high = Math.max(upper, this.wayBound(distance + span.last, dt));
-    const before = { ...span, end: middle, dt, last: distance };
-    const after = { ...span, start: middle, t, dt, first: distance };
+  private searchInterval(boxed: BoxedMove, i: number): void {
+    const dt = 1 / boxed.intervals;
+    const start = boxed.position + i * POSITION;
+    const end = start + POSITION;
+    const room = this.swept.elbowRoom[boxed.interval + i] as number;
+    const first = this.measure(start, i * dt);
+    if (this.planeBound(start, end, dt, room) >= this.best - TOLERANCE) return;
+    const last = this.measure(end, (i + 1) * dt);
+    if (this.planeBound(start, end, dt, room) >= this.best - TOLERANCE) return;
+    if (this.wayBound(first + last, dt) >= this.best - TOLERANCE) return;
+    this.starts[0] = start;
+    this.ends[0] = end;
+    this.times[0] = i * dt;
+    this.firsts[0] = first;
+    this.lasts[0] = last;
+    this.halve(0, dt / 2);
+  }
+
+  /** Halves the interval kept at `depth` and goes on with the halves that may hold something nearer; `dt` is a half's length. */
+  private halve(depth: number, dt: number): void {
+    if (depth >= SCRATCH) return;
+    const { swept } = this;
+    const start = this.starts[depth] as number;
+    const end = this.ends[depth] as number;
+    const from = this.times[depth] as number;
+    const middle = swept.scratch + depth * POSITION;
+    this.move?.write(from + dt, swept.positions, middle);
+    const distance = this.measure(middle, from + dt);
+    const first = this.firsts[depth] as number;
+    const last = this.lasts[depth] as number;
+    const before = Math.max(
+      this.planeBound(start, middle, dt, this.roomFrom(start, dt)),
+      this.wayBound(first + distance, dt),
+    );
+    const after = Math.max(
+      this.planeBound(middle, end, dt, this.roomFrom(middle, dt)),
+      this.wayBound(distance + last, dt),
+    );
     // The more promising half first, so that the other is more often dropped.
-    if (low <= high) {
-      if (low < this.best - TOLERANCE) this.halve(before, depth + 1);
-      if (high < this.best - TOLERANCE) this.halve(after, depth + 1);
-    } else {
-      if (high < this.best - TOLERANCE) this.halve(after, depth + 1);
-      if (low < this.best - TOLERANCE) this.halve(before, depth + 1);
+    const beforeFirst = before <= after;
+    for (const early of [beforeFirst, !beforeFirst]) {
+      if ((early ? before : after) >= this.best - TOLERANCE) continue;
+      this.starts[depth + 1] = early ? start : middle;
+      this.ends[depth + 1] = early ? middle : end;
+      this.times[depth + 1] = early ? from : from + dt;
+      this.firsts[depth + 1] = early ? first : distance;
+      this.lasts[depth + 1] = early ? distance : last;
+      this.halve(depth + 1, dt / 2);
     }
   }
 
-  private partAt(): { readonly at: number; readonly radius: Mm } {
-    return this.swept.arm.parts[this.part] as { readonly at: number; readonly radius: Mm };
-  }
-
-  private radii(): Mm {
-    return this.partAt().radius + (this.shape.radii[this.solid] as number);
+  private roomFrom(start: number, dt: number): Mm {
+    if (this.part !== FOREARM) return 0;
+    return elbowRoom(this.swept.arm, this.swept.positions, start, this.speed.grip * dt);
   }
 
   /** Distance between the axes at one moment; keeps the moment when it is the nearest so far. */
-  private measure(position: Float64Array, t: number): Mm {
-    const distance = this.gap.measure(this.shape.axes, this.solid * 6, position, this.partAt().at);
-    const clearance = distance - this.radii();
-    if (clearance < this.best && this.boxed) {
+  private measure(position: number, t: number): Mm {
+    const distance = this.gap.measure(
+      this.shape.axes,
+      this.solid * 6,
+      this.swept.positions,
+      position + this.segment,
+    );
+    const clearance = distance - this.radii;
+    if (clearance < this.best && this.move) {
       this.best = clearance;
-      const { move } = this.boxed;
-      this.found = { clearance, move, at: t, part: this.part, solid: this.solid };
+      const { move, part, solid } = this;
+      this.found = { clearance, move, at: t, part, solid };
     }
     return distance;
   }
 
   private wayBound(twiceMean: Mm, dt: number): Mm {
-    const { speed } = (this.boxed as BoxedMove).move;
-    if (this.part === 2) return -this.radii();
-    const fastest = this.part === 0 ? Math.max(speed.butt, speed.tip) : speed.grip;
-    return Math.max(0, (twiceMean - fastest * dt) / 2) - this.radii();
+    if (this.part === FOREARM) return -this.radii;
+    const { butt, tip, grip } = this.speed;
+    const fastest = this.part === STICK ? Math.max(butt, tip) : grip;
+    return Math.max(0, (twiceMean - fastest * dt) / 2) - this.radii;
   }
 
-  private planeBound(start: Float64Array, end: Float64Array, dt: number): Mm {
-    const { gap, shape } = this;
-    if (gap.distance < CROSSING) return Number.NEGATIVE_INFINITY;
-    const nx = gap.dx / gap.distance;
-    const ny = gap.dy / gap.distance;
-    const nz = gap.dz / gap.distance;
-    const m = shape.axes;
-    const k = this.solid * 6;
-    const reach = (row: Float64Array, i: number): number =>
-      nx * (row[i] as number) + ny * (row[i + 1] as number) + nz * (row[i + 2] as number);
-    const micSide = Math.max(reach(m, k), reach(m, k + 3));
-    const { at } = this.partAt();
-    const { bend, speed } = (this.boxed as BoxedMove).move;
+  /** The plane bound over an interval, across the gap last measured; `room` is the elbow's. */
+  private planeBound(start: number, end: number, dt: number, room: Mm): Mm {
+    const { gap, shape, segment, bend } = this;
+    const { distance } = gap;
+    if (distance < CROSSING) return -this.radii;
+    const p = this.swept.positions;
+    const micSide = Math.max(
+      this.along(shape.axes, this.solid * 6),
+      this.along(shape.axes, this.solid * 6 + 3),
+    );
+    const near = start + segment;
+    const nearLow = Math.min(this.along(p, near), this.along(p, end + segment));
+    if (this.part === HAND) return nearLow - (bend.grip * dt * dt) / 8 - micSide - this.radii;
+    const farLow = Math.min(this.along(p, near + 3), this.along(p, end + segment + 3));
     const bow = (dt * dt) / 8;
-    const far = Math.min(reach(start, at + 3), reach(end, at + 3));
-    let part: number;
-    if (this.part === 2) {
-      const room = speed.grip * dt;
-      const way = this.swept.arm.elbowRate(start, room) * room;
-      const elbow = (reach(start, at) + reach(end, at)) / 2;
-      part = Math.min(
-        far - bend.grip * bow,
-        elbow - Math.min(way / 2, 2 * this.swept.arm.upper + room),
-      );
-    } else {
-      const near = Math.min(reach(start, at), reach(end, at));
-      part =
-        this.part === 0
-          ? Math.min(near - bend.butt * bow, far - bend.tip * bow)
-          : near - bend.grip * bow;
-    }
-    return part - micSide - this.radii();
+    const low =
+      this.part === STICK
+        ? Math.min(nearLow - bend.butt * bow, farLow - bend.tip * bow)
+        : Math.min(nearLow - room, farLow - bend.grip * bow);
+    return low - micSide - this.radii;
   }
-}
 
-/** A stretch of one move's time with the positions at its ends and the axes' distances there. */
-interface Span {
-  readonly start: Float64Array;
-  readonly end: Float64Array;
-  readonly t: number;
-  readonly dt: number;
-  readonly first: Mm;
-  readonly last: Mm;
+  /** How far a point lies in the direction of the gap last measured. */
+  private along(p: Float64Array, i: number): Mm {
+    const { dx, dy, dz, distance } = this.gap;
+    return (
+      ((p[i] as number) * dx + (p[i + 1] as number) * dy + (p[i + 2] as number) * dz) / distance
+    );
+  }
 }

@@ -1,9 +1,10 @@
 import type { Vec3 } from '../geometry/vector.ts';
 import type { Id } from '../layout/fields.ts';
+import type { Side } from '../player/hands.ts';
 import type { MicPart } from '../rig/placed.ts';
 import type { Mm } from '../units/quantity.ts';
 
-export type Hand = 'right' | 'left';
+export type Hand = Side;
 export type Verdict = 'clear' | 'tight' | 'struck';
 
 /** A moving part: of the arm, a leg at rest, or a swinging cymbal. */

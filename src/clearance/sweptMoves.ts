@@ -7,9 +7,11 @@ import type { Mm } from '../units/quantity.ts';
 export const PARTS = 3;
 /** Numbers in a box: least x, y, z, then most x, y, z. */
 export const BOX = 6;
-/** Pieces of a move's time that are boxed apart: short moves need fewer. */
+/** Stretches of a move's time that are boxed apart: short moves need fewer. */
 const STROKE_INTERVALS = 4;
-const TRAVEL_INTERVALS = 8;
+const TRAVEL_INTERVALS = 16;
+/** Positions that a search may hold at once. */
+export const SCRATCH = 24;
 
 /** One move, boxed. Offsets into the tables of {@link SweptMoves}. */
 export interface BoxedMove {
@@ -17,8 +19,8 @@ export interface BoxedMove {
   readonly intervals: number;
   /** Offset of the position at t = 0 in `positions`; the next ones follow at even times. */
   readonly position: number;
-  /** Offset of the box of part 0 in interval 0 in `boxes`: parts within intervals. */
-  readonly box: number;
+  /** Index of the first of its intervals among all. */
+  readonly interval: number;
 }
 
 /**
@@ -28,89 +30,91 @@ export interface BoxedMove {
 export class SweptMoves {
   readonly arm: Arm;
   readonly moves: readonly BoxedMove[];
+  /** Positions of all moves; from `scratch` on there is room for a search to write {@link SCRATCH} more. */
   readonly positions: Float64Array;
+  readonly scratch: number;
+  /** Boxes of stick, hand and forearm, interval by interval. */
   readonly boxes: Float64Array;
   /** One box per move round all it sweeps. */
   readonly moveBoxes: Float64Array;
+  /** Per interval: how far the elbow can be from the nearer of its end positions, mm. */
+  readonly elbowRoom: Float64Array;
 
   constructor({ arm, moves }: Playing) {
     this.arm = arm;
     let position = 0;
-    let box = 0;
+    let interval = 0;
     this.moves = moves.map((move) => {
       const intervals = move.from === null ? STROKE_INTERVALS : TRAVEL_INTERVALS;
-      const boxed = { move, intervals, position, box };
+      const boxed = { move, intervals, position, interval };
       position += (intervals + 1) * POSITION;
-      box += intervals * PARTS * BOX;
+      interval += intervals;
       return boxed;
     });
-    this.positions = new Float64Array(position);
-    this.boxes = new Float64Array(box);
+    this.scratch = position;
+    this.positions = new Float64Array(position + SCRATCH * POSITION);
+    this.boxes = new Float64Array(interval * PARTS * BOX);
+    this.elbowRoom = new Float64Array(interval);
     this.moveBoxes = new Float64Array(moves.length * BOX);
-    for (const [index, boxed] of this.moves.entries()) this.fill(boxed, index * BOX);
+    for (const [index, boxed] of this.moves.entries()) {
+      this.boxIntervals(boxed);
+      this.boxMove(boxed, index * BOX);
+    }
   }
 
-  private fill(boxed: BoxedMove, whole: number): void {
-    const { move, intervals } = boxed;
-    for (let i = 0; i <= intervals; i++) {
-      const at = boxed.position + i * POSITION;
-      move.write(i / intervals, this.positions.subarray(at, at + POSITION));
-    }
-    for (let axis = 0; axis < 3; axis++) {
-      this.moveBoxes[whole + axis] = Number.POSITIVE_INFINITY;
-      this.moveBoxes[whole + 3 + axis] = Number.NEGATIVE_INFINITY;
-    }
-    for (let i = 0; i < intervals; i++) this.boxInterval(boxed, i, whole);
-  }
-
-  /** A point whose path bends by at most b stays within b dt^2 / 8 of the straight way between its two ends. */
-  private boxInterval(
-    { move, intervals, position, box }: BoxedMove,
-    i: number,
-    whole: number,
-  ): void {
+  private boxIntervals({ move, intervals, position, interval }: BoxedMove): void {
     const dt = 1 / intervals;
-    const from = position + i * POSITION;
-    const { grip, butt, tip } = move.bend;
+    for (let i = 0; i <= intervals; i++) {
+      move.write(i * dt, this.positions, position + i * POSITION);
+    }
+    // A point whose path bends by at most b stays within b dt^2 / 8 of the straight way between its two ends.
     const bow = (dt * dt) / 8;
-    const elbow = this.elbowRoom(from, move.speed.grip * dt);
     const [stick, hand, forearm] = this.arm.parts;
     if (!stick || !hand || !forearm) return;
-    const at = box + i * PARTS * BOX;
-    this.grow(at, [from + BUTT, from + TIP], stick.radius + bow * Math.max(butt, tip));
-    this.grow(at + BOX, [from + GRIP, from + GRIP], hand.radius + bow * grip);
-    this.grow(
-      at + 2 * BOX,
-      [from + ELBOW, from + GRIP],
-      forearm.radius + Math.max(elbow, bow * grip),
-    );
-    for (let b = at; b < at + PARTS * BOX; b += BOX) {
-      for (let axis = 0; axis < 3; axis++) {
-        const low = this.boxes[b + axis] as number;
-        const high = this.boxes[b + 3 + axis] as number;
-        if (low < (this.moveBoxes[whole + axis] as number)) this.moveBoxes[whole + axis] = low;
-        if (high > (this.moveBoxes[whole + 3 + axis] as number))
-          this.moveBoxes[whole + 3 + axis] = high;
-      }
+    const stickSlack = stick.radius + bow * Math.max(move.bend.butt, move.bend.tip);
+    const gripBow = bow * move.bend.grip;
+    const room = move.speed.grip * dt;
+    for (let i = 0; i < intervals; i++) {
+      const from = position + i * POSITION;
+      const elbow = elbowRoom(this.arm, this.positions, from, room);
+      this.elbowRoom[interval + i] = elbow;
+      const box = (interval + i) * PARTS * BOX;
+      this.grow(box, from + BUTT, from + TIP, stickSlack);
+      this.grow(box + BOX, from + GRIP, from + GRIP, hand.radius + gripBow);
+      const forearmSlack = forearm.radius + Math.max(elbow, gripBow);
+      this.grow(box + 2 * BOX, from + ELBOW, from + GRIP, forearmSlack);
     }
   }
 
-  /** How far the elbow can be from the nearer of its two end positions. */
-  private elbowRoom(from: number, room: Mm): Mm {
-    const position = this.positions.subarray(from, from + POSITION);
-    return Math.min((this.arm.elbowRate(position, room) * room) / 2, 2 * this.arm.upper + room);
-  }
-
-  /** The box round two points, each now and one interval later, grown by `slack`. */
-  private grow(box: number, points: readonly [number, number], slack: Mm): void {
+  /** The box round two points, each at the start of an interval and at its end, grown by `slack`. */
+  private grow(box: number, first: number, second: number, slack: Mm): void {
     const p = this.positions;
     for (let axis = 0; axis < 3; axis++) {
-      const a = p[points[0] + axis] as number;
-      const b = p[points[1] + axis] as number;
-      const c = p[points[0] + POSITION + axis] as number;
-      const d = p[points[1] + POSITION + axis] as number;
-      this.boxes[box + axis] = Math.min(a, b, c, d) - slack;
-      this.boxes[box + 3 + axis] = Math.max(a, b, c, d) + slack;
+      const a = p[first + axis] as number;
+      const b = p[second + axis] as number;
+      const c = p[first + POSITION + axis] as number;
+      const d = p[second + POSITION + axis] as number;
+      this.boxes[box + axis] = Math.min(Math.min(a, b), Math.min(c, d)) - slack;
+      this.boxes[box + 3 + axis] = Math.max(Math.max(a, b), Math.max(c, d)) + slack;
+    }
+  }
+
+  private boxMove({ intervals, interval }: BoxedMove, whole: number): void {
+    const { boxes, moveBoxes } = this;
+    const end = (interval + intervals) * PARTS * BOX;
+    for (let axis = 0; axis < 3; axis++) {
+      let low = Number.POSITIVE_INFINITY;
+      let high = Number.NEGATIVE_INFINITY;
+      for (let box = interval * PARTS * BOX + axis; box < end; box += BOX) {
+        low = Math.min(low, boxes[box] as number);
+        high = Math.max(high, boxes[box + 3] as number);
+      }
+      moveBoxes[whole + axis] = low;
+      moveBoxes[whole + 3 + axis] = high;
     }
   }
 }
+
+/** How far the elbow can be from the nearer of its positions at the two ends of an interval in which the grip moves at most `room` mm. */
+export const elbowRoom = (arm: Arm, positions: Float64Array, at: number, room: Mm): Mm =>
+  Math.min((arm.elbowRate(positions, at, room) * room) / 2, 2 * arm.upper + room);

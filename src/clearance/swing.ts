@@ -1,11 +1,11 @@
 import { type RockingDisc, segmentToRockingDisc } from '../geometry/rockingDisc.ts';
+import type { Vec3 } from '../geometry/vector.ts';
 import type { Id } from '../layout/fields.ts';
 import { isCymbal, type Piece } from '../layout/pieces/piece.ts';
 import type { MicSolid } from '../rig/placed.ts';
 import { surfaceOf } from '../rig/surface.ts';
 import { cosDeg, sinDeg } from '../units/angle.ts';
 import type { Mm } from '../units/quantity.ts';
-import type { Vec3 } from '../geometry/vector.ts';
 
 /** Rule W1: a struck cymbal swings 20 degrees either way about its centre. */
 const SWING = 20;

@@ -68,13 +68,13 @@ export class Arm {
   }
 
   /**
-   * Writes the elbow that belongs to the grip already in `out` (rules A2 and A3). The arm solves as a triangle of its two links over
+   * Writes the elbow that belongs to the grip of the position at out[at] (rules A2 and A3). The arm solves as a triangle of its two links over
    * the line from the shoulder, moved by the trunk's lean; beyond all reach the triangle stays as at full stretch.
    */
-  writeElbow(out: Float64Array): void {
-    let ex = (out[GRIP] as number) - this.shoulderX;
-    let ey = out[GRIP + 1] as number;
-    let ez = (out[GRIP + 2] as number) - this.shoulderZ;
+  writeElbow(out: Float64Array, at: number): void {
+    let ex = (out[at + GRIP] as number) - this.shoulderX;
+    let ey = out[at + GRIP + 1] as number;
+    let ez = (out[at + GRIP + 2] as number) - this.shoulderZ;
     const far = Math.sqrt(ex * ex + ey * ey + ez * ez);
     const size = far > NO_SIDE ? far : 1;
     ex /= size;
@@ -96,13 +96,13 @@ export class Arm {
       wz = ex;
     }
     const k = height / (wide < NO_SIDE ? Math.hypot(ex, ez) : wide);
-    out[ELBOW] = this.shoulderX + (lean + base) * ex + k * wx;
-    out[ELBOW + 1] = (lean + base) * ey + k * wy;
-    out[ELBOW + 2] = this.shoulderZ + (lean + base) * ez + k * wz;
+    out[at + ELBOW] = this.shoulderX + (lean + base) * ex + k * wx;
+    out[at + ELBOW + 1] = (lean + base) * ey + k * wy;
+    out[at + ELBOW + 2] = this.shoulderZ + (lean + base) * ez + k * wz;
   }
 
   /**
-   * The most the elbow can move per mm that the grip moves, while the grip stays within `room` mm of the position in `out`: the bound
+   * The most the elbow can move per mm that the grip moves, while the grip stays within `room` mm of the position at out[at]: the bound
    * that lets the search skip intervals without missing a touch. Infinite where the elbow may flip.
    *
    * Derivation. e is the unit vector from shoulder to grip, D their distance, turning at most 1/Dmin per mm. The elbow lies on
@@ -110,10 +110,10 @@ export class Arm {
    * per mm, on the upper arm's length; out of that plane by (a + b cot g)/Dmin, g the angle between e and the hang direction.
    * When leaning, D is held, and the shoulder itself moves at most as fast as the grip.
    */
-  elbowRate(out: Float64Array, room: Mm): number {
-    const x = (out[GRIP] as number) - this.shoulderX;
-    const y = out[GRIP + 1] as number;
-    const z = (out[GRIP + 2] as number) - this.shoulderZ;
+  elbowRate(out: Float64Array, at: number, room: Mm): number {
+    const x = (out[at + GRIP] as number) - this.shoulderX;
+    const y = out[at + GRIP + 1] as number;
+    const z = (out[at + GRIP + 2] as number) - this.shoulderZ;
     const far = Math.sqrt(x * x + y * y + z * z);
     const nearest = far - room;
     if (nearest <= Math.abs(this.upper - this.fore) || nearest <= 1)

@@ -1,3 +1,4 @@
+import type { Capsule } from '../geometry/capsule.ts';
 import {
   along,
   distance,
@@ -7,7 +8,6 @@ import {
   type Vec3,
   vec,
 } from '../geometry/vector.ts';
-import type { Capsule } from '../geometry/capsule.ts';
 import type { Id } from '../layout/fields.ts';
 import type { Piece } from '../layout/pieces/piece.ts';
 import type { Player } from '../layout/player.ts';

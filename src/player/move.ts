@@ -1,5 +1,5 @@
+import type { Vec3 } from '../geometry/vector.ts';
 import type { Id } from '../layout/fields.ts';
-import type { Mm } from '../units/quantity.ts';
 import { type Arm, BUTT, GRIP, TIP } from './arm.ts';
 import type { Side } from './hands.ts';
 
@@ -15,8 +15,8 @@ export interface Move {
   /** Most any point moves: the grip, the butt and the tip. */
   readonly speed: PointBounds;
   readonly bend: PointBounds;
-  /** Writes the position at t. */
-  write(t: number, out: Float64Array): void;
+  /** Writes the position at time t to out[at] and the numbers after it. */
+  write(t: number, out: Float64Array, at: number): void;
 }
 
 export interface PointBounds {
@@ -32,23 +32,20 @@ export const pointBounds = (grip: number, stick: number, arm: Arm): PointBounds 
   tip: grip + arm.ahead * stick,
 });
 
-/** Writes grip, butt and tip for a stick lying along the unit vector (ux, uy, uz) from the grip already in `out`, then the elbow. */
-export function writeStick(
-  out: Float64Array,
-  stick: { readonly x: number; readonly y: number; readonly z: number },
-  arm: Arm,
-): void {
-  const x = out[GRIP] as Mm;
-  const y = out[GRIP + 1] as Mm;
-  const z = out[GRIP + 2] as Mm;
-  out[GRIP + 3] = x;
-  out[GRIP + 4] = y;
-  out[GRIP + 5] = z;
-  out[BUTT] = x - arm.behind * stick.x;
-  out[BUTT + 1] = y - arm.behind * stick.y;
-  out[BUTT + 2] = z - arm.behind * stick.z;
-  out[TIP] = x + arm.ahead * stick.x;
-  out[TIP + 1] = y + arm.ahead * stick.y;
-  out[TIP + 2] = z + arm.ahead * stick.z;
-  arm.writeElbow(out);
+/** Writes grip, butt and tip for a stick along the unit vector `stick` from the grip already at out[at + GRIP], then the elbow. */
+export function writeStick(out: Float64Array, at: number, stick: Vec3, arm: Arm): void {
+  const grip = at + GRIP;
+  const x = out[grip] as number;
+  const y = out[grip + 1] as number;
+  const z = out[grip + 2] as number;
+  out[grip + 3] = x;
+  out[grip + 4] = y;
+  out[grip + 5] = z;
+  out[at + BUTT] = x - arm.behind * stick.x;
+  out[at + BUTT + 1] = y - arm.behind * stick.y;
+  out[at + BUTT + 2] = z - arm.behind * stick.z;
+  out[at + TIP] = x + arm.ahead * stick.x;
+  out[at + TIP + 1] = y + arm.ahead * stick.y;
+  out[at + TIP + 2] = z + arm.ahead * stick.z;
+  arm.writeElbow(out, at);
 }

@@ -1,11 +1,11 @@
-import { isStruck, type Struck } from '../layout/pieces/piece.ts';
 import type { Piece } from '../layout/pieces/piece.ts';
+import { isStruck, type Struck } from '../layout/pieces/piece.ts';
 import type { Player } from '../layout/player.ts';
 import { Arm } from './arm.ts';
 import { plays, type Side, signOf } from './hands.ts';
 import type { Move } from './move.ts';
-import { Stroke } from './stroke.ts';
 import { type Strike, strikeOn } from './strike.ts';
+import { Stroke } from './stroke.ts';
 import { Travel } from './travel.ts';
 
 /** What the hands of a player can do on a kit. */

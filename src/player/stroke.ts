@@ -24,18 +24,18 @@ export class Stroke implements Move {
     this.bend = pointBounds(0, strike.turn * strike.turn, arm);
   }
 
-  write(t: number, out: Float64Array): void {
+  write(t: number, out: Float64Array, at: number): void {
     const { grip, stick, upward, turn, rise } = this.strike;
     const c = Math.cos(t * turn);
     const s = Math.sin(t * turn);
-    out[GRIP] = grip.x;
-    out[GRIP + 1] = grip.y;
-    out[GRIP + 2] = grip.z + t * rise;
+    out[at + GRIP] = grip.x;
+    out[at + GRIP + 1] = grip.y;
+    out[at + GRIP + 2] = grip.z + t * rise;
     const lifted = {
       x: c * stick.x + s * upward.x,
       y: c * stick.y + s * upward.y,
       z: c * stick.z + s * upward.z,
     };
-    writeStick(out, lifted, this.arm);
+    writeStick(out, at, lifted, this.arm);
   }
 }

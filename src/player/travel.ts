@@ -66,18 +66,18 @@ export class Travel implements Move {
     this.bend = pointBounds(grip.bend, turn.bend, arm);
   }
 
-  write(t: number, out: Float64Array): void {
+  write(t: number, out: Float64Array, at: number): void {
     const r = this.radius + t * this.radiusGrows;
     const azimuth = this.azimuth + t * this.azimuthTurns;
-    out[GRIP] = this.arm.shoulderX + r * Math.cos(azimuth);
-    out[GRIP + 1] = r * Math.sin(azimuth);
-    out[GRIP + 2] = this.height + t * this.heightGrows + 4 * this.hop * t * (1 - t);
+    out[at + GRIP] = this.arm.shoulderX + r * Math.cos(azimuth);
+    out[at + GRIP + 1] = r * Math.sin(azimuth);
+    out[at + GRIP + 2] = this.height + t * this.heightGrows + 4 * this.hop * t * (1 - t);
     const x = this.stick.x + t * this.stickChange.x;
     const y = this.stick.y + t * this.stickChange.y;
     const z = this.stick.z + t * this.stickChange.z;
     const size = Math.sqrt(x * x + y * y + z * z);
     const direction = size < OPPOSITE ? this.stick : { x: x / size, y: y / size, z: z / size };
-    writeStick(out, direction, this.arm);
+    writeStick(out, at, direction, this.arm);
   }
 
   /** Cylindrical motion with even rates: outward and around for the speed, inward pull and sideways push for the bend. */

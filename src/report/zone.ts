@@ -1,14 +1,26 @@
-import type { Vec2 } from '../geometry/vector.ts';
+import { motionOf } from '../clearance/micClearance.ts';
+import { struckZone, type Zone } from '../clearance/zone.ts';
 import type { Id } from '../layout/fields.ts';
+import type { Layout } from '../layout/layout.ts';
+import { placeMic } from '../rig/placeMic.ts';
 import type { Mm } from '../units/quantity.ts';
 
-/**
- * Where a mic, moved over the plan at its own height with its aim kept, would be struck: closed rings round the forbidden ground
- * (outer rings and holes, even-odd), kit frame, mm. Never too small by more than `cell`.
- */
-export interface ForbiddenZone {
+/** Where one mic, at its height, would be struck (rule Z1). Rings in the kit frame. */
+export interface ForbiddenZone extends Zone {
   readonly mic: Id;
+  /** Height of the mic's tip, mm. */
   readonly height: Mm;
-  readonly cell: Mm;
-  readonly rings: readonly (readonly Vec2[])[];
+}
+
+/** Parts that keep their place on the deck when a mic is moved: the zone is about the mic, not about its stand. */
+const STAYS = new Set(['boom', 'mast', 'base']);
+
+/** The forbidden zone of a mic; null when there is no such mic. */
+export function forbiddenZone(layout: Layout, micId: Id): ForbiddenZone | null {
+  const mic = layout.mics.find(({ id }) => id === micId);
+  if (!mic) return null;
+  const placed = placeMic(mic, layout);
+  const solids = placed.solids.filter(({ part }) => !STAYS.has(part));
+  const zone = struckZone(motionOf(layout.player, layout.pieces), solids, placed.tip);
+  return { mic: micId, height: placed.tip.z, ...zone };
 }
