@@ -1,0 +1,29 @@
+import type { Vec2 } from '../geometry/vector.ts';
+import type { Deck } from '../layout/deck.ts';
+import { cosDeg, sinDeg } from '../units/angle.ts';
+
+/**
+ * D1 A kit point is turned anticlockwise by the kit's turn and moved to where the kit's origin stands on the deck; quarter
+ *    turns are exact. The way back undoes it.
+ */
+export function toDeck({ kit }: Pick<Deck, 'kit'>, p: Vec2<'kit'>): Vec2<'deck'> {
+  const [cos, sin] = [cosDeg(kit.turn), sinDeg(kit.turn)];
+  return { x: kit.x + (cos * p.x - sin * p.y), y: kit.y + (sin * p.x + cos * p.y) };
+}
+
+export function toKit({ kit }: Pick<Deck, 'kit'>, p: Vec2<'deck'>): Vec2<'kit'> {
+  const [cos, sin] = [cosDeg(kit.turn), sinDeg(kit.turn)];
+  const [x, y] = [p.x - kit.x, p.y - kit.y];
+  return { x: cos * x + sin * y, y: cos * y - sin * x };
+}
+
+/** D2 The deck's outline, anticlockwise from the back left corner (as the player sees it). */
+export function deckOutline({ width, depth }: Pick<Deck, 'width' | 'depth'>): Vec2<'deck'>[] {
+  const [x, y] = [width / 2, depth / 2];
+  return [
+    { x: -x, y: -y },
+    { x, y: -y },
+    { x, y },
+    { x: -x, y },
+  ];
+}
