@@ -188,6 +188,7 @@ export const usualHiHatPedal = (id: Id): Pedal => ({
   x: -285,
   y: 330,
   turn: 120,
+  length: 260,
   plays: 'hiHat',
   foot: 'left',
 });

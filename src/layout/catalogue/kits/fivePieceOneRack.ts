@@ -20,7 +20,7 @@ import { mic, onMicStand, rimClip, startingKit, wideRiser } from './startingKit.
 
 const kick = { ...usualKick('kick'), y: 1035, depth: fromInches(16) };
 const snare = usualSnare('snare');
-const rack = { ...usualRackTom('rack'), support: heldBy(kick.id) };
+const rack = { ...usualRackTom('rack'), z: 830, support: heldBy(kick.id) };
 const floor1 = {
   ...usualFloorTom('floor-1'),
   name: 'Floor tom 1',
@@ -47,13 +47,13 @@ const crash2 = {
   z: 1180,
   tiltToward: 243,
   diameter: fromInches(18),
-  support: onStand(300, 90, 200, 180),
+  support: onStand(300, 90, 240, 230),
 };
 const ride = {
   ...usualRide('ride'),
   x: 620,
   y: 750,
-  z: 930,
+  z: 940,
   support: onStand(320, 20, 160, 70),
 };
 
@@ -83,7 +83,7 @@ const mics = [
     'short-dynamic',
     'Snare',
     [snare],
-    onMicStand('tripodLow', [-270, 890, 90], [-141, 564, 700], [300, -35]),
+    onMicStand('tripodLow', [-270, 890, 70], [-141, 564, 700], [300, -35]),
   ),
   mic(
     'pencil-condenser',

@@ -34,7 +34,7 @@ const rack2 = {
   name: 'Rack tom 2',
   x: 310,
   y: 800,
-  z: 830,
+  z: 840,
   tiltToward: 258,
   support: heldBy(kick.id),
 };
@@ -80,7 +80,7 @@ const mics = [
     'short-dynamic',
     'Snare',
     [snare],
-    onMicStand('tripodLow', [-270, 890, 90], [-141, 564, 700], [300, -35]),
+    onMicStand('tripodLow', [-270, 890, 70], [-141, 564, 700], [300, -35]),
   ),
   mic(
     'pencil-condenser',

@@ -51,7 +51,7 @@ const crashRide = {
   z: 1050,
   diameter: fromInches(18),
 };
-const ride = { ...usualRide('ride'), x: 610, y: 710, z: 900 };
+const ride = { ...usualRide('ride'), x: 610, y: 710, z: 910 };
 
 const pieces: Piece[] = [
   usualThrone('throne'),
@@ -77,7 +77,7 @@ const mics = [
     'short-dynamic',
     'Snare',
     [snare],
-    onMicStand('tripodLow', [-270, 890, 90], [-141, 564, 690], [300, -35]),
+    onMicStand('tripodLow', [-270, 890, 85], [-141, 564, 690], [300, -35]),
   ),
   mic('compact-dynamic', 'Rack tom', [rack], rimClip(rack.id, 90)),
   mic('compact-dynamic', 'Floor tom', [floorTom], rimClip(floorTom.id, 60)),

@@ -58,7 +58,7 @@ const rack3 = {
   name: 'Rack tom 3',
   x: 380,
   y: 790,
-  z: 830,
+  z: 840,
   tiltToward: 250,
   support: heldBy(kick.id),
 };
@@ -83,9 +83,9 @@ const hiHat = usualHiHat('hi-hat');
 const crash1 = {
   ...usualCrash('crash-1'),
   name: 'Crash 1',
-  x: -400,
-  y: 930,
-  z: 1140,
+  x: -390,
+  y: 960,
+  z: 1170,
   diameter: fromInches(18),
   support: onStand(300, 30, -200, 240),
 };
@@ -101,12 +101,12 @@ const crash2 = {
 const crash3 = {
   ...usualCrash('crash-3'),
   name: 'Crash 3',
-  x: 600,
-  y: 1050,
-  z: 1220,
+  x: 560,
+  y: 980,
+  z: 1200,
   tiltToward: 240,
   diameter: fromInches(18),
-  support: onStand(300, 90, 250, 230),
+  support: onStand(300, 90, 280, 280),
 };
 const splash = {
   ...usualSplash('splash'),
@@ -178,7 +178,7 @@ const closeMics = [
     'pencil-condenser',
     'Ride',
     [ride],
-    onMicStand('tripodMedium', [1020, 1560, 30], [880, 880, 1090], [220, -60]),
+    onMicStand('tripodMedium', [1020, 1560, 30], [890, 890, 1190], [220, -60]),
   ),
   mic(
     'pencil-condenser',
