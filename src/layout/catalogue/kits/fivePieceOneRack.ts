@@ -47,7 +47,7 @@ const crash2 = {
   z: 1180,
   tiltToward: 243,
   diameter: fromInches(18),
-  support: onStand(300, 90, 240, 230),
+  support: onStand(300, 60, 240, 230),
 };
 const ride = {
   ...usualRide('ride'),

@@ -106,7 +106,7 @@ const crash3 = {
   z: 1200,
   tiltToward: 240,
   diameter: fromInches(18),
-  support: onStand(300, 90, 280, 280),
+  support: onStand(300, 100, 280, 280),
 };
 const splash = {
   ...usualSplash('splash'),
