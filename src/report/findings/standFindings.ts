@@ -1,0 +1,53 @@
+import type { PlacedMic } from '../../rig/placed.ts';
+import { tippingOf } from '../../rig/tipping.ts';
+import type { Finding } from '../report.ts';
+
+/** Below this safety factor a stand wants a counterweight or a sandbag (design rule, common practice, no source). */
+const FIRM = 1.5;
+
+/** What a mic's mount cannot do or should not: out of the stand's reach, near tipping, metal on the hoop. */
+export const standFindings = (mics: readonly PlacedMic[]): readonly Finding[] =>
+  mics.flatMap((placed) => [...beyondStand(placed), ...mayTip(placed), ...metalRim(placed)]);
+
+function beyondStand({ mic, stand }: PlacedMic): Finding[] {
+  if (!stand || stand.beyondReach <= 0) return [];
+  return [
+    {
+      key: `mic-beyond-stand:${mic.id}`,
+      code: 'mic-beyond-stand',
+      severity: 'stop',
+      about: [mic.id],
+      place: stand.hold,
+      numbers: { beyond: stand.beyondReach },
+    },
+  ];
+}
+
+function mayTip(placed: PlacedMic): Finding[] {
+  const tipping = tippingOf(placed);
+  if (!placed.stand || !tipping || tipping.factor >= FIRM) return [];
+  return [
+    {
+      key: `stand-may-tip:${placed.mic.id}`,
+      code: 'stand-may-tip',
+      severity: 'warn',
+      about: [placed.mic.id],
+      place: placed.stand.clutch,
+      numbers: { factor: tipping.factor },
+    },
+  ];
+}
+
+function metalRim({ mic, tip }: PlacedMic): Finding[] {
+  if (mic.mount.kind !== 'clip' || mic.mount.material !== 'metal') return [];
+  return [
+    {
+      key: `clip-metal-rim:${mic.id}`,
+      code: 'clip-metal-rim',
+      severity: 'note',
+      about: [mic.id, mic.mount.drum],
+      place: tip,
+      numbers: {},
+    },
+  ];
+}
