@@ -45,12 +45,12 @@ export function reachOf(
 ): Reach {
   const { solids } = mic;
   const shapes = { right: micShape(solids, 1), left: micShape(solids, -1) };
-  let reach: Reach = { clearance: limit, nearest: undefined };
-  const moment = new MoveSearch(motion.swept, shapes).nearest(reach.clearance);
-  if (moment) reach = { clearance: moment.clearance, nearest: atMoment(moment, motion, solids) };
-  reach = nearestLeg(motion.legs, solids, reach);
+  // What stands still or swings costs little to measure and gives the search of the moves a limit to start from.
+  let reach = nearestLeg(motion.legs, solids, { clearance: limit, nearest: undefined });
   const swing = nearestSwing(motion.swings, solids, reach.clearance, TOLERANCE);
   if (swing) reach = { clearance: swing.clearance, nearest: atSwing(swing, solids) };
+  const moment = new MoveSearch(motion.swept, shapes).nearest(reach.clearance);
+  if (moment) reach = { clearance: moment.clearance, nearest: atMoment(moment, motion, solids) };
   return reach.nearest
     ? { ...reach, clearance: reach.clearance - TOLERANCE }
     : { clearance: Number.POSITIVE_INFINITY, nearest: undefined };

@@ -3,6 +3,9 @@ import type { SideSign } from '../player/hands.ts';
 import type { MicSolid } from '../rig/placed.ts';
 import { BOX } from './sweptMoves.ts';
 
+/** Solids a mic may have: the search keeps sets of them as bits. */
+export const MOST_SOLIDS = 30;
+
 /** A mic's capsules as rows of numbers in the hand space of one side, with boxes, for the search. */
 export interface MicShape {
   readonly count: number;
@@ -15,6 +18,8 @@ export interface MicShape {
 
 export function micShape(solids: readonly MicSolid[], sign: SideSign): MicShape {
   const count = solids.length;
+  if (count > MOST_SOLIDS)
+    throw new RangeError(`a mic of at most ${MOST_SOLIDS} solids, not ${count}`);
   const shape = {
     count,
     axes: new Float64Array(count * 6),
@@ -50,23 +55,22 @@ const axisRow = ({ a, b }: Capsule, sign: SideSign): readonly number[] => [
   b.z,
 ];
 
-/** What two boxes say of what they hold: nothing is nearer than their gap; nothing at all (-infinity) where they meet. */
-export function apart(p: Float64Array, i: number, q: Float64Array, k: number): number {
+/** Squared distance between two boxes; 0 where they meet. */
+export function squaredGap(p: Float64Array, i: number, q: Float64Array, k: number): number {
+  let sum = 0;
   const x = Math.max(
     (p[i] as number) - (q[k + 3] as number),
     (q[k] as number) - (p[i + 3] as number),
   );
+  if (x > 0) sum = x * x;
   const y = Math.max(
     (p[i + 1] as number) - (q[k + 4] as number),
     (q[k + 1] as number) - (p[i + 4] as number),
   );
+  if (y > 0) sum += y * y;
   const z = Math.max(
     (p[i + 2] as number) - (q[k + 5] as number),
     (q[k + 2] as number) - (p[i + 5] as number),
   );
-  if (x <= 0 && y <= 0 && z <= 0) return Number.NEGATIVE_INFINITY;
-  const gx = Math.max(0, x);
-  const gy = Math.max(0, y);
-  const gz = Math.max(0, z);
-  return Math.sqrt(gx * gx + gy * gy + gz * gz);
+  return z > 0 ? sum + z * z : sum;
 }

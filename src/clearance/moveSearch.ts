@@ -2,8 +2,16 @@ import { SegmentGap } from '../geometry/segments.ts';
 import { type ArmPart, POSITION } from '../player/arm.ts';
 import type { Move, PointBounds } from '../player/move.ts';
 import type { Mm } from '../units/quantity.ts';
-import { apart, type MicShape } from './micShape.ts';
-import { BOX, type BoxedMove, elbowRoom, PARTS, SCRATCH, type SweptMoves } from './sweptMoves.ts';
+import { type MicShape, MOST_SOLIDS, squaredGap } from './micShape.ts';
+import {
+  BOX,
+  type BoxedMove,
+  elbowRoom,
+  GROUP,
+  PARTS,
+  SCRATCH,
+  type SweptMoves,
+} from './sweptMoves.ts';
 
 /**
  * Rule C2: the search stops where nothing left can be nearer by more than this, and what it reports is lowered by it: the clearance shown
@@ -16,6 +24,12 @@ const CROSSING = 1e-9;
 const STICK = 0;
 const HAND = 1;
 const FOREARM = 2;
+
+/** The set of all solids of a mic, a bit each. */
+const ALL = 2 ** MOST_SOLIDS - 1;
+/** Boxes that meet say nothing of what they hold, which may overlap; others keep it at least their gap apart. */
+const near = (squared: number, limitSquared: number): boolean =>
+  squared < limitSquared || squared === 0;
 
 /** What a search found. `clearance` is that of the moment found: the exact minimum is at most TOLERANCE below. */
 export interface NearestMoment {
@@ -71,35 +85,51 @@ export class MoveSearch {
   nearest(limit: Mm): NearestMoment | undefined {
     this.best = limit;
     this.found = undefined;
-    const { moves, moveBoxes } = this.swept;
+    const { moves } = this.swept;
     for (let index = 0; index < moves.length; index++) {
       const boxed = moves[index] as BoxedMove;
+      this.move = boxed.move;
+      this.bend = boxed.move.bend;
+      this.speed = boxed.move.speed;
       this.shape = this.shapes[boxed.move.side];
-      const whole = this.shape.count * BOX;
-      if (apart(moveBoxes, index * BOX, this.shape.boxes, whole) < this.best - TOLERANCE) {
-        this.move = boxed.move;
-        this.bend = boxed.move.bend;
-        this.speed = boxed.move.speed;
-        this.searchMove(boxed, whole);
-      }
+      for (let part = 0; part < PARTS; part++) this.searchPart(boxed, index, part);
     }
     return this.found;
   }
 
-  private searchMove(boxed: BoxedMove, whole: number): void {
-    const { boxes } = this.swept;
-    for (let i = 0; i < boxed.intervals; i++) {
-      for (let part = 0; part < PARTS; part++) {
-        const box = ((boxed.interval + i) * PARTS + part) * BOX;
-        if (apart(boxes, box, this.shape.boxes, whole) >= this.best - TOLERANCE) continue;
-        for (let solid = 0; solid < this.shape.count; solid++) {
-          if (apart(boxes, box, this.shape.boxes, solid * BOX) < this.best - TOLERANCE) {
-            this.choose(part, solid);
-            this.searchInterval(boxed, i);
-          }
+  /** Goes from the move's box through its groups' to its intervals', with only those of the mic's solids that are still near enough. */
+  private searchPart(boxed: BoxedMove, index: number, part: number): void {
+    const { swept } = this;
+    const inMove = this.nearSolids(swept.moveBoxes, (index * PARTS + part) * BOX, ALL);
+    if (inMove === 0) return;
+    for (let i = 0; i < boxed.intervals; i += GROUP) {
+      const group = (boxed.interval + i) / GROUP;
+      const inGroup = this.nearSolids(swept.groupBoxes, (group * PARTS + part) * BOX, inMove);
+      for (let k = i; inGroup !== 0 && k < i + GROUP; k++) {
+        const box = ((boxed.interval + k) * PARTS + part) * BOX;
+        const inInterval = this.nearSolids(swept.boxes, box, inGroup);
+        for (let solid = 0; inInterval >> solid !== 0; solid++) {
+          if ((inInterval & (1 << solid)) === 0) continue;
+          this.choose(part, solid);
+          this.searchInterval(boxed, k);
         }
       }
     }
+  }
+
+  /** Which of the solids in the set `among` (a bit each) may be nearer to what is in a box than the best so far. */
+  private nearSolids(boxes: Float64Array, box: number, among: number): number {
+    const { boxes: own, count } = this.shape;
+    const limit = Math.max(0, this.best - TOLERANCE);
+    const limitSquared = limit * limit;
+    if (!near(squaredGap(boxes, box, own, count * BOX), limitSquared)) return 0;
+    let set = 0;
+    for (let solid = 0; solid < count; solid++) {
+      const bit = 1 << solid;
+      if ((among & bit) === 0) continue;
+      if (near(squaredGap(boxes, box, own, solid * BOX), limitSquared)) set |= bit;
+    }
+    return set;
   }
 
   private choose(part: number, solid: number): void {

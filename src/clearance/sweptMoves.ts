@@ -7,9 +7,11 @@ import type { Mm } from '../units/quantity.ts';
 export const PARTS = 3;
 /** Numbers in a box: least x, y, z, then most x, y, z. */
 export const BOX = 6;
-/** Stretches of a move's time that are boxed apart: short moves need fewer. */
-const STROKE_INTERVALS = 4;
-const TRAVEL_INTERVALS = 16;
+/** Intervals of time in a group, the middle level between a move and its intervals. */
+export const GROUP = 4;
+/** Intervals of a move's time that are boxed apart, whole groups: short moves need fewer. */
+const STROKE_INTERVALS = GROUP;
+const TRAVEL_INTERVALS = 4 * GROUP;
 /** Positions that a search may hold at once. */
 export const SCRATCH = 24;
 
@@ -33,9 +35,9 @@ export class SweptMoves {
   /** Positions of all moves; from `scratch` on there is room for a search to write {@link SCRATCH} more. */
   readonly positions: Float64Array;
   readonly scratch: number;
-  /** Boxes of stick, hand and forearm, interval by interval. */
+  /** Boxes of stick, hand and forearm: of every interval, of every group of intervals, of every move. */
   readonly boxes: Float64Array;
-  /** One box per move round all it sweeps. */
+  readonly groupBoxes: Float64Array;
   readonly moveBoxes: Float64Array;
   /** Per interval: how far the elbow can be from the nearer of its end positions, mm. */
   readonly elbowRoom: Float64Array;
@@ -55,10 +57,16 @@ export class SweptMoves {
     this.positions = new Float64Array(position + SCRATCH * POSITION);
     this.boxes = new Float64Array(interval * PARTS * BOX);
     this.elbowRoom = new Float64Array(interval);
-    this.moveBoxes = new Float64Array(moves.length * BOX);
+    this.groupBoxes = new Float64Array((interval / GROUP) * PARTS * BOX);
+    this.moveBoxes = new Float64Array(moves.length * PARTS * BOX);
     for (const [index, boxed] of this.moves.entries()) {
       this.boxIntervals(boxed);
-      this.boxMove(boxed, index * BOX);
+      const group = boxed.interval / GROUP;
+      const groups = boxed.intervals / GROUP;
+      for (let g = group; g < group + groups; g++) {
+        join(this.boxes, g * GROUP, GROUP, this.groupBoxes.subarray(g * PARTS * BOX));
+      }
+      join(this.groupBoxes, group, groups, this.moveBoxes.subarray(index * PARTS * BOX));
     }
   }
 
@@ -98,20 +106,19 @@ export class SweptMoves {
       this.boxes[box + 3 + axis] = Math.max(Math.max(a, b), Math.max(c, d)) + slack;
     }
   }
+}
 
-  private boxMove({ intervals, interval }: BoxedMove, whole: number): void {
-    const { boxes, moveBoxes } = this;
-    const end = (interval + intervals) * PARTS * BOX;
-    for (let axis = 0; axis < 3; axis++) {
-      let low = Number.POSITIVE_INFINITY;
-      let high = Number.NEGATIVE_INFINITY;
-      for (let box = interval * PARTS * BOX + axis; box < end; box += BOX) {
-        low = Math.min(low, boxes[box] as number);
-        high = Math.max(high, boxes[box + 3] as number);
-      }
-      moveBoxes[whole + axis] = low;
-      moveBoxes[whole + 3 + axis] = high;
+/** Writes the box of each part round `count` entries of a table of boxes, from the entry `first` on, to the start of `into`. */
+function join(boxes: Float64Array, first: number, count: number, into: Float64Array): void {
+  const row = PARTS * BOX;
+  for (let k = 0; k < row; k++) {
+    const low = k % BOX < 3;
+    let end = boxes[first * row + k] as number;
+    for (let entry = first + 1; entry < first + count; entry++) {
+      const next = boxes[entry * row + k] as number;
+      if (low ? next < end : next > end) end = next;
     }
+    into[k] = end;
   }
 }
 

@@ -1,9 +1,10 @@
 import { contours } from 'd3-contour';
 import { type Vec2, type Vec3, vec } from '../geometry/vector.ts';
+import { signOf } from '../player/hands.ts';
 import type { MicSolid } from '../rig/placed.ts';
 import type { Mm } from '../units/quantity.ts';
 import { type Motion, reachOf } from './micClearance.ts';
-import { BOX } from './sweptMoves.ts';
+import { BOX, PARTS } from './sweptMoves.ts';
 
 /** Side of the finest cell, mm. */
 const CELL: Mm = 20;
@@ -101,9 +102,8 @@ function sweptArea(motion: Motion, solids: readonly MicSolid[], from: Vec2) {
     top = Math.max(top, y + radius);
   };
   const { moveBoxes, moves } = motion.swept;
-  for (const [index, { move }] of moves.entries()) {
-    const sign = move.side === 'right' ? 1 : -1;
-    const at = index * BOX;
+  for (let at = 0; at < moveBoxes.length; at += BOX) {
+    const sign = signOf(moves[Math.floor(at / BOX / PARTS)]?.move.side ?? 'right');
     take(sign * (moveBoxes[at] ?? 0), moveBoxes[at + 1] ?? 0, 0);
     take(sign * (moveBoxes[at + 3] ?? 0), moveBoxes[at + 4] ?? 0, 0);
   }
