@@ -47,7 +47,10 @@ export function reachOf(
   const shapes = { right: micShape(solids, 1), left: micShape(solids, -1) };
   // What stands still or swings costs little to measure and gives the search of the moves a limit to start from.
   let reach = nearestLeg(motion.legs, solids, { clearance: limit, nearest: undefined });
-  const swing = nearestSwing(motion.swings, solids, reach.clearance, TOLERANCE);
+  const swing = nearestSwing(motion.swings, solids, {
+    limit: reach.clearance,
+    tolerance: TOLERANCE,
+  });
   if (swing) reach = { clearance: swing.clearance, nearest: atSwing(swing, solids) };
   const moment = new MoveSearch(motion.swept, shapes).nearest(reach.clearance);
   if (moment) reach = { clearance: moment.clearance, nearest: atMoment(moment, motion, solids) };

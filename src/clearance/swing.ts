@@ -1,4 +1,4 @@
-import { type RockingDisc, segmentToRockingDisc } from '../geometry/rockingDisc.ts';
+import { type RockingDisc, type Search, segmentToRockingDisc } from '../geometry/rockingDisc.ts';
 import type { Vec3 } from '../geometry/vector.ts';
 import type { Id } from '../layout/fields.ts';
 import { isCymbal, type Piece } from '../layout/pieces/piece.ts';
@@ -31,30 +31,20 @@ export interface SwingGap {
   readonly point: Vec3;
 }
 
-/** The nearest swing below `limit` mm; undefined when all stay at or above it (less `tolerance`). */
+/** The nearest swing below the limit; undefined when all stay at or above it (less the tolerance). */
 export function nearestSwing(
   swings: readonly Swing[],
   solids: readonly MicSolid[],
-  limit: Mm,
-  tolerance: Mm,
+  { limit, tolerance }: Search,
 ): SwingGap | undefined {
   let best: SwingGap | undefined;
   for (const swing of swings) {
     for (const [solid, { capsule }] of solids.entries()) {
+      const { a, b, radius } = capsule;
       const bound = best?.clearance ?? limit;
-      if (ballGap(swing, capsule.a, capsule.b) - capsule.radius >= bound) continue;
-      const { distance, point } = segmentToRockingDisc(swing, [capsule.a, capsule.b], tolerance);
-      const clearance = distance - capsule.radius;
-      if (clearance < bound) best = { swing, solid, clearance, point };
+      const gap = segmentToRockingDisc(swing, [a, b], { limit: bound + radius, tolerance });
+      if (gap) best = { swing, solid, clearance: gap.distance - radius, point: gap.point };
     }
   }
   return best;
-}
-
-/** Below the distance from a segment to the ball that holds the whole swing. */
-function ballGap({ centre, radius }: Swing, a: Vec3, b: Vec3): Mm {
-  const mx = (a.x + b.x) / 2 - centre.x;
-  const my = (a.y + b.y) / 2 - centre.y;
-  const mz = (a.z + b.z) / 2 - centre.z;
-  return Math.hypot(mx, my, mz) - Math.hypot(a.x - b.x, a.y - b.y, a.z - b.z) / 2 - radius;
 }

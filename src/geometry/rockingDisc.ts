@@ -24,30 +24,54 @@ export function rockingDiscDistance(disc: RockingDisc, point: Vec3): Mm {
   return Math.hypot(out - onEdge * disc.cos, lift - onEdge * disc.sin);
 }
 
-/** Nearest of a segment's points to what the disc sweeps, to within `tolerance` mm: `distance` is at most that above the true least. */
+/** The point of a segment that is nearest to what the disc sweeps. */
+export interface RockingGap {
+  readonly distance: Mm;
+  readonly point: Vec3;
+}
+
+/** How a nearest point is looked for: only below `limit` mm, and to within `tolerance` mm above the true least. */
+export interface Search {
+  readonly limit: Mm;
+  readonly tolerance: Mm;
+}
+
+/** Nearest of a segment's points to what the disc sweeps; undefined when none is below the limit (less the tolerance). */
 export function segmentToRockingDisc(
   disc: RockingDisc,
-  segment: readonly [Vec3, Vec3],
-  tolerance: Mm,
-): { readonly distance: Mm; readonly point: Vec3 } {
-  const [a, b] = segment;
+  [a, b]: readonly [Vec3, Vec3],
+  { limit, tolerance }: Search,
+): RockingGap | undefined {
   const size = distance(a, b);
   const way = subtract(b, a);
-  const at = (t: number) => {
-    const point = along(a, way, t);
-    return { t, point, distance: rockingDiscDistance(disc, point) };
+  let best = limit;
+  let nearest = -1;
+  const measured = (t: number): Mm => {
+    const found = rockingDiscDistance(disc, along(a, way, t));
+    if (found < best) {
+      best = found;
+      nearest = t;
+    }
+    return found;
   };
-  let best = at(0);
-  const open = [{ low: best, high: at(1) }];
-  if (open[0] && open[0].high.distance < best.distance) best = open[0].high;
   // The distance changes at most by the way gone: a stretch whose ends are that far above the best holds nothing nearer.
-  for (let stretch = open.pop(); stretch; stretch = open.pop()) {
-    const { low, high } = stretch;
-    const least = (low.distance + high.distance - (high.t - low.t) * size) / 2;
-    if (least >= best.distance - tolerance) continue;
-    const middle = at((low.t + high.t) / 2);
-    if (middle.distance < best.distance) best = middle;
-    open.push({ low, high: middle }, { low: middle, high });
-  }
-  return best;
+  const search = (stretch: Stretch): void => {
+    if (stretch.low + stretch.high - stretch.part * size >= 2 * (best - tolerance)) return;
+    const part = stretch.part / 2;
+    const middle = measured(stretch.from + part);
+    search({ from: stretch.from, part, low: stretch.low, high: middle });
+    search({ from: stretch.from + part, part, low: middle, high: stretch.high });
+  };
+  const inMiddle = rockingDiscDistance(disc, along(a, way, 0.5));
+  if (inMiddle - size / 2 >= limit - tolerance) return undefined;
+  search({ from: 0, part: 1, low: measured(0), high: measured(1) });
+  return nearest < 0 ? undefined : { distance: best, point: along(a, way, nearest) };
+}
+
+/** A part of a segment, in shares of its length, with the distances at its ends. */
+interface Stretch {
+  readonly from: number;
+  readonly part: number;
+  readonly low: Mm;
+  readonly high: Mm;
 }
