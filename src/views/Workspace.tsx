@@ -1,0 +1,34 @@
+import type { ReactNode } from 'react';
+import type { LibraryActions } from '../session/library.ts';
+import { Panel } from './panel/Panel.tsx';
+import { useRootTheme } from './parts/useRootTheme.ts';
+import { PlanBar } from './workspace/PlanBar.tsx';
+import { TopBar } from './workspace/TopBar.tsx';
+import { VerdictNews } from './workspace/VerdictNews.tsx';
+import { useSession } from '../session/session.ts';
+
+interface WorkspaceProps {
+  readonly actions: LibraryActions;
+  /** The drawing of the open layout. */
+  readonly plan: ReactNode;
+}
+
+/** The open layout: its plan always in view, its numbers and findings beside or below it. */
+export function Workspace({ actions, plan }: WorkspaceProps) {
+  useRootTheme();
+  const isOpen = useSession((state) => state.open !== null);
+  if (!isOpen) return null;
+  return (
+    <div className="workspace">
+      <TopBar actions={actions} />
+      <main className="workspace-body">
+        <div className="plan-area">
+          <div className="plan">{plan}</div>
+          <PlanBar />
+        </div>
+        <Panel />
+      </main>
+      <VerdictNews />
+    </div>
+  );
+}

@@ -1,0 +1,60 @@
+import type { LengthUnit } from '../../units/lengthText.ts';
+import type { Measure } from './measure.ts';
+
+/** The smallest and largest value a field takes. */
+export interface Limits {
+  readonly low: number;
+  readonly high: number;
+}
+
+/** The limits written in a field of the layout's schema, so that a screen and a file agree on them. */
+export function limitsOf(field: {
+  readonly minValue: number | null;
+  readonly maxValue: number | null;
+}): Limits {
+  return {
+    low: field.minValue ?? Number.NEGATIVE_INFINITY,
+    high: field.maxValue ?? Number.POSITIVE_INFINITY,
+  };
+}
+
+export type Reading =
+  | { readonly ok: true; readonly value: number }
+  | { readonly ok: false; readonly message: string };
+
+/** Reads what a person typed into a field, or says what was expected. */
+export function readField(
+  text: string,
+  measure: Measure,
+  limits: Limits,
+  unit: LengthUnit,
+): Reading {
+  const value = measure.read(text, unit);
+  const typed = text.trim().slice(0, 20);
+  if (value === undefined) {
+    const what = typed === '' ? 'Nothing was typed' : `“${typed}” can't be read`;
+    return { ok: false, message: `${what}. Type ${measure.expected(unit)}.` };
+  }
+  if (measure.whole && !Number.isInteger(value)) {
+    return { ok: false, message: `“${typed}” can't be used. Type ${measure.expected(unit)}.` };
+  }
+  if (value < limits.low || value > limits.high) {
+    return { ok: false, message: rangeWords(measure, limits, unit) };
+  }
+  return { ok: true, value };
+}
+
+/** `Allowed: 0 to 4000 mm.` */
+export function rangeWords(measure: Measure, limits: Limits, unit: LengthUnit): string {
+  const unitText = measure.unitText(unit);
+  const space = unitText === '' || unitText === '°' ? '' : ' ';
+  const low = measure.show(limits.low, unit);
+  const high = measure.show(limits.high, unit);
+  return `Allowed: ${low} to ${high}${space}${unitText}.`;
+}
+
+/** A value after some steps of a button, on whole steps from the first press, kept within the limits. */
+export function stepped(value: number, change: number, limits: Limits): number {
+  const next = Math.min(limits.high, Math.max(limits.low, value + change));
+  return Math.round(next * 1e6) / 1e6;
+}

@@ -1,0 +1,100 @@
+import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
+import type { Layout } from '../../layout/layout.ts';
+import {
+  beginGesture,
+  cancelGesture,
+  commitGesture,
+  edit,
+  previewGesture,
+  redo,
+  undo,
+  useSession,
+} from '../../session/session.ts';
+import { wrapDegrees } from '../../units/angle.ts';
+import type { Measure } from './measure.ts';
+import { type Limits, readField, stepped } from './reading.ts';
+import type { Hold } from './useHold.ts';
+
+export interface NumberEntry {
+  /** What the undo button says: `Snare height`. */
+  readonly step: string;
+  readonly value: number;
+  readonly measure: Measure;
+  readonly limits: Limits;
+  /** A direction goes round: 355 and 10 more is 5. */
+  readonly round?: boolean;
+  readonly apply: (layout: Layout, value: number) => Layout;
+}
+
+const keySteps: Readonly<Record<string, number>> = {
+  ArrowUp: 1,
+  ArrowDown: -1,
+  PageUp: 10,
+  PageDown: -10,
+};
+
+/** A field in which nothing is being typed has no undo of its own: the keys undo and redo the layout's last step. */
+function undoByKey(event: KeyboardEvent<HTMLInputElement>): boolean {
+  if (event.ctrlKey === event.metaKey || event.altKey) return false;
+  const key = event.key.toLowerCase();
+  if (key === 'z' && !event.shiftKey) undo();
+  else if (key === 'z' || key === 'y') redo();
+  else return false;
+  return true;
+}
+
+/** What a number field does: typing with its own message, steps by key, and steps by holding a button as one undoable step. */
+export function useNumberEntry({
+  step,
+  value: stored,
+  measure,
+  limits,
+  round,
+  apply,
+}: NumberEntry) {
+  const unit = useSession((state) => state.open?.layout.units ?? 'mm');
+  const value = round ? wrapDegrees(stored) : stored;
+  const shown = measure.show(value, unit);
+  const [draft, setDraft] = useState<string | null>(null);
+  const [problem, setProblem] = useState('');
+  const held = useRef(value);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a value that changed by other means ends the old message
+  useEffect(() => setProblem(''), [stored]);
+
+  const set = (to: number) => edit(step, (layout) => apply(layout, to));
+  const after = (from: number, steps: number): number => {
+    const change = steps * measure.step(unit);
+    return round ? wrapDegrees(from + change) : stepped(from, change, limits);
+  };
+
+  const take = () => {
+    setDraft(null);
+    setProblem('');
+    if (draft === null || draft === shown) return;
+    const reading = readField(draft, measure, limits, unit);
+    if (reading.ok) set(reading.value);
+    else setProblem(`${reading.message} Kept ${shown}.`);
+  };
+  const onKeyDown = (event: KeyboardEvent<HTMLInputElement>) => {
+    if (event.key === 'Enter') take();
+    if (event.key === 'Escape') setDraft(null);
+    if (draft !== null) return;
+    const steps = keySteps[event.key];
+    if (steps !== undefined) set(after(value, steps));
+    else if (!undoByKey(event)) return;
+    event.preventDefault();
+  };
+  const holding = (sign: 1 | -1): Hold => ({
+    start: () => {
+      held.current = value;
+      beginGesture(step);
+    },
+    step: (count) => {
+      const to = after(held.current, sign * count);
+      previewGesture((layout) => apply(layout, to));
+    },
+    end: commitGesture,
+    cancel: cancelGesture,
+  });
+  return { unit, shown, draft, problem, setDraft, take, onKeyDown, holding };
+}

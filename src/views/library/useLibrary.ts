@@ -1,0 +1,59 @@
+import { useState } from 'react';
+import type { Layout } from '../../layout/layout.ts';
+import type { ImportOutcome, LibraryActions, LibraryRow } from '../../session/library.ts';
+import { type Task, useTask } from '../parts/useTask.ts';
+
+export type RefusedFile = { readonly file: string } & Extract<ImportOutcome, { ok: false }>;
+
+/** What the list screen can do, and what it has to tell. */
+export interface Library {
+  readonly task: Task;
+  /** The layout that was deleted last and can be brought back. */
+  readonly deleted: LibraryRow | null;
+  readonly refused: RefusedFile | null;
+  start(layout: Layout): void;
+  takeIn(file: File): void;
+  open(row: LibraryRow): void;
+  rename(row: LibraryRow, name: string): void;
+  duplicate(row: LibraryRow): void;
+  exportFile(row: LibraryRow): void;
+  remove(row: LibraryRow): void;
+  restore(): void;
+  forgetDeleted(): void;
+  forgetRefused(): void;
+}
+
+export function useLibrary(actions: LibraryActions): Library {
+  const task = useTask();
+  const [deleted, setDeleted] = useState<LibraryRow | null>(null);
+  const [refused, setRefused] = useState<RefusedFile | null>(null);
+  return {
+    task,
+    deleted,
+    refused,
+    start: (layout) => task.run('Starting the layout', () => actions.create(layout)),
+    takeIn: (file) =>
+      task.run('Import', async () => {
+        const outcome = await actions.importFile(file);
+        if (!outcome.ok) setRefused({ ...outcome, file: file.name });
+      }),
+    open: (row) => task.run('Opening', () => actions.open(row.id)),
+    rename: (row, name) => task.run('Renaming', () => actions.rename(row.id, name)),
+    duplicate: (row) => task.run('Copying', () => actions.duplicate(row.id)),
+    exportFile: (row) => task.run('Export', () => actions.exportFile(row.id)),
+    remove: (row) =>
+      task.run('Deleting', async () => {
+        await actions.remove(row.id);
+        setDeleted(row);
+      }),
+    restore: () => {
+      if (deleted === null) return;
+      task.run('Bringing it back', async () => {
+        await actions.restore(deleted.id);
+        setDeleted(null);
+      });
+    },
+    forgetDeleted: () => setDeleted(null),
+    forgetRefused: () => setRefused(null),
+  };
+}

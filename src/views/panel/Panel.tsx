@@ -1,0 +1,53 @@
+import type { ReactNode } from 'react';
+import { useSession } from '../../session/session.ts';
+import { Details } from '../inspector/Details.tsx';
+import { CablesSection } from '../sections/CablesSection.tsx';
+import { FindingsSection } from '../sections/FindingsSection.tsx';
+import { KitSection } from '../sections/KitSection.tsx';
+import { MicsSection } from '../sections/MicsSection.tsx';
+import { PlayerSection } from '../sections/PlayerSection.tsx';
+import { StageSection } from '../sections/StageSection.tsx';
+import { PanelTabs } from './PanelTabs.tsx';
+import { SelectedBar } from './SelectedBar.tsx';
+import { titleOf } from './titleOf.ts';
+import { PanelContext, type SectionId, usePanelState } from './usePanel.ts';
+import { useOpen } from '../parts/useOpen.ts';
+
+const sections: Readonly<Record<SectionId, () => ReactNode>> = {
+  findings: FindingsSection,
+  kit: KitSection,
+  mics: MicsSection,
+  cables: CablesSection,
+  stage: StageSection,
+  player: PlayerSection,
+};
+
+/** Everything in numbers and words, beside the plan. */
+export function Panel() {
+  const panel = usePanelState();
+  const { layout } = useOpen();
+  const selection = useSession((state) => state.selection);
+  const Section = sections[panel.section];
+  const title = selection && titleOf(selection, layout);
+  const shown = panel.details && title !== null ? selection : null;
+  const view = shown === null ? panel.section : `details:${title}`;
+  return (
+    <PanelContext value={panel}>
+      <section className="panel" aria-label="Numbers and findings">
+        <PanelTabs />
+        <div
+          className="panel-view"
+          role="tabpanel"
+          id="panel-view"
+          aria-labelledby={`tab-${panel.section}`}
+          key={view}
+        >
+          {shown === null ? <Section /> : <Details selection={shown} />}
+        </div>
+        {shown === null && selection !== null && title !== null && (
+          <SelectedBar selection={selection} title={title} />
+        )}
+      </section>
+    </PanelContext>
+  );
+}

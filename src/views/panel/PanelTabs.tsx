@@ -1,0 +1,60 @@
+import type { KeyboardEvent } from 'react';
+import { useOpen } from '../parts/useOpen.ts';
+import { type SectionId, usePanel } from './usePanel.ts';
+import { verdictCounts } from './worstFirst.ts';
+
+const tabs: readonly { readonly id: SectionId; readonly text: string }[] = [
+  { id: 'findings', text: 'Findings' },
+  { id: 'kit', text: 'Kit' },
+  { id: 'mics', text: 'Mics' },
+  { id: 'cables', text: 'Cables' },
+  { id: 'stage', text: 'Stage' },
+  { id: 'player', text: 'Player' },
+];
+
+const moves: Readonly<Record<string, (index: number) => number>> = {
+  ArrowRight: (index) => (index + 1) % tabs.length,
+  ArrowLeft: (index) => (index + tabs.length - 1) % tabs.length,
+  Home: () => 0,
+  End: () => tabs.length - 1,
+};
+
+/** The sections of the panel. */
+export function PanelTabs() {
+  const panel = usePanel();
+  const { report } = useOpen();
+  const { struck } = verdictCounts(report);
+  const onKeyDown = (event: KeyboardEvent<HTMLDivElement>) => {
+    const from = tabs.findIndex((tab) => tab.id === panel.section);
+    const to = tabs[moves[event.key]?.(from) ?? -1];
+    if (!to) return;
+    event.preventDefault();
+    panel.goTo(to.id);
+    document.getElementById(`tab-${to.id}`)?.focus();
+  };
+  return (
+    <div className="tabs" role="tablist" aria-label="Sections" onKeyDown={onKeyDown}>
+      {tabs.map(({ id, text }) => (
+        <button
+          key={id}
+          type="button"
+          role="tab"
+          id={`tab-${id}`}
+          className="tab"
+          aria-selected={panel.section === id}
+          aria-controls="panel-view"
+          tabIndex={panel.section === id ? 0 : -1}
+          onClick={() => panel.goTo(id)}
+        >
+          {text}
+          {id === 'findings' && struck > 0 && (
+            <span className="tab-count">
+              {struck}
+              <span className="spoken"> struck</span>
+            </span>
+          )}
+        </button>
+      ))}
+    </div>
+  );
+}

@@ -1,0 +1,69 @@
+import {
+  createContext,
+  useCallback,
+  useContext,
+  useEffect,
+  useMemo,
+  useRef,
+  useState,
+} from 'react';
+import { type Selection, sameSelection } from '../../session/selection.ts';
+import { select, showFinding, useSession } from '../../session/session.ts';
+
+export type SectionId = 'findings' | 'kit' | 'mics' | 'cables' | 'stage' | 'player';
+
+/** What the panel shows: one of its sections, or the details of what is selected. */
+export interface PanelState {
+  readonly section: SectionId;
+  readonly details: boolean;
+  goTo(section: SectionId): void;
+  /** Selects a thing and opens its details. */
+  open(selection: Selection): void;
+  /** Shows a thing on the plan; the section stays. `key` is the finding that is shown, if it is one. */
+  point(key: string | null, selection: Selection | null): void;
+  closeDetails(): void;
+}
+
+/** A thing selected elsewhere, as on the plan, opens its details; one selected from a list does not. */
+export function usePanelState(): PanelState {
+  const selection = useSession((state) => state.selection);
+  const [section, setSection] = useState<SectionId>('findings');
+  const [details, setDetails] = useState(false);
+  const pointed = useRef<Selection | null>(null);
+  const before = useRef<Selection | null>(null);
+
+  useEffect(() => {
+    if (sameSelection(before.current, selection)) return;
+    before.current = selection;
+    setDetails(selection !== null && !sameSelection(pointed.current, selection));
+  }, [selection]);
+
+  const goTo = useCallback((to: SectionId) => {
+    setSection(to);
+    setDetails(false);
+  }, []);
+  const open = useCallback((to: Selection) => {
+    pointed.current = null;
+    select(to);
+    setDetails(true);
+  }, []);
+  const point = useCallback((key: string | null, to: Selection | null) => {
+    pointed.current = to;
+    showFinding(key, to);
+  }, []);
+  const closeDetails = useCallback(() => setDetails(false), []);
+
+  return useMemo(
+    () => ({ section, details, goTo, open, point, closeDetails }),
+    [section, details, goTo, open, point, closeDetails],
+  );
+}
+
+export const PanelContext = createContext<PanelState | null>(null);
+
+/** The panel a component stands in. */
+export function usePanel(): PanelState {
+  const panel = useContext(PanelContext);
+  if (panel === null) throw new Error('usePanel needs a PanelContext around it');
+  return panel;
+}

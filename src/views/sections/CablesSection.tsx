@@ -1,0 +1,3 @@
+export function CablesSection() {
+  return <p>Cables</p>;
+}

@@ -1,0 +1,82 @@
+import { useId } from 'react';
+import type { Finding } from '../../report/report.ts';
+import type { FindingRow } from '../panel/worstFirst.ts';
+import { selectionOf } from '../panel/worstFirst.ts';
+import { usePanel } from '../panel/usePanel.ts';
+import { useOpen } from '../parts/useOpen.ts';
+import { Icon } from '../parts/Icon.tsx';
+import { VerdictMark } from '../parts/VerdictMark.tsx';
+import { findingWords } from '../words/findingWords.ts';
+import { movementWords } from '../words/movementWords.ts';
+import { nameOf } from '../words/nameOf.ts';
+import { clearanceNumber, verdictWord } from '../words/verdictWords.ts';
+import { FindingMore } from './FindingMore.tsx';
+
+interface FindingLineProps {
+  readonly row: FindingRow;
+  readonly shown: boolean;
+}
+
+/** One line of the list; tapped, it is shown on the plan and says the rest. */
+export function FindingLine({ row, shown }: FindingLineProps) {
+  const { layout } = useOpen();
+  const panel = usePanel();
+  const moreId = useId();
+  const about = row.kind === 'mic' ? [row.row.mic] : row.finding.about;
+  const toggle = () =>
+    shown ? panel.point(null, null) : panel.point(row.key, selectionOf(about, layout));
+  return (
+    <li className={shown ? 'line shown' : 'line'}>
+      <button
+        type="button"
+        className="line-button"
+        aria-expanded={shown}
+        aria-controls={moreId}
+        onClick={toggle}
+      >
+        {row.kind === 'mic' ? <MicSummary row={row} /> : <FindingSummary finding={row.finding} />}
+      </button>
+      <div id={moreId} hidden={!shown}>
+        {shown && <FindingMore row={row} />}
+      </div>
+    </li>
+  );
+}
+
+function MicSummary({ row: { row } }: { readonly row: Extract<FindingRow, { kind: 'mic' }> }) {
+  const { layout } = useOpen();
+  return (
+    <>
+      <VerdictMark verdict={row.verdict} />
+      <span className="line-text">
+        <span className="line-name">{nameOf(layout, row.mic)}</span>
+        <span className="line-note">
+          <span className={row.verdict}>{verdictWord(row.verdict)}</span>
+          {row.nearest && ` · ${movementWords(row.nearest, layout)}`}
+        </span>
+      </span>
+      <span className="line-number">{clearanceNumber(row.clearance, layout.units)}</span>
+    </>
+  );
+}
+
+const severityWords: Readonly<Record<Finding['severity'], string>> = {
+  stop: 'Must be solved',
+  warn: 'Should be solved',
+  note: 'Good to know',
+};
+
+function FindingSummary({ finding }: { readonly finding: Finding }) {
+  const { layout } = useOpen();
+  return (
+    <>
+      <span className={`severity ${finding.severity}`}>
+        <Icon name={finding.severity === 'note' ? 'target' : 'alert'} />
+      </span>
+      <span className="line-text">
+        <span className="line-name">{findingWords(finding, layout).title}</span>
+        <span className="line-note">{severityWords[finding.severity]}</span>
+      </span>
+    </>
+  );
+}

@@ -1,0 +1,41 @@
+import { useMemo } from 'react';
+import { useSession } from '../../session/session.ts';
+import { type FindingRow, worstFirst } from '../panel/worstFirst.ts';
+import { useOpen } from '../parts/useOpen.ts';
+import { NoMicsYet } from './NoMicsYet.tsx';
+import { FindingLine } from './FindingLine.tsx';
+import { VerdictTally } from './VerdictTally.tsx';
+
+/** Every mic with its clearance and every other finding, the worst first. */
+export function FindingsSection() {
+  const { layout, report } = useOpen();
+  const shownKey = useSession((state) => state.shownFinding);
+  const rows = useMemo(() => worstFirst(report), [report]);
+  if (layout.mics.length === 0 && rows.length === 0) return <NoMicsYet />;
+  return (
+    <>
+      <h2 className="spoken">Findings, the worst first</h2>
+      <VerdictTally />
+      {rows.length === 0 ? (
+        <p className="empty">No results for this layout yet.</p>
+      ) : (
+        <ul className="lines">
+          {rows.map((row) => (
+            <FindingLine
+              key={row.kind === 'mic' ? row.row.mic : row.key}
+              row={row}
+              shown={isShown(row, shownKey)}
+            />
+          ))}
+        </ul>
+      )}
+    </>
+  );
+}
+
+/** A mic's line stays open while its verdict, and with it the finding's key, changes. */
+const isShown = (line: FindingRow, shownKey: string | null): boolean =>
+  line.key === shownKey ||
+  (line.kind === 'mic' &&
+    shownKey !== null &&
+    ['mic', 'mic-struck', 'mic-tight'].some((code) => shownKey === `${code}:${line.row.mic}`));

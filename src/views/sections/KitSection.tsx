@@ -1,0 +1,3 @@
+export function KitSection() {
+  return <p>Kit</p>;
+}

@@ -1,0 +1,3 @@
+export function MicsSection() {
+  return <p>Mics</p>;
+}

@@ -1,0 +1,3 @@
+export function PlayerSection() {
+  return <p>Player</p>;
+}

@@ -1,0 +1,3 @@
+export function StageSection() {
+  return <p>Stage</p>;
+}

@@ -1,0 +1,22 @@
+import { verdictCounts } from '../panel/worstFirst.ts';
+import { useOpen } from '../parts/useOpen.ts';
+import { VerdictMark } from '../parts/VerdictMark.tsx';
+import { type Verdict, verdictWord } from '../words/verdictWords.ts';
+
+const order: readonly Verdict[] = ['struck', 'tight', 'clear'];
+
+/** How many mics are struck, tight and clear. */
+export function VerdictTally() {
+  const counts = verdictCounts(useOpen().report);
+  return (
+    <dl className="tally" aria-label="Mics by verdict">
+      {order.map((verdict) => (
+        <div key={verdict} className={counts[verdict] > 0 ? `tally-cell ${verdict}` : 'tally-cell'}>
+          <dt>{verdictWord(verdict)}</dt>
+          <dd>{counts[verdict]}</dd>
+          <VerdictMark verdict={verdict} />
+        </div>
+      ))}
+    </dl>
+  );
+}

@@ -1,0 +1,185 @@
+import type { Layout } from '../../layout/layout.ts';
+import type { Mic } from '../../layout/mics/mic.ts';
+import type { ClearanceRow, Finding, FindingCode } from '../../report/report.ts';
+import { showLength, showLongLength } from '../../units/lengthText.ts';
+import { clearanceWords } from './clearanceWords.ts';
+import { counted, listed, nameOf } from './nameOf.ts';
+import { placeWords } from './placeWords.ts';
+
+/** A finding for a person: what it is, what and where exactly, and what to do about it. */
+export interface FindingText {
+  readonly title: string;
+  readonly detail: string;
+  readonly next: string;
+}
+
+/** What the sentence of one finding is made from. */
+interface Subject {
+  readonly finding: Finding;
+  readonly layout: Layout;
+  /** The clearance of the mic it is about, where there is one. */
+  readonly row: ClearanceRow | undefined;
+  /** Names of what it is about: the main one, the second, and all but the main one. */
+  readonly main: string;
+  readonly other: string;
+  readonly others: string;
+}
+
+/**
+ * The words of a finding. The numbers it may carry, each optional: `beyond`, `depth`, `overlap`, `needed`, `longest` (mm),
+ * `factor`, `input`, `inputs`, `mics` (counts). Give the report's clearances, and a struck or tight mic names its move too.
+ */
+export function findingWords(
+  finding: Finding,
+  layout: Layout,
+  clearances: readonly ClearanceRow[] = [],
+): FindingText {
+  const [mainId, ...otherIds] = finding.about;
+  const names = otherIds.map((id) => nameOf(layout, id));
+  const text = sentences[finding.code]({
+    finding,
+    layout,
+    row: clearances.find((row) => row.mic === mainId),
+    main: mainId === undefined ? 'The layout' : nameOf(layout, mainId),
+    other: names[0] ?? 'another thing',
+    others: names.length > 0 ? listed(names) : 'something',
+  });
+  const place = finding.place && `Where: ${placeWords(finding.place, layout)}.`;
+  return place ? { ...text, detail: `${text.detail} ${place}`.trim() } : text;
+}
+
+/** ` by 12 mm`, or nothing where the number is not known. */
+function by({ finding, layout }: Subject, name: string): string {
+  const length = finding.numbers[name];
+  return length === undefined ? '' : ` by ${showLength(Math.ceil(length), layout.units)}`;
+}
+
+const micOf = ({ finding, layout }: Subject): Mic | undefined =>
+  layout.mics.find((mic) => mic.id === finding.about[0]);
+
+function moveItAway(subject: Subject): string {
+  switch (micOf(subject)?.mount.kind) {
+    case 'clip':
+      return 'Turn the clip round the rim, away from the player, or draw the mic back toward the rim.';
+    case 'stand':
+      return 'Move the mic away from that path, or raise or lower it. The base can stay where it is while the boom reaches.';
+    default:
+      return 'Move the mic out of that path.';
+  }
+}
+
+const detailOfMic = ({ row, layout }: Subject, fallback: string): string =>
+  row ? `${sentence(clearanceWords(row, layout))}` : fallback;
+
+const sentence = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
+
+const sentences: Readonly<Record<FindingCode, (subject: Subject) => FindingText>> = {
+  'mic-struck': (s) => ({
+    title: `${s.main} would be struck`,
+    detail: detailOfMic(s, 'Something that moves passes through it.'),
+    next: moveItAway(s),
+  }),
+  'mic-tight': (s) => ({
+    title: `${s.main} is tight`,
+    detail: detailOfMic(s, 'Something that moves passes closer than the margin.'),
+    next: `${moveItAway(s)} Or agree with the player that this is enough.`,
+  }),
+  'mic-beyond-stand': (s) => ({
+    title: `${s.main} is out of its stand's reach`,
+    detail: `The mast and boom fall short${by(s, 'beyond')}.`,
+    next: 'Bring the base nearer, or take the next larger stand.',
+  }),
+  'mic-in-shell': (s) => ({
+    title: `${s.main} goes into ${s.other}`,
+    detail: `The mic or its mount cuts into it${by(s, 'depth')}.`,
+    next: 'Raise the mic, draw it back or change the angle until it stands free.',
+  }),
+  'boom-through-piece': (s) => ({
+    title: `The stand of ${s.main} goes through ${s.other}`,
+    detail: `Boom or mast and ${s.other} take the same space${by(s, 'depth')}.`,
+    next: 'Move the base to the other side, or set the mast higher or lower so that the boom passes free.',
+  }),
+  'feet-overlap': (s) => ({
+    title: `Feet of ${s.main} and ${s.other} overlap`,
+    detail: `Their feet take the same floor${by(s, 'overlap')}.`,
+    next: 'Turn one tripod so that a leg goes between the others, or move one base.',
+  }),
+  'base-off-deck': (s) => ({
+    title: `The stand of ${s.main} is over the deck's edge`,
+    detail: `A foot stands beyond the edge${by(s, 'beyond')}.`,
+    next: 'Move the base in from the edge. A stand that drops off a deck can hurt someone.',
+  }),
+  'piece-off-deck': (s) => ({
+    title: `${s.main} is over the deck's edge`,
+    detail: `It stands beyond the edge${by(s, 'beyond')}.`,
+    next: 'Move the kit on the deck, or take a larger deck.',
+  }),
+  'piece-out-of-reach': (s) => ({
+    title: `${s.main} is out of the player's reach`,
+    detail: `The arm falls short${by(s, 'beyond')}, trunk lean included.`,
+    next: 'Bring it nearer, or check who plays: stature, stick and which hands play it.',
+  }),
+  'stand-may-tip': (s) => ({
+    title: `The stand of ${s.main} may tip`,
+    detail: tipping(s),
+    next: 'Counterweight or sandbag it, or bring the base under the mic.',
+  }),
+  'clip-metal-rim': (s) => ({
+    title: `The metal clip of ${s.main} may mark the rim`,
+    detail: `It bites on the hoop of ${s.other}.`,
+    next: "Ask the drum's owner first, or take a rubber clip.",
+  }),
+  'run-no-way': (s) => ({
+    title: `No free way for the cable of ${s.main}`,
+    detail: `Its shortest way passes through ${s.others}.`,
+    next: 'Move the box or the stand, or lay this cable by hand over the obstacle and cover it.',
+  }),
+  'run-no-stock': (s) => ({
+    title: `No cable carried is long enough for ${s.main}`,
+    detail: stockShort(s),
+    next: 'Bring a longer cable, join two, or move the box nearer.',
+  }),
+  'run-unplugged': (s) => ({
+    title: `${s.main} is not plugged in`,
+    detail: 'It has no input of the box.',
+    next: 'Give it a free input.',
+  }),
+  'input-twice': (s) => ({
+    title: `Input ${s.finding.numbers.input ?? '?'} is used twice`,
+    detail: `${listed([s.main, s.others])} are on the same input.`,
+    next: 'Give one of them a free input.',
+  }),
+  'input-beyond-box': (s) => ({
+    title: `The box has no input ${s.finding.numbers.input ?? '?'}`,
+    detail: `${s.main} is on an input that the box does not have${ofInputs(s)}.`,
+    next: 'Give it a free input, or take a larger box.',
+  }),
+  'more-mics-than-inputs': (s) => ({
+    title: 'More mics than box inputs',
+    detail: `${counted(s.finding.numbers.mics ?? s.layout.mics.length, 'mic')} for ${counted(s.finding.numbers.inputs ?? s.layout.box.inputs, 'input')}.`,
+    next: 'Take a larger box, or leave out a mic.',
+  }),
+  'lane-crossed': (s) => ({
+    title: `The cable of ${s.main} crosses the way to the stairs`,
+    detail: 'Someone leaving the throne steps over it.',
+    next: 'Cover it, or move the box to another edge.',
+  }),
+};
+
+function tipping({ finding }: Subject): string {
+  const factor = finding.numbers.factor;
+  if (factor === undefined) return 'Its boom weighs too much for its base.';
+  return `Its base holds ${factor.toFixed(1)} times the pull of boom and mic; 1.5 is wanted.`;
+}
+
+function stockShort({ finding, layout }: Subject): string {
+  const { needed, longest } = finding.numbers;
+  if (needed === undefined) return 'Every cable in the stock list is too short.';
+  const need = `It needs ${showLongLength(needed, layout.units)}`;
+  return longest === undefined || longest === 0
+    ? `${need}.`
+    : `${need}; the longest carried is ${showLongLength(longest, layout.units)}.`;
+}
+
+const ofInputs = ({ finding }: Subject): string =>
+  finding.numbers.inputs === undefined ? '' : ` (it has ${finding.numbers.inputs})`;

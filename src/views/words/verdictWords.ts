@@ -1,0 +1,39 @@
+import type { ClearanceRow } from '../../report/report.ts';
+import { fromInches, toInches } from '../../units/inch.ts';
+import { type LengthUnit, showLength } from '../../units/lengthText.ts';
+import type { Mm } from '../../units/quantity.ts';
+
+export type Verdict = ClearanceRow['verdict'];
+
+const words: Readonly<Record<Verdict, string>> = {
+  clear: 'Clear',
+  tight: 'Tight',
+  struck: 'Struck',
+};
+
+/** The verdict as one word. */
+export const verdictWord = (verdict: Verdict): string => words[verdict];
+
+/** A clearance rounded down to what is shown, so that a screen never promises more room than there is. */
+export const roundedDown = (clearance: Mm, unit: LengthUnit): Mm =>
+  unit === 'mm' ? Math.floor(clearance) : fromInches(Math.floor(toInches(clearance) * 10) / 10);
+
+/** The number alone, with a true minus: `84 mm`, `−12 mm`; a dash when nothing moves near. */
+export const clearanceNumber = (clearance: Mm, unit: LengthUnit): string =>
+  Number.isFinite(clearance)
+    ? showLength(roundedDown(clearance, unit), unit).replace('-', '−')
+    : '–';
+
+/** The clearance as a person says it: `12 mm too close`, `38 mm away, 12 mm inside the margin`, `84 mm clear`. */
+export function clearanceAmount(
+  row: Pick<ClearanceRow, 'clearance' | 'verdict'>,
+  margin: Mm,
+  unit: LengthUnit,
+): string {
+  if (!Number.isFinite(row.clearance)) return 'nothing moves near it';
+  const shown = roundedDown(row.clearance, unit);
+  if (row.verdict === 'struck') return `${showLength(-shown, unit)} too close`;
+  if (row.verdict === 'clear') return `${showLength(shown, unit)} clear`;
+  const inside = showLength(margin - shown, unit);
+  return `${showLength(shown, unit)} away, ${inside} inside the margin`;
+}

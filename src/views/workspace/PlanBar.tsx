@@ -1,0 +1,53 @@
+import { type Preferences, prefer, useSession } from '../../session/session.ts';
+import { Choice } from '../fields/Choice.tsx';
+
+type Shown = 'showSweeps' | 'showRuns' | 'showZone';
+
+const shown: readonly { readonly key: Shown; readonly text: string }[] = [
+  { key: 'showSweeps', text: 'Paths' },
+  { key: 'showRuns', text: 'Cables' },
+  { key: 'showZone', text: 'Struck zone' },
+];
+
+/** How the plan is seen and what is drawn on it. */
+export function PlanBar() {
+  const preferences = useSession((state) => state.preferences);
+  return (
+    <div className="plan-bar">
+      <Choice
+        label="Seen from"
+        value={preferences.seenFrom}
+        options={[
+          { value: 'house', text: 'Audience' },
+          { value: 'player', text: 'Player' },
+        ]}
+        onChoose={(seenFrom) => prefer({ seenFrom })}
+      />
+      <fieldset className="plan-toggles">
+        <legend className="spoken">Shown on the plan</legend>
+        {shown.map(({ key, text }) => (
+          <ShowToggle key={key} name={key} text={text} preferences={preferences} />
+        ))}
+      </fieldset>
+    </div>
+  );
+}
+
+interface ShowToggleProps {
+  readonly name: Shown;
+  readonly text: string;
+  readonly preferences: Preferences;
+}
+
+function ShowToggle({ name, text, preferences }: ShowToggleProps) {
+  return (
+    <label className="check">
+      <input
+        type="checkbox"
+        checked={preferences[name]}
+        onChange={(event) => prefer({ [name]: event.target.checked })}
+      />
+      {text}
+    </label>
+  );
+}

@@ -1,0 +1,13 @@
+import { useSession } from '../../session/session.ts';
+import { saveWords } from '../words/saveWords.ts';
+
+/** Whether what is seen is on the disk. */
+export function SavedSign() {
+  const saving = useSession((state) => state.saving);
+  const bad = saving?.kind === 'failed' || saving?.kind === 'conflict';
+  return (
+    <p className={bad ? 'saved-sign bad' : 'saved-sign'} data-saving={saving?.kind ?? 'unknown'}>
+      {saveWords(saving)}
+    </p>
+  );
+}

@@ -1,0 +1,73 @@
+import { useState } from 'react';
+import type { LibraryActions } from '../../session/library.ts';
+import { edit } from '../../session/session.ts';
+import { Choice } from '../fields/Choice.tsx';
+import { RenameDialog } from '../library/RenameDialog.tsx';
+import { Icon } from '../parts/Icon.tsx';
+import { ThemeChoice } from '../parts/ThemeChoice.tsx';
+import { useOpen } from '../parts/useOpen.ts';
+import { useTask } from '../parts/useTask.ts';
+import { SavedSign } from './SavedSign.tsx';
+import { UndoButtons } from './UndoButtons.tsx';
+
+/** Back to the list, the layout's name and whether it is saved, undo, units, theme, export. */
+export function TopBar({ actions }: { readonly actions: LibraryActions }) {
+  const { layout } = useOpen();
+  const task = useTask();
+  return (
+    <header className="top-bar">
+      <button type="button" onClick={() => task.run('Closing', () => actions.close())}>
+        <Icon name="back" /> Layouts
+      </button>
+      <LayoutTitle name={layout.name} />
+      <UndoButtons />
+      <div className="bar-group">
+        <Choice
+          label="Units"
+          hideLabel
+          value={layout.units}
+          options={[
+            { value: 'mm', text: 'mm' },
+            { value: 'in', text: 'in' },
+          ]}
+          onChoose={(units) => edit('Units shown', (from) => ({ ...from, units }))}
+        />
+        <ThemeChoice />
+        <button type="button" onClick={() => task.run('Export', () => actions.exportFile())}>
+          <Icon name="save" /> Export
+        </button>
+      </div>
+      {task.failure !== '' && (
+        <p className="field-problem bar-problem" role="alert">
+          {task.failure}
+        </p>
+      )}
+    </header>
+  );
+}
+
+function LayoutTitle({ name }: { readonly name: string }) {
+  const [renaming, setRenaming] = useState(false);
+  return (
+    <div className="bar-title">
+      <h1>
+        <button type="button" className="quiet title-button" onClick={() => setRenaming(true)}>
+          <span className="title-text">{name}</span>
+          <Icon name="pen" />
+          <span className="spoken">, rename</span>
+        </button>
+      </h1>
+      <SavedSign />
+      {renaming && (
+        <RenameDialog
+          name={name}
+          onClose={() => setRenaming(false)}
+          onRename={(to) => {
+            setRenaming(false);
+            edit('Layout name', (from) => (to === from.name ? from : { ...from, name: to }));
+          }}
+        />
+      )}
+    </div>
+  );
+}

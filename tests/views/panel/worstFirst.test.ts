@@ -1,0 +1,72 @@
+import { describe, expect, it } from 'vitest';
+import type { ClearanceRow, Finding, Report } from '../../../src/report/report.ts';
+import { selectionOf, verdictCounts, worstFirst } from '../../../src/views/panel/worstFirst.ts';
+import { sample } from '../words/sampleLayout.ts';
+
+const row = (mic: string, clearance: number, verdict: ClearanceRow['verdict']): ClearanceRow => ({
+  mic,
+  clearance,
+  verdict,
+  nearest: undefined,
+});
+
+const finding = (
+  code: Finding['code'],
+  severity: Finding['severity'],
+  about: readonly string[],
+): Finding => ({
+  key: `${code}:${about.join('+')}`,
+  code,
+  severity,
+  about,
+  place: undefined,
+  numbers: {},
+});
+
+const report: Report = {
+  rig: { pieces: [], mics: [] },
+  clearances: [
+    row('a', 90, 'clear'),
+    row('b', -3, 'struck'),
+    row('c', 20, 'tight'),
+    row('d', -40, 'struck'),
+    row('e', Number.POSITIVE_INFINITY, 'clear'),
+  ],
+  findings: [
+    finding('mic-struck', 'stop', ['b']),
+    finding('mic-struck', 'stop', ['d']),
+    finding('run-no-way', 'stop', ['a']),
+    finding('mic-tight', 'warn', ['c']),
+    finding('stand-may-tip', 'warn', ['a']),
+    finding('clip-metal-rim', 'note', ['c']),
+  ],
+  runs: [],
+  totals: { cable: 0, longest: 0, stock: [] },
+};
+
+describe('the findings list', () => {
+  it('puts the worst first and every mic in once', () => {
+    const rows = worstFirst(report);
+    expect(rows.map(({ key }) => key)).toEqual([
+      'mic-struck:d',
+      'mic-struck:b',
+      'run-no-way:a',
+      'mic-tight:c',
+      'stand-may-tip:a',
+      'clip-metal-rim:c',
+      'mic:a',
+      'mic:e',
+    ]);
+    expect(rows.filter((line) => line.kind === 'mic')).toHaveLength(report.clearances.length);
+  });
+
+  it('counts the verdicts', () => {
+    expect(verdictCounts(report)).toEqual({ clear: 2, tight: 1, struck: 2 });
+  });
+
+  it('selects the first thing that is still there', () => {
+    expect(selectionOf(['gone', 'rack-1'], sample)).toEqual({ kind: 'piece', id: 'rack-1' });
+    expect(selectionOf(['mic-snare'], sample)).toEqual({ kind: 'mic', id: 'mic-snare' });
+    expect(selectionOf(['gone'], sample)).toBeNull();
+  });
+});

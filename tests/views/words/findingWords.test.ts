@@ -1,0 +1,97 @@
+import { describe, expect, it } from 'vitest';
+import type { Finding, FindingCode } from '../../../src/report/report.ts';
+import { findingWords } from '../../../src/views/words/findingWords.ts';
+import { sample, snareRow } from './sampleLayout.ts';
+
+const finding = (code: FindingCode, rest: Partial<Finding> = {}): Finding => ({
+  key: code,
+  code,
+  severity: 'warn',
+  about: ['mic-snare', 'rack-1'],
+  place: undefined,
+  numbers: {},
+  ...rest,
+});
+
+const codes: readonly FindingCode[] = [
+  'mic-struck',
+  'mic-tight',
+  'mic-beyond-stand',
+  'mic-in-shell',
+  'boom-through-piece',
+  'feet-overlap',
+  'base-off-deck',
+  'piece-off-deck',
+  'piece-out-of-reach',
+  'stand-may-tip',
+  'clip-metal-rim',
+  'run-no-way',
+  'run-no-stock',
+  'run-unplugged',
+  'input-twice',
+  'input-beyond-box',
+  'more-mics-than-inputs',
+  'lane-crossed',
+];
+
+describe('a finding in words', () => {
+  it('has a title, a detail and a next step for every code, with or without its numbers', () => {
+    for (const code of codes) {
+      for (const about of [['mic-snare', 'rack-1'], ['mic-snare'], []]) {
+        const text = findingWords(finding(code, { about }), sample);
+        for (const words of [text.title, text.detail, text.next]) {
+          expect(words, code).toMatch(/^[A-Z0-9].*[^.\s]/);
+          expect(words, code).not.toMatch(/undefined|NaN|null|Infinity/);
+        }
+      }
+    }
+  });
+
+  it('names the move of a struck mic when it is given the clearances', () => {
+    const text = findingWords(finding('mic-struck', { about: ['mic-snare'] }), sample, [
+      snareRow(-12, 'struck'),
+    ]);
+    expect(text.title).toBe('Snare would be struck');
+    expect(text.detail).toBe('12 mm too close: right stick, travelling from Snare to Ride.');
+  });
+
+  it('tells a clip to be turned and a stand to be moved', () => {
+    const next = (mic: string) =>
+      findingWords(finding('mic-struck', { about: [mic] }), sample).next;
+    expect(next('mic-rack-1')).toContain('round the rim');
+    expect(next('mic-snare')).toContain('The base can stay');
+  });
+
+  it('says its numbers in the units of the layout and where it is', () => {
+    const text = findingWords(
+      finding('mic-beyond-stand', {
+        about: ['mic-snare'],
+        numbers: { beyond: 41.2 },
+        place: { x: -70, y: 440, z: 900 },
+      }),
+      { ...sample, units: 'in' },
+    );
+    expect(text.detail).toBe(
+      'The mast and boom fall short by 1.7 in. Where: over Snare, 35.4 in above the deck.',
+    );
+    expect(
+      findingWords(finding('stand-may-tip', { numbers: { factor: 1.234 } }), sample).detail,
+    ).toBe('Its base holds 1.2 times the pull of boom and mic; 1.5 is wanted.');
+    expect(
+      findingWords(
+        finding('run-no-stock', { numbers: { needed: 16_400, longest: 15_000 } }),
+        sample,
+      ).detail,
+    ).toBe('It needs 16.4 m; the longest carried is 15.0 m.');
+  });
+
+  it('never rounds a shortfall to nothing', () => {
+    const text = findingWords(finding('mic-beyond-stand', { numbers: { beyond: 0.2 } }), sample);
+    expect(text.detail).toContain('1 mm');
+  });
+
+  it('cautions where a stand can fall', () => {
+    expect(findingWords(finding('stand-may-tip'), sample).next).toMatch(/Counterweight or sandbag/);
+    expect(findingWords(finding('clip-metal-rim'), sample).next).toMatch(/owner/);
+  });
+});

@@ -1,0 +1,21 @@
+import { describe, expect, it } from 'vitest';
+import { counted, listed, nameOf } from '../../../src/views/words/nameOf.ts';
+import { sample } from './sampleLayout.ts';
+
+describe('names', () => {
+  it('are those a person gave, the id where there is none', () => {
+    expect(nameOf(sample, 'rack-1')).toBe('Rack tom 1');
+    expect(nameOf(sample, 'mic-snare')).toBe('Snare');
+    expect(nameOf(sample, 'nothing')).toBe('nothing');
+  });
+
+  it('are listed and counted as people do', () => {
+    expect([[], ['A'], ['A', 'B'], ['A', 'B', 'C']].map(listed)).toEqual([
+      '',
+      'A',
+      'A and B',
+      'A, B and C',
+    ]);
+    expect([counted(1, 'mic'), counted(0, 'mic')]).toEqual(['1 mic', '0 mics']);
+  });
+});

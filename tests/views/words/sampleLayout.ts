@@ -1,0 +1,20 @@
+import { fivePieceTwoRacks } from '../../../src/layout/catalogue/kits/fivePieceTwoRacks.ts';
+import type { Layout } from '../../../src/layout/layout.ts';
+import type { ClearanceRow } from '../../../src/report/report.ts';
+
+/** The five-piece starting kit, as the words' tests read it. */
+export const sample: Layout = fivePieceTwoRacks('sample');
+
+/** A clearance of the kit's snare mic with the right stick on its way from snare to ride. */
+export const snareRow = (clearance: number, verdict: ClearanceRow['verdict']): ClearanceRow => ({
+  mic: 'mic-snare',
+  verdict,
+  clearance,
+  nearest: {
+    movement: { kind: 'travel', hand: 'right', from: 'snare', to: 'ride', at: 0.4 },
+    part: 'stick',
+    micPart: 'boom',
+    onMic: { x: -141, y: 564, z: 700 },
+    onMoving: { x: -141, y: 564, z: 712 },
+  },
+});
