@@ -69,7 +69,8 @@ function mirroredSupport(support: Support): Support {
   }
 }
 
-function mirroredPiece(piece: Piece): Piece {
+/** The mirror image of a piece in the plane x = 0. */
+export function mirroredPiece(piece: Piece): Piece {
   switch (piece.kind) {
     case 'throne':
       return { ...piece, turn: mirroredAzimuth(piece.turn) };
@@ -108,7 +109,8 @@ function mirroredStruck(piece: Struck): Struck {
   return { ...piece, ...shared, support: mirroredSupport(piece.support) };
 }
 
-function mirroredMount(mount: Mount): Mount {
+/** The mirror image of a mount in the plane x = 0. */
+export function mirroredMount(mount: Mount): Mount {
   switch (mount.kind) {
     case 'clip':
       return { ...mount, angle: mirroredAzimuth(mount.angle) };

@@ -69,10 +69,11 @@ function fitObject(schema: z.ZodObject, before: unknown, after: unknown): unknow
     const value = fitted(field, old[key], after[key]);
     return value === undefined ? [] : [[key, value] as const];
   });
-  const same = isRecord(before) && entries.length === Object.keys(old).length;
-  return same && entries.every(([key, value]) => Object.is(value, old[key]))
-    ? before
-    : Object.fromEntries(entries);
+  const isSame = (other: Readonly<Record<string, unknown>>): boolean =>
+    entries.length === Object.keys(other).length &&
+    entries.every(([key, value]) => Object.is(value, other[key]));
+  if (isRecord(before) && isSame(before)) return before;
+  return isSame(after) ? after : Object.fromEntries(entries);
 }
 
 function fitChoice(schema: z.ZodDiscriminatedUnion, before: unknown, after: unknown): unknown {

@@ -1,0 +1,82 @@
+import { cosDeg, sinDeg } from '../../../units/angle.ts';
+import type { Mm } from '../../../units/quantity.ts';
+import type { Layout } from '../../layout.ts';
+import { isDrum, type Piece } from '../../pieces/piece.ts';
+
+/** An upright can that a piece fits in: a coarse place-holder for finding room, never for verdicts. Kit frame, mm. */
+export interface Can {
+  readonly x: Mm;
+  readonly y: Mm;
+  readonly radius: Mm;
+  readonly low: Mm;
+  readonly high: Mm;
+}
+
+/** Kept free between pieces that are put down for the user. */
+const GAP: Mm = 30;
+/** The player's trunk and thighs. */
+const PLAYER: Can = { x: 0, y: 0, radius: 300, low: 0, high: 1300 };
+
+/** The cans of a piece: one, or three along a kick. */
+export function cansOf(piece: Piece): readonly Can[] {
+  switch (piece.kind) {
+    case 'throne':
+      return [{ x: 0, y: 0, radius: piece.diameter / 2, low: 0, high: 700 }];
+    case 'pedal':
+      return along(piece, piece.length, { radius: piece.width / 2, low: 0, high: 200 });
+    case 'kick': {
+      const back = { ...piece, x: piece.x - (piece.depth / 2) * cosDeg(piece.turn) };
+      const start = { ...back, y: piece.y - (piece.depth / 2) * sinDeg(piece.turn) };
+      const high = piece.z + piece.diameter / 2;
+      return along(start, piece.depth, { radius: piece.diameter / 2, low: 0, high });
+    }
+    default: {
+      const lean = (piece.diameter / 2) * sinDeg(piece.tilt);
+      const depth = isDrum(piece) || piece.kind === 'percussion' ? piece.depth : 30;
+      const { x, y, z } = piece;
+      return [{ x, y, radius: piece.diameter / 2, low: z - lean - depth, high: z + lean + 30 }];
+    }
+  }
+}
+
+/** Whether a piece would stand in another one, in the player, or beyond the deck's edge. */
+export function hasRoom(piece: Piece, layout: Layout): boolean {
+  const taken = [PLAYER, ...layout.pieces.flatMap(cansOf)];
+  return cansOf(piece).every(
+    (can) => onDeck(can, layout) && taken.every((other) => apart(can, other)),
+  );
+}
+
+const apart = (a: Can, b: Can): boolean =>
+  a.low >= b.high ||
+  b.low >= a.high ||
+  Math.hypot(a.x - b.x, a.y - b.y) >= a.radius + b.radius + GAP;
+
+function onDeck({ x, y }: Can, { deck }: Layout): boolean {
+  const { kit } = deck;
+  const deckX = kit.x + x * cosDeg(kit.turn) - y * sinDeg(kit.turn);
+  const deckY = kit.y + x * sinDeg(kit.turn) + y * cosDeg(kit.turn);
+  return Math.abs(deckX) <= deck.width / 2 && Math.abs(deckY) <= deck.depth / 2;
+}
+
+const along = (
+  from: { readonly x: Mm; readonly y: Mm; readonly turn: number },
+  length: Mm,
+  can: Omit<Can, 'x' | 'y'>,
+): readonly Can[] =>
+  [0, 0.5, 1].map((share) => ({
+    ...can,
+    x: from.x + share * length * cosDeg(from.turn),
+    y: from.y + share * length * sinDeg(from.turn),
+  }));
+
+/** Offsets on the plan to try one after the other, the nearest first: rings of 16 directions. */
+export const offsets: readonly { readonly x: Mm; readonly y: Mm }[] = [
+  { x: 0, y: 0 },
+  ...Array.from({ length: 16 }, (_, ring) => (ring + 1) * 100).flatMap((radius) =>
+    Array.from({ length: 16 }, (_, step) => ({
+      x: Math.round(radius * cosDeg(step * 22.5)),
+      y: Math.round(radius * sinDeg(step * 22.5)),
+    })),
+  ),
+];
