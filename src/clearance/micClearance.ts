@@ -10,7 +10,7 @@ import { playingOf } from '../player/moves.ts';
 import type { MicSolid, PlacedMic } from '../rig/placed.ts';
 import type { Mm } from '../units/quantity.ts';
 import { micShape } from './micShape.ts';
-import { MoveSearch, type NearestMoment, TOLERANCE } from './moveSearch.ts';
+import { type Bounds, MoveSearch, type NearestMoment, TOLERANCE, UNBOUNDED } from './moveSearch.ts';
 import type { Movement, Nearest } from './nearest.ts';
 import { SweptMoves } from './sweptMoves.ts';
 import { nearestSwing, type Swing, type SwingGap, swingsOf } from './swing.ts';
@@ -36,12 +36,12 @@ export interface Reach {
 
 /**
  * The clearance of a mic (rule C1): the least distance between its solids and everything that moves. At or below the exact minimum of
- * the model by at most twice TOLERANCE; infinite when nothing comes below `limit`.
+ * the model by at most twice TOLERANCE; infinite when nothing comes below the limit; what is known to be below `enough` may be lower still.
  */
 export function reachOf(
   motion: Motion,
   mic: Pick<PlacedMic, 'solids'>,
-  limit = Number.POSITIVE_INFINITY,
+  { limit, enough }: Bounds = UNBOUNDED,
 ): Reach {
   const { solids } = mic;
   const shapes = { right: micShape(solids, 1), left: micShape(solids, -1) };
@@ -52,7 +52,8 @@ export function reachOf(
     tolerance: TOLERANCE,
   });
   if (swing) reach = { clearance: swing.clearance, nearest: atSwing(swing, solids) };
-  const moment = new MoveSearch(motion.swept, shapes).nearest(reach.clearance);
+  const search = new MoveSearch(motion.swept, shapes);
+  const moment = search.nearest({ limit: reach.clearance, enough });
   if (moment) reach = { clearance: moment.clearance, nearest: atMoment(moment, motion, solids) };
   return reach.nearest
     ? { ...reach, clearance: reach.clearance - TOLERANCE }

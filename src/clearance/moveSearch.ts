@@ -41,6 +41,18 @@ export interface NearestMoment {
   readonly solid: number;
 }
 
+/** What a search need not know: clearances at or above `limit`, and how far one is below `enough`; mm. */
+export interface Bounds {
+  readonly limit: Mm;
+  readonly enough: Mm;
+}
+
+/** Everything is to be known. */
+export const UNBOUNDED: Bounds = {
+  limit: Number.POSITIVE_INFINITY,
+  enough: Number.NEGATIVE_INFINITY,
+};
+
 /** The mic in the hand space of each side. */
 export interface MicShapes {
   readonly right: MicShape;
@@ -81,12 +93,15 @@ export class MoveSearch {
     this.shape = shapes.right;
   }
 
-  /** Nearest moment below `limit` mm; undefined when all moves stay at or above it (less TOLERANCE). */
-  nearest(limit: Mm): NearestMoment | undefined {
+  /**
+   * Nearest moment below `limit` mm; undefined when all moves stay at or above it (less TOLERANCE). The search ends early
+   * when a moment at or below `enough` is found, whether or not it is the nearest.
+   */
+  nearest({ limit, enough }: Bounds): NearestMoment | undefined {
     this.best = limit;
     this.found = undefined;
     const { moves } = this.swept;
-    for (let index = 0; index < moves.length; index++) {
+    for (let index = 0; index < moves.length && this.best > enough; index++) {
       const boxed = moves[index] as BoxedMove;
       this.move = boxed.move;
       this.bend = boxed.move.bend;

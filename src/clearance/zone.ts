@@ -46,11 +46,8 @@ export function struckZone(motion: Motion, solids: readonly MicSolid[], from: Ve
     const room = 2 * half * HALF_DIAGONAL;
     const x = area.left + column * CELL + half;
     const y = area.bottom + row * CELL + half;
-    const { clearance } = reachOf(
-      motion,
-      { solids: shifted(solids, x - from.x, y - from.y) },
-      room,
-    );
+    const moved = { solids: shifted(solids, x - from.x, y - from.y) };
+    const { clearance } = reachOf(motion, moved, { limit: room, enough: -room });
     if (clearance >= room) continue;
     if (clearance <= -room || cells === 1) fill(struck, columns, square);
     else open.push(...quarters(square));
