@@ -4,17 +4,20 @@ import { type Deployment, pageWithScript } from './support/deployment.ts';
 import { appIsOpen, keptVersions, readyOffline, versionOf } from './support/offline.ts';
 import { expect, test } from './support/test.ts';
 
-/** Files of a version with a chunk that is loaded late, as only that version has it. */
+/**
+ * Files of a version with a chunk that is loaded late, as only that version has it. The chunk is not under /assets/, so that
+ * the browser's own cache does not keep it.
+ */
 async function version(name: 'one' | 'two'): Promise<Record<string, string>> {
   return {
     'index.html': pageWithScript('/assets/updates-page.js'),
     'assets/updates-page.js': await bundleUpdatesPage(),
-    [`assets/late-${name}.js`]: `export const late = '${name}';`,
+    [`late-${name}.js`]: `export const late = '${name}';`,
   };
 }
 
 const loadLate = (page: Page, name: 'one' | 'two'): Promise<string> =>
-  page.evaluate(async (address) => (await import(address)).late, `/assets/late-${name}.js`);
+  page.evaluate(async (address) => (await import(address)).late, `/late-${name}.js`);
 
 async function deployNewer(site: Deployment, page: Page): Promise<string> {
   const newer = site.deploy(await version('two'));
