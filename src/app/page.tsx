@@ -1,7 +1,78 @@
 import { createRoot } from 'react-dom/client';
+import '../views/style.css';
+import './page.css';
+import { session } from '../session/session.ts';
+import { indexedDbStorage } from '../storage/indexedDb.ts';
+import { memoryStorage } from '../storage/memory.ts';
+import { sheltered } from '../storage/sheltered.ts';
+import { App } from './App.tsx';
+import { Autosave } from './autosave.ts';
+import { handOut } from './handOut.ts';
+import { tasksInTurn } from './inTurn.ts';
+import { keepAddress } from './keepAddress.ts';
+import { askOnceWhenThereIsSomething, askToKeep, lookWhetherKept } from './keeping.ts';
+import { libraryActions } from './libraryActions.ts';
+import { keepPreferences } from './preferences.ts';
+import { listenForSteps } from './shortcuts.ts';
+import { startZoneWorker } from './startZoneWorker.ts';
+import { watchForLoss } from './storedBefore.ts';
+import { listenForTrouble, sayTrouble } from './trouble.ts';
 import { watchForUpdate } from './updates.ts';
+import { watchPage } from './watchPage.ts';
+import { Workbench } from './workbench.ts';
+import { ZoneKeeper } from './zoneKeeper.ts';
+
+const DAY = 24 * 60 * 60 * 1000;
+
+listenForTrouble(window);
+listenForSteps(window);
+keepPreferences(() => localStorage);
+watchForLoss(
+  () => localStorage,
+  (before) =>
+    sayTrouble(
+      'The layouts that were kept here are gone',
+      new Error(
+        `There were ${before} when this page was last open, and the browser's storage is empty now. Import them from exported files.`,
+      ),
+    ),
+);
+
+const storage = sheltered(indexedDbStorage('strokespace', Date.now), memoryStorage(Date.now));
+const autosave = new Autosave({
+  storage,
+  unreliable: window.isSecureContext
+    ? null
+    : 'this address is neither https nor localhost, so the browser promises nothing',
+  onSaved: askOnceWhenThereIsSomething(),
+});
+const workbench = new Workbench(storage, autosave);
+const inTurn = tasksInTurn();
+let update: (() => Promise<void>) | null = null;
+const actions = libraryActions({
+  storage,
+  autosave,
+  workbench,
+  handOut,
+  askToKeep,
+  update: () => update,
+  inTurn,
+});
+new ZoneKeeper(startZoneWorker);
 
 const place = document.getElementById('page');
 if (place === null) throw new Error('index.html must hold an element with the id "page"');
-createRoot(place).render(<h1>Strokespace</h1>);
-void watchForUpdate(() => {});
+createRoot(place).render(<App actions={actions} />);
+
+async function start(): Promise<void> {
+  watchPage({ storage, autosave, workbench, inTurn });
+  await keepAddress((id) => inTurn(() => (id === null ? workbench.close() : workbench.open(id))));
+  await inTurn(() => workbench.refresh());
+  await lookWhetherKept();
+  await storage.forget(Date.now() - DAY);
+  await watchForUpdate((apply) => {
+    update = apply;
+    session.setState({ updateWaiting: true });
+  });
+}
+start().catch((error: unknown) => sayTrouble('The app could not start in full', error));

@@ -63,7 +63,13 @@ export type SaveOutcome =
   | Refusal;
 
 export type LoadOutcome =
-  | { readonly ok: true; readonly layout: Layout; readonly revision: number; readonly at: number }
+  | {
+      readonly ok: true;
+      readonly layout: Layout;
+      readonly revision: number;
+      /** When it was stored; null when it is only held in memory. */
+      readonly at: number | null;
+    }
   | { readonly ok: false; readonly kind: 'missing' }
   | {
       readonly ok: false;

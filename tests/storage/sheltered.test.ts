@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { emptyShelf, memoryStorage } from '../../src/storage/memory.ts';
 import { NOTHING_STORED, type StoragePort } from '../../src/storage/port.ts';
-import { refusingStorage } from '../../src/storage/refusing.ts';
 import { sheltered } from '../../src/storage/sheltered.ts';
 import { storageContract } from './contract.ts';
+import { refusingStorage } from './refusing.ts';
 import { sample } from './sample.ts';
 
 /** A storage that can be made to refuse, and what is really in it. */

@@ -1,6 +1,6 @@
-import type { Refusal, StoragePort } from './port.ts';
+import type { Refusal, StoragePort } from '../../src/storage/port.ts';
 
-/** Stands in where the browser gives no storage that can be relied on; `detail` says why. */
+/** A storage that refuses everything, as a browser without any does; `detail` is what it says. */
 export function refusingStorage(detail: string): StoragePort {
   const refusal: Refusal = { ok: false, kind: 'refused', reason: 'unavailable', detail };
   const refuse = async () => refusal;

@@ -1,0 +1,36 @@
+import { lazy, Suspense } from 'react';
+import type { LibraryActions } from '../session/library.ts';
+import { useSession } from '../session/session.ts';
+import { LibraryScreen } from '../views/LibraryScreen.tsx';
+import { Notices } from '../views/Notices.tsx';
+import { Workspace } from '../views/Workspace.tsx';
+import { ErrorBoundary } from './ErrorBoundary.tsx';
+import { TroubleNotice } from './TroubleNotice.tsx';
+
+/** The canvas library is as large as all the rest; the list of layouts does not wait for it. */
+const Plan = lazy(async () => ({ default: (await import('../editor/Plan.tsx')).Plan }));
+
+/** The page: the list of layouts, or the open one. */
+export function App({ actions }: { readonly actions: LibraryActions }) {
+  const isOpen = useSession((state) => state.open !== null);
+  return (
+    <ErrorBoundary what="This page">
+      <TroubleNotice />
+      <Notices actions={actions} />
+      {isOpen ? (
+        <Workspace
+          actions={actions}
+          plan={
+            <ErrorBoundary what="The plan">
+              <Suspense fallback={<p role="status">Drawing the plan…</p>}>
+                <Plan />
+              </Suspense>
+            </ErrorBoundary>
+          }
+        />
+      ) : (
+        <LibraryScreen actions={actions} />
+      )}
+    </ErrorBoundary>
+  );
+}

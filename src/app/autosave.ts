@@ -1,0 +1,166 @@
+import type { Id } from '../layout/fields.ts';
+import type { Layout } from '../layout/layout.ts';
+import type { SaveState } from '../session/library.ts';
+import { type SessionState, session } from '../session/session.ts';
+import type { Refusal, StoragePort } from '../storage/port.ts';
+
+/**
+ * Rules, quoted by the tests:
+ *
+ * A1 A change is saved after 300 ms of rest, or 2 s after the first unsaved change when there is no rest.
+ * A2 Nothing is saved by the clock while a gesture is under way; its start and its end save at once.
+ * A3 One save at a time; what is asked meanwhile is saved after it.
+ * A4 'saved' is shown only when the storage has answered and nothing changed since.
+ * A5 A refusal is shown until a save succeeds; each change tries again.
+ * A6 A conflict stands until it is resolved; until then nothing is written.
+ */
+const REST = 300;
+const AT_MOST = 2000;
+
+/** The open layout's place in the storage. */
+interface Place {
+  readonly id: Id;
+  revision: number;
+  /** The layout as it is stored; null when it isn't. */
+  stored: Layout | null;
+  /** When it was stored, ms since 1970. */
+  at: number | null;
+  refusal: Refusal | null;
+  conflict: boolean;
+}
+
+/** How the autosave talks to the rest of the app. */
+export interface AutosaveSurroundings {
+  readonly storage: StoragePort;
+  /** Why nothing here may be called saved; null where the browser can be relied on. */
+  readonly unreliable: string | null;
+  /** Called after each save that was taken. */
+  onSaved(): void;
+}
+
+/** Saves what is open in the session as it changes, and shows there whether it is saved. */
+export class Autosave {
+  readonly #surroundings: AutosaveSurroundings;
+  #place: Place | null = null;
+  #running: Promise<void> | null = null;
+  #again = false;
+  #rest: ReturnType<typeof setTimeout> | undefined;
+  #most: ReturnType<typeof setTimeout> | undefined;
+
+  constructor(surroundings: AutosaveSurroundings) {
+    this.#surroundings = surroundings;
+    session.subscribe((now, before) => this.#hear(now, before));
+  }
+
+  /** Keeps the layout that is open now. `revision` and `at` (ms since 1970) are of what is stored; `at` null: it isn't yet. */
+  track(layout: Layout, revision: number, at: number | null): void {
+    const stored = at === null ? null : layout;
+    this.#place = { id: layout.id, revision, stored, at, refusal: null, conflict: false };
+    this.#show();
+    if (at === null) void this.flush();
+  }
+
+  /** What is open is about to be closed or replaced. */
+  untrack(): void {
+    this.#stopTimers();
+    this.#place = null;
+    session.setState({ saving: null });
+  }
+
+  /** Which stored revision the open layout continues; null when nothing is open. */
+  tracked(): { readonly id: Id; readonly revision: number } | null {
+    return this.#place;
+  }
+
+  /** Saves now. True when all that is open is stored. */
+  async flush(): Promise<boolean> {
+    this.#stopTimers();
+    if (this.#running !== null) this.#again = true;
+    else if (this.#unsaved() !== null) this.#running = this.#run();
+    await this.#running;
+    return this.#place === null || (this.#unsaved() === null && !this.#place.conflict);
+  }
+
+  /** Another tab changed what is open. */
+  markConflict(): void {
+    if (!this.#place) return;
+    this.#stopTimers();
+    this.#place.conflict = true;
+    this.#show();
+  }
+
+  /** Whether closing the page now would lose work that the storage has refused. */
+  wouldLose(): boolean {
+    if (!this.#place) return false;
+    return this.#place.conflict || (this.#place.refusal !== null && this.#unsaved() !== null);
+  }
+
+  #unsaved(): Layout | null {
+    const layout = session.getState().open?.layout;
+    if (!this.#place || this.#place.conflict || layout?.id !== this.#place.id) return null;
+    return layout === this.#place.stored ? null : layout;
+  }
+
+  #hear(now: SessionState, before: SessionState): void {
+    if (now.open === before.open && now.gesture === before.gesture) return;
+    if (this.#unsaved() === null) this.#stopTimers();
+    else if (now.gesture !== before.gesture) void this.flush();
+    else if (now.gesture === null) this.#startTimers();
+    if (now.open !== before.open && this.#running === null) this.#show();
+  }
+
+  async #run(): Promise<void> {
+    try {
+      do {
+        this.#again = false;
+        const layout = this.#unsaved();
+        if (!layout || !(await this.#saveOnce(layout))) return;
+      } while (this.#again);
+    } finally {
+      this.#running = null;
+    }
+  }
+
+  async #saveOnce(layout: Layout): Promise<boolean> {
+    const place = this.#place;
+    if (!place) return false;
+    const outcome = await this.#surroundings.storage.save(layout, place.revision);
+    if (outcome.ok) {
+      place.revision = outcome.revision;
+      place.at = outcome.at;
+      place.stored = layout;
+      place.refusal = null;
+      this.#surroundings.onSaved();
+    } else if (outcome.kind === 'conflict') place.conflict = true;
+    else place.refusal = outcome;
+    this.#show();
+    return outcome.ok;
+  }
+
+  #show(): void {
+    if (!this.#place) return;
+    const { unreliable } = this.#surroundings;
+    session.setState({ saving: stateOf(this.#place, this.#unsaved() !== null, unreliable) });
+  }
+
+  #startTimers(): void {
+    clearTimeout(this.#rest);
+    this.#rest = setTimeout(() => void this.flush(), REST);
+    this.#most ??= setTimeout(() => void this.flush(), AT_MOST);
+  }
+
+  #stopTimers(): void {
+    clearTimeout(this.#rest);
+    clearTimeout(this.#most);
+    this.#most = undefined;
+  }
+}
+
+function stateOf(place: Place, isUnsaved: boolean, unreliable: string | null): SaveState {
+  if (place.conflict) return { kind: 'conflict' };
+  if (place.refusal && isUnsaved) {
+    return { kind: 'failed', reason: place.refusal.reason, detail: place.refusal.detail };
+  }
+  if (unreliable !== null) return { kind: 'failed', reason: 'unavailable', detail: unreliable };
+  return isUnsaved || place.at === null ? { kind: 'saving' } : { kind: 'saved', at: place.at };
+}

@@ -1,0 +1,15 @@
+import { sayTrouble } from './trouble.ts';
+import { trustedScript } from './trustedScript.ts';
+import type { AskZone } from './zoneKeeper.ts';
+import type { ZoneAnswer } from './zoneQuestion.ts';
+import address from './zoneWorker.ts?worker&url';
+
+/** Starts the worker that computes forbidden zones. */
+export function startZoneWorker(hear: (answer: ZoneAnswer) => void): AskZone {
+  const worker = new Worker(trustedScript(address), { type: 'module', name: 'zone' });
+  worker.addEventListener('message', ({ data }: MessageEvent<ZoneAnswer>) => hear(data));
+  worker.addEventListener('error', (event) => {
+    sayTrouble('The forbidden zone can’t be computed', new Error(event.message));
+  });
+  return (question) => worker.postMessage(question);
+}

@@ -1,0 +1,331 @@
+import { afterEach, describe, expect, it } from 'vitest';
+import { Autosave } from '../../src/app/autosave.ts';
+import { tasksInTurn } from '../../src/app/inTurn.ts';
+import { libraryActions } from '../../src/app/libraryActions.ts';
+import { Workbench } from '../../src/app/workbench.ts';
+import type { Layout } from '../../src/layout/layout.ts';
+import { edit, initialState, session } from '../../src/session/session.ts';
+import type { TextFile } from '../../src/storage/files.ts';
+import { emptyShelf, memoryStorage } from '../../src/storage/memory.ts';
+import { NOTHING_STORED, type StoragePort } from '../../src/storage/port.ts';
+import { sheltered } from '../../src/storage/sheltered.ts';
+import { refusingStorage } from '../storage/refusing.ts';
+import { sample } from '../storage/sample.ts';
+
+const rename = (name: string) => (layout: Layout) => ({ ...layout, name });
+const open = () => session.getState().open?.layout;
+const saving = () => session.getState().saving;
+const rows = () => session.getState().library?.map(({ name }) => name);
+
+let last: Autosave | undefined;
+
+afterEach(() => {
+  last?.untrack();
+  session.setState(initialState);
+});
+
+/** A tab of the app on a database that other tabs share, and that can break down. */
+function tab(shelf = emptyShelf()) {
+  const inside = memoryStorage(Date.now, shelf);
+  let isBroken = false;
+  const fickle = new Proxy(inside, {
+    get: (_, key: keyof StoragePort) =>
+      (isBroken ? refusingStorage('No storage today.') : inside)[key],
+  });
+  const storage = sheltered(fickle, memoryStorage(Date.now));
+  const autosave = new Autosave({ storage, unreliable: null, onSaved: () => {} });
+  last = autosave;
+  const workbench = new Workbench(storage, autosave);
+  const files: TextFile[] = [];
+  const updates: string[] = [];
+  let update: (() => Promise<void>) | null = null;
+  const actions = libraryActions({
+    storage,
+    autosave,
+    workbench,
+    handOut: async (file) => {
+      files.push(file);
+    },
+    askToKeep: async () => true,
+    update: () => update,
+    inTurn: tasksInTurn(),
+  });
+  return {
+    actions,
+    autosave,
+    workbench,
+    shelf,
+    inside,
+    files,
+    updates,
+    offerUpdate: () => {
+      update = async () => {
+        updates.push(open()?.name ?? 'nothing open');
+      };
+    },
+    breakDown: () => {
+      isBroken = true;
+    },
+    repair: () => {
+      isBroken = false;
+    },
+    /** What another tab does: it reads what is stored, changes it and stores it. */
+    async changeElsewhere(id: string, name: string) {
+      const there = await inside.load(id);
+      if (!there.ok) throw new Error('expected a layout');
+      await inside.save({ ...there.layout, name }, there.revision);
+    },
+  };
+}
+
+const offered = (text: string) => ({ name: 'x.json', size: text.length, text: async () => text });
+
+describe('the list', () => {
+  it('create stores and opens', async () => {
+    const { actions, inside } = tab();
+    await actions.create(sample('one', 'First'));
+    expect(open()?.name).toBe('First');
+    expect(saving()?.kind).toBe('saved');
+    expect(await inside.load('one')).toMatchObject({ ok: true, revision: 1 });
+  });
+
+  it('close saves what is open and lists it', async () => {
+    const { actions, inside } = tab();
+    await actions.create(sample('one'));
+    edit('Rename', rename('Changed'));
+    await actions.close();
+    expect(open()).toBeUndefined();
+    expect(saving()).toBeNull();
+    expect(rows()).toEqual(['Changed']);
+    expect(await inside.load('one')).toMatchObject({ layout: { name: 'Changed' } });
+  });
+
+  it('opening another saves the one that was open', async () => {
+    const { actions, inside } = tab();
+    await inside.save(sample('two', 'Second'), NOTHING_STORED);
+    await actions.create(sample('one'));
+    edit('Rename', rename('Changed'));
+    await actions.open('two');
+    expect(open()?.name).toBe('Second');
+    expect(await inside.load('one')).toMatchObject({ layout: { name: 'Changed' } });
+  });
+
+  it('two taps at once open both in turn, and the last stays', async () => {
+    const { actions, inside } = tab();
+    await inside.save(sample('one', 'First'), NOTHING_STORED);
+    await inside.save(sample('two', 'Second'), NOTHING_STORED);
+    await Promise.all([actions.open('one'), actions.open('two'), actions.open('two')]);
+    expect(open()?.name).toBe('Second');
+  });
+
+  it('duplicate makes a layout of its own, of what is open as it is now too', async () => {
+    const { actions, inside } = tab();
+    await actions.create(sample('one', 'Club'));
+    edit('Rename', rename('Club 2'));
+    await actions.duplicate('one');
+    await actions.close();
+    expect(rows()?.sort()).toEqual(['Club 2', 'Club 2 (copy)']);
+    const ids = (await inside.list()).rows.map(({ id }) => id);
+    expect(new Set(ids).size).toBe(2);
+  });
+
+  it('rename bounds the name, needs one, and can be undone while the layout is open', async () => {
+    const { actions, inside } = tab();
+    await actions.create(sample('one'));
+    await actions.rename('one', '  Hall  ');
+    expect(open()?.name).toBe('Hall');
+    expect(session.getState().history.past.at(-1)?.label).toBe('Rename');
+    await actions.close();
+    await actions.rename('one', 'x'.repeat(100));
+    expect(rows()).toEqual(['x'.repeat(80)]);
+    await expect(actions.rename('one', '   ')).rejects.toThrow('a name is needed');
+    expect(await inside.load('one')).toMatchObject({ ok: true });
+  });
+
+  it('remove and restore, of the open one as well', async () => {
+    const { actions } = tab();
+    await actions.create(sample('one', 'Keep'));
+    edit('Rename', rename('Keep me'));
+    await actions.remove('one');
+    expect(open()).toBeUndefined();
+    expect(rows()).toEqual([]);
+    await actions.restore('one');
+    expect(rows()).toEqual(['Keep me']);
+    await expect(actions.restore('none')).rejects.toThrow('not here any more');
+  });
+});
+
+describe('files', () => {
+  it('exports what is open as it is this moment', async () => {
+    const { actions, files } = tab();
+    await actions.create(sample('one', 'Club'));
+    edit('Rename', rename('Now'));
+    await actions.exportFile();
+    expect(files.map(({ name }) => name)).toEqual(['Now.json']);
+    expect(JSON.parse(files[0]?.text ?? '')).toEqual(sample('one', 'Now'));
+  });
+
+  it('import adds a new layout and opens nothing', async () => {
+    const { actions, files, inside } = tab();
+    await actions.create(sample('one', 'Club'));
+    await actions.exportFile();
+    await actions.close();
+    const outcome = await actions.importFile(offered(files[0]?.text ?? ''));
+    expect(outcome.ok && outcome.id).not.toBe('one');
+    expect(open()).toBeUndefined();
+    expect(rows()).toEqual(['Club', 'Club']);
+    const there = await inside.load(outcome.ok ? outcome.id : '');
+    expect(there.ok && { ...there.layout, id: 'one' }).toEqual(sample('one', 'Club'));
+  });
+
+  it('a bad file names path and what was expected, and changes nothing', async () => {
+    const { actions, inside } = tab();
+    const bad = JSON.stringify({ ...sample('one'), margin: 'wide', extra: 1 });
+    const outcome = await actions.importFile(offered(bad));
+    expect(outcome.ok).toBe(false);
+    const paths = outcome.ok ? [] : outcome.problems.map(({ path }) => path).sort();
+    expect(paths).toEqual(['extra', 'margin']);
+    expect(outcome).toMatchObject({
+      problems: [{ message: expect.stringMatching(/^expected .+, found /) }, {}],
+    });
+    expect((await inside.list()).rows).toEqual([]);
+  });
+
+  it('a stored document that can’t be read is named on opening, and exported to the letter', async () => {
+    const { actions, files, shelf, inside } = tab();
+    await inside.save(sample('one', 'Festival'), NOTHING_STORED);
+    const document = shelf.documents.get('one');
+    if (document) shelf.documents.set('one', { ...document, text: '{"half":' });
+    await expect(actions.open('one')).rejects.toThrow("“Festival” can't be read (expected JSON");
+    await actions.exportFile('one');
+    expect(files).toEqual([{ name: 'Festival.json', text: '{"half":' }]);
+  });
+});
+
+describe('another tab', () => {
+  it('its change is taken over where nothing is unsaved', async () => {
+    const { actions, autosave, workbench, changeElsewhere } = tab();
+    await actions.create(sample('one', 'Mine'));
+    await changeElsewhere('one', 'Theirs');
+    await workbench.lookForOthersChange();
+    expect(open()?.name).toBe('Theirs');
+    edit('Rename', rename('Mine again'));
+    expect(await autosave.flush()).toBe(true);
+  });
+
+  it('its change and an unsaved one are a conflict, which closing does not hide', async () => {
+    const { actions, workbench, changeElsewhere } = tab();
+    await actions.create(sample('one', 'Mine'));
+    await changeElsewhere('one', 'Theirs');
+    edit('Rename', rename('Mine, changed'));
+    await workbench.lookForOthersChange();
+    expect(saving()).toEqual({ kind: 'conflict' });
+    await expect(actions.close()).rejects.toThrow('another tab changed this layout');
+    expect(open()?.name).toBe('Mine, changed');
+  });
+
+  it('a conflict ends by keeping this tab’s work as a copy', async () => {
+    const { actions, autosave, inside, changeElsewhere } = tab();
+    await actions.create(sample('one', 'Mine'));
+    await changeElsewhere('one', 'Theirs');
+    edit('Rename', rename('Mine, changed'));
+    await autosave.flush();
+    await actions.resolveConflict('keep-mine-as-copy');
+    expect(open()?.name).toBe('Mine, changed (copy)');
+    expect(saving()?.kind).toBe('saved');
+    expect((await inside.list()).rows.map(({ name }) => name).sort()).toEqual([
+      'Mine, changed (copy)',
+      'Theirs',
+    ]);
+  });
+
+  it('or by taking the other’s, and then edits are saved again', async () => {
+    const { actions, autosave, inside, changeElsewhere } = tab();
+    await actions.create(sample('one', 'Mine'));
+    await changeElsewhere('one', 'Theirs');
+    edit('Rename', rename('Mine, changed'));
+    await autosave.flush();
+    await actions.resolveConflict('take-theirs');
+    expect(open()?.name).toBe('Theirs');
+    edit('Rename', rename('Theirs, changed'));
+    await autosave.flush();
+    expect(await inside.load('one')).toMatchObject({ layout: { name: 'Theirs, changed' } });
+  });
+
+  it('a layout that is deleted elsewhere is a conflict; taking theirs closes it', async () => {
+    const { actions, workbench, inside } = tab();
+    await actions.create(sample('one'));
+    await inside.remove('one');
+    await workbench.lookForOthersChange();
+    expect(saving()).toEqual({ kind: 'conflict' });
+    await actions.resolveConflict('take-theirs');
+    expect(open()).toBeUndefined();
+    expect(rows()).toEqual([]);
+  });
+
+  it('its own save, heard late, is no change of another', async () => {
+    const { actions, autosave, workbench } = tab();
+    await actions.create(sample('one'));
+    const looking = workbench.lookForOthersChange();
+    edit('Rename', rename('Changed'));
+    await Promise.all([looking, autosave.flush()]);
+    expect(open()?.name).toBe('Changed');
+    expect(saving()?.kind).toBe('saved');
+  });
+});
+
+describe('a storage that refuses', () => {
+  it('is said, and work goes on: create, close, open again, export', async () => {
+    const { actions, files, breakDown } = tab();
+    breakDown();
+    await actions.create(sample('one', 'Kept'));
+    const failed = { kind: 'failed', reason: 'unavailable', detail: 'No storage today.' };
+    await expect.poll(saving).toEqual(failed);
+    edit('Rename', rename('Kept on'));
+    await actions.close();
+    expect(rows()).toEqual(['Kept on']);
+    expect(saving()).toEqual(failed);
+    await actions.open('one');
+    expect(open()?.name).toBe('Kept on');
+    await expect.poll(saving).toEqual(failed);
+    await actions.exportFile();
+    expect(files.map(({ name }) => name)).toEqual(['Kept on.json']);
+  });
+
+  it('takes everything when it works again', async () => {
+    const { actions, inside, breakDown, repair } = tab();
+    await actions.create(sample('one', 'Old'));
+    breakDown();
+    edit('Rename', rename('New'));
+    await actions.close();
+    await actions.create(sample('two', 'Second'));
+    expect((await inside.list()).rows.map(({ name }) => name)).toEqual(['Old']);
+    repair();
+    await actions.close();
+    expect((await inside.list()).rows.map(({ name }) => name).sort()).toEqual(['New', 'Second']);
+    expect(saving()).toBeNull();
+  });
+});
+
+describe('a new version', () => {
+  it('is used only after the open layout is saved', async () => {
+    const { actions, inside, updates, offerUpdate } = tab();
+    await expect(actions.applyUpdate()).rejects.toThrow('no new version');
+    offerUpdate();
+    await actions.create(sample('one'));
+    edit('Rename', rename('Last edit'));
+    await actions.applyUpdate();
+    expect(updates).toEqual(['Last edit']);
+    expect(await inside.load('one')).toMatchObject({ layout: { name: 'Last edit' } });
+  });
+
+  it('waits while the open layout can’t be saved', async () => {
+    const { actions, updates, offerUpdate, breakDown } = tab();
+    offerUpdate();
+    await actions.create(sample('one'));
+    breakDown();
+    edit('Rename', rename('Last edit'));
+    await expect(actions.applyUpdate()).rejects.toThrow('could not be saved first');
+    expect(updates).toEqual([]);
+  });
+});

@@ -1,0 +1,67 @@
+import fc from 'fast-check';
+import { afterEach, describe, expect, it } from 'vitest';
+import { keepPreferences, readPreferences } from '../../src/app/preferences.ts';
+import { initialState, prefer, session } from '../../src/session/session.ts';
+
+const standard = initialState.preferences;
+
+/** Storage as browsers give it, in memory. */
+function box(entries: Record<string, string> = {}): Storage {
+  const map = new Map(Object.entries(entries));
+  return {
+    get length() {
+      return map.size;
+    },
+    key: (index) => [...map.keys()][index] ?? null,
+    getItem: (key) => map.get(key) ?? null,
+    setItem: (key, value) => void map.set(key, value),
+    removeItem: (key) => void map.delete(key),
+    clear: () => map.clear(),
+  };
+}
+
+afterEach(() => {
+  session.setState(initialState);
+});
+
+describe('readPreferences', () => {
+  it('takes what it understands and the standard for the rest', () => {
+    const text = JSON.stringify({ theme: 'light', seenFrom: 'roof', showRuns: false, extra: 1 });
+    expect(readPreferences(text)).toEqual({ ...standard, theme: 'light', showRuns: false });
+  });
+
+  it('is the standard for any other text', () => {
+    for (const text of ['', 'null', '[]', '{"__proto__":{"theme":"light"}}', 'not JSON']) {
+      expect(readPreferences(text)).toEqual(standard);
+    }
+    fc.assert(
+      fc.property(fc.string(), (text) => {
+        expect(Object.keys(readPreferences(text))).toEqual(Object.keys(standard));
+      }),
+    );
+  });
+});
+
+describe('keepPreferences', () => {
+  it('brings back what was preferred before', () => {
+    const before = box();
+    keepPreferences(() => before);
+    prefer({ theme: 'light', seenFrom: 'player' });
+    const kept = before.getItem('strokespace.preferences') ?? '';
+    session.setState(initialState);
+    keepPreferences(() => box({ 'strokespace.preferences': kept }));
+    expect(session.getState().preferences).toEqual({
+      ...standard,
+      theme: 'light',
+      seenFrom: 'player',
+    });
+  });
+
+  it('goes on where the browser gives no storage at all', () => {
+    keepPreferences(() => {
+      throw new DOMException('denied', 'SecurityError');
+    });
+    prefer({ theme: 'light' });
+    expect(session.getState().preferences.theme).toBe('light');
+  });
+});
