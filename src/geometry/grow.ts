@@ -4,9 +4,9 @@ import type { Frame, Vec2 } from './vector.ts';
 
 /**
  * Sides of the polygon that stands for a circle. It is drawn round the circle, so nothing inside it is nearer than the
- * radius; at its corners it is 3.5 % farther. A multiple of four, so that it is its own mirror image.
+ * radius; at its corners it is 8.3 % farther. A multiple of four, so that it is its own mirror image.
  */
-const CIRCLE_SIDES = 12;
+const CIRCLE_SIDES = 8;
 
 const unitCircle: readonly Vec2[] = Array.from({ length: CIRCLE_SIDES }, (_, i) => {
   const azimuth = ((i + 0.5) * 360) / CIRCLE_SIDES;

@@ -31,14 +31,19 @@ export function waysOut<F extends Frame>(
 ): Vec2<F>[] {
   const isClear = (p: Vec2<F>): boolean => !obstacles.some((obstacle) => isInside(obstacle, p));
   if (isClear(point)) return [point];
-  const edges = edgesReachedFrom(point, obstacles);
-  const solid = walls.filter((wall) => !isInside(wall, point));
-  const isOpen = (p: Vec2<F>): boolean => !solid.some((wall) => passesThrough(wall, point, p));
-  const candidates = [...straightAhead(point, edges), ...crossings(edges)]
-    .filter((p) => holds(region, p) && isClear(p))
+  const outlines = outlinesReachedFrom(point, obstacles);
+  const candidates = [...straightAhead(point, outlines), ...crossings(outlines)]
+    .filter((p) => holds(region, p))
     .sort((p, q) => gap(point, p) - gap(point, q) || p.x - q.x || p.y - q.y);
-  const open = candidates.filter(isOpen);
-  return (open.length > 0 ? open : candidates).slice(0, most);
+  const solid = walls.filter((wall) => !isInside(wall, point));
+  const open: Vec2<F>[] = [];
+  const walled: Vec2<F>[] = [];
+  for (const p of candidates) {
+    if (open.length === most) break;
+    if (!isClear(p)) continue;
+    (solid.some((wall) => passesThrough(wall, point, p)) ? walled : open).push(p);
+  }
+  return open.length > 0 ? open : walled.slice(0, most);
 }
 
 export interface LeaveRules<F extends Frame> {
@@ -47,11 +52,16 @@ export interface LeaveRules<F extends Frame> {
   readonly most: number;
 }
 
-/** Edges of the obstacles that hold the point and of all that overlap with those, directly or through others. */
-function edgesReachedFrom<F extends Frame>(
+interface Outline<F extends Frame> {
+  readonly polygon: ConvexPolygon<F>;
+  readonly edges: readonly Edge<F>[];
+}
+
+/** Outlines of the obstacles that hold the point and of all that overlap with those, directly or through others. */
+function outlinesReachedFrom<F extends Frame>(
   point: Vec2<F>,
   obstacles: readonly ConvexPolygon<F>[],
-): Edge<F>[] {
+): Outline<F>[] {
   const reached = obstacles.filter((obstacle) => isInside(obstacle, point));
   const others = new Set(obstacles.filter((obstacle) => !reached.includes(obstacle)));
   // Grows while it is walked: each obstacle brings in those whose rectangles meet its own.
@@ -62,33 +72,44 @@ function edgesReachedFrom<F extends Frame>(
       reached.push(other);
     }
   }
-  return reached.flatMap(({ corners }) =>
-    corners.map((a, i) => {
-      const b = at(corners, i + 1);
-      const size = gap(a, b);
-      return { a, b, normal: { x: (b.y - a.y) / size, y: (a.x - b.x) / size } };
-    }),
-  );
+  return reached.map((polygon) => ({ polygon, edges: edgesOf(polygon) }));
 }
+
+const edgesOf = <F extends Frame>({ corners }: ConvexPolygon<F>): Edge<F>[] =>
+  corners.map((a, i) => {
+    const b = at(corners, i + 1);
+    const size = gap(a, b);
+    return { a, b, normal: { x: (b.y - a.y) / size, y: (a.x - b.x) / size } };
+  });
 
 const rectanglesMeet = <F extends Frame>(p: ConvexPolygon<F>, q: ConvexPolygon<F>): boolean =>
   p.low.x <= q.high.x && q.low.x <= p.high.x && p.low.y <= q.high.y && q.low.y <= p.high.y;
 
-const straightAhead = <F extends Frame>(point: Vec2<F>, edges: readonly Edge<F>[]): Vec2<F>[] =>
-  edges.map(({ a, b, normal }) => {
-    const nearest = nearestOnSegment(a, b, point);
-    return {
-      x: nearest.x + CLEAR_OF_OUTLINE * normal.x,
-      y: nearest.y + CLEAR_OF_OUTLINE * normal.y,
-    };
-  });
+const straightAhead = <F extends Frame>(
+  point: Vec2<F>,
+  outlines: readonly Outline<F>[],
+): Vec2<F>[] =>
+  outlines.flatMap(({ edges }) =>
+    edges.map(({ a, b, normal }) => {
+      const nearest = nearestOnSegment(a, b, point);
+      return {
+        x: nearest.x + CLEAR_OF_OUTLINE * normal.x,
+        y: nearest.y + CLEAR_OF_OUTLINE * normal.y,
+      };
+    }),
+  );
 
-function crossings<F extends Frame>(edges: readonly Edge<F>[]): Vec2<F>[] {
+function crossings<F extends Frame>(outlines: readonly Outline<F>[]): Vec2<F>[] {
   const found: Vec2<F>[] = [];
-  for (const [i, e] of edges.entries()) {
-    for (const f of edges.slice(i + 1)) {
-      const crossing = crossingOf(e, f);
-      if (crossing) found.push(crossing);
+  for (const [i, p] of outlines.entries()) {
+    for (const q of outlines.slice(i + 1)) {
+      if (!rectanglesMeet(p.polygon, q.polygon)) continue;
+      for (const e of p.edges) {
+        for (const f of q.edges) {
+          const crossing = crossingOf(e, f);
+          if (crossing) found.push(crossing);
+        }
+      }
     }
   }
   return found;

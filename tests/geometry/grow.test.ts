@@ -20,13 +20,13 @@ const distanceFrom = (shape: ConvexPolygon, p: Vec2): number =>
 
 const amount = fc.double({ min: 0.01, max: 5, noNaN: true });
 
-it('a circle is drawn from outside: never nearer than its radius, at most 3.6 % farther', () => {
+it('a circle is drawn from outside: never nearer than its radius, at most 8.3 % farther', () => {
   fc.assert(
     fc.property(planPoint, amount, (centre, radius) => {
       const shape = outline(circleCorners(centre, radius));
       expect(distanceFrom(shape, centre)).toBeCloseTo(radius, 9);
       for (const corner of shape.corners) {
-        expect(gap(corner, centre)).toBeLessThan(1.036 * radius);
+        expect(gap(corner, centre)).toBeLessThan(1.083 * radius);
         const mirrored = { x: 2 * centre.x - corner.x, y: corner.y };
         expect(Math.min(...shape.corners.map((c) => gap(c, mirrored)))).toBeLessThan(1e-9);
       }
@@ -34,7 +34,7 @@ it('a circle is drawn from outside: never nearer than its radius, at most 3.6 % 
   );
 });
 
-it('a grown outline keeps at least the distance, at most 3.6 % more, and a larger distance holds the smaller', () => {
+it('a grown outline keeps at least the distance, at most 8.3 % more, and a larger distance holds the smaller', () => {
   fc.assert(
     fc.property(polygon, amount, amount, (shape, k, more) => {
       const grownShape = outline(grown(shape.corners, k));
@@ -42,7 +42,7 @@ it('a grown outline keeps at least the distance, at most 3.6 % more, and a large
         for (const p of [a, { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 }]) {
           const distance = distanceFrom(shape, p);
           expect(distance).toBeGreaterThan(k - 1e-9);
-          expect(distance).toBeLessThan(1.036 * k + 1e-9);
+          expect(distance).toBeLessThan(1.083 * k + 1e-9);
         }
       }
       const larger = outline(grown(shape.corners, k + more));

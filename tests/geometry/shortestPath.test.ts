@@ -130,25 +130,6 @@ describe('shortest ways among convex obstacles', () => {
     );
   });
 
-  it('is one of the ways that the same router gives after other routes: what it keeps changes nothing', () => {
-    fc.assert(
-      fc.property(
-        obstacles(6),
-        fc.array(planPoint, { minLength: 4, maxLength: 8 }),
-        (scene, ends) => {
-          const kept = createRouter(scene);
-          for (const from of ends) {
-            for (const to of ends) {
-              const fresh = createRouter(scene).route({ point: from }, { point: to });
-              expect(kept.route({ point: from }, { point: to })).toEqual(fresh);
-            }
-          }
-        },
-      ),
-      { numRuns: 60 },
-    );
-  });
-
   it('goes round a square by its corners', () => {
     const square = hull([
       { x: -1, y: -1 },
