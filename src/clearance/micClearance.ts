@@ -10,7 +10,7 @@ import { playingOf } from '../player/moves.ts';
 import type { MicSolid, PlacedMic } from '../rig/placed.ts';
 import type { Mm } from '../units/quantity.ts';
 import { micShape } from './micShape.ts';
-import { type Bounds, MoveSearch, type NearestMoment, TOLERANCE, UNBOUNDED } from './moveSearch.ts';
+import { type Bounds, MoveSearch, type NearestMoment, UNBOUNDED } from './moveSearch.ts';
 import type { Movement, Nearest } from './nearest.ts';
 import { SweptMoves } from './sweptMoves.ts';
 import { nearestSwing, type Swing, type SwingGap, swingsOf } from './swing.ts';
@@ -41,22 +41,20 @@ export interface Reach {
 export function reachOf(
   motion: Motion,
   mic: Pick<PlacedMic, 'solids'>,
-  { limit, enough }: Bounds = UNBOUNDED,
+  bounds: Bounds = UNBOUNDED,
 ): Reach {
   const { solids } = mic;
   const shapes = { right: micShape(solids, 1), left: micShape(solids, -1) };
   // What stands still or swings costs little to measure and gives the search of the moves a limit to start from.
+  const { limit, tolerance } = bounds;
   let reach = nearestLeg(motion.legs, solids, { clearance: limit, nearest: undefined });
-  const swing = nearestSwing(motion.swings, solids, {
-    limit: reach.clearance,
-    tolerance: TOLERANCE,
-  });
+  const swing = nearestSwing(motion.swings, solids, { limit: reach.clearance, tolerance });
   if (swing) reach = { clearance: swing.clearance, nearest: atSwing(swing, solids) };
   const search = new MoveSearch(motion.swept, shapes);
-  const moment = search.nearest({ limit: reach.clearance, enough });
+  const moment = search.nearest({ ...bounds, limit: reach.clearance });
   if (moment) reach = { clearance: moment.clearance, nearest: atMoment(moment, motion, solids) };
   return reach.nearest
-    ? { ...reach, clearance: reach.clearance - TOLERANCE }
+    ? { ...reach, clearance: reach.clearance - tolerance }
     : { clearance: Number.POSITIVE_INFINITY, nearest: undefined };
 }
 

@@ -3,6 +3,7 @@ import { type ArmPart, POSITION } from '../player/arm.ts';
 import type { Move, PointBounds } from '../player/move.ts';
 import type { Mm } from '../units/quantity.ts';
 import { type MicShape, MOST_SOLIDS, squaredGap } from './micShape.ts';
+import { entryInterval, entryMove, entryPart } from './neighbourhood.ts';
 import {
   BOX,
   type BoxedMove,
@@ -41,16 +42,20 @@ export interface NearestMoment {
   readonly solid: number;
 }
 
-/** What a search need not know: clearances at or above `limit`, and how far one is below `enough`; mm. */
+/** What a search need not know (mm): clearances at or above `limit`, how far one is below `enough`, and differences up to `tolerance`. */
 export interface Bounds {
   readonly limit: Mm;
   readonly enough: Mm;
+  readonly tolerance: Mm;
+  /** Codes of the only entries to look at (see neighbourhood.ts); all when not given. */
+  readonly among?: Int32Array;
 }
 
-/** Everything is to be known. */
+/** Everything is to be known, to within TOLERANCE. */
 export const UNBOUNDED: Bounds = {
   limit: Number.POSITIVE_INFINITY,
   enough: Number.NEGATIVE_INFINITY,
+  tolerance: TOLERANCE,
 };
 
 /** The mic in the hand space of each side. */
@@ -85,6 +90,8 @@ export class MoveSearch {
   private radii: Mm = 0;
   private segment = 0;
   private best: Mm = 0;
+  private tolerance: Mm = TOLERANCE;
+  private enough: Mm = Number.NEGATIVE_INFINITY;
   private found: NearestMoment | undefined;
 
   constructor(swept: SweptMoves, shapes: MicShapes) {
@@ -97,19 +104,47 @@ export class MoveSearch {
    * Nearest moment below `limit` mm; undefined when all moves stay at or above it (less TOLERANCE). The search ends early
    * when a moment at or below `enough` is found, whether or not it is the nearest.
    */
-  nearest({ limit, enough }: Bounds): NearestMoment | undefined {
+  nearest({ limit, enough, tolerance, among }: Bounds): NearestMoment | undefined {
     this.best = limit;
+    this.enough = enough;
+    this.tolerance = tolerance;
     this.found = undefined;
     const { moves } = this.swept;
+    if (among) {
+      for (let i = 0; i < among.length && this.best > enough; i++)
+        this.searchEntry(among[i] as number);
+      return this.found;
+    }
     for (let index = 0; index < moves.length && this.best > enough; index++) {
-      const boxed = moves[index] as BoxedMove;
-      this.move = boxed.move;
-      this.bend = boxed.move.bend;
-      this.speed = boxed.move.speed;
-      this.shape = this.shapes[boxed.move.side];
+      const boxed = this.take(index);
       for (let part = 0; part < PARTS; part++) this.searchPart(boxed, index, part);
     }
     return this.found;
+  }
+
+  private take(index: number): BoxedMove {
+    const boxed = this.swept.moves[index] as BoxedMove;
+    this.move = boxed.move;
+    this.bend = boxed.move.bend;
+    this.speed = boxed.move.speed;
+    this.shape = this.shapes[boxed.move.side];
+    return boxed;
+  }
+
+  private searchEntry(code: number): void {
+    const boxed = this.take(entryMove(code));
+    const k = entryInterval(code);
+    const part = entryPart(code);
+    const box = ((boxed.interval + k) * PARTS + part) * BOX;
+    this.searchSolids(boxed, k, part, this.nearSolids(this.swept.boxes, box, ALL));
+  }
+
+  private searchSolids(boxed: BoxedMove, k: number, part: number, set: number): void {
+    for (let solid = 0; set >> solid !== 0; solid++) {
+      if ((set & (1 << solid)) === 0) continue;
+      this.choose(part, solid);
+      this.searchInterval(boxed, k);
+    }
   }
 
   /** Goes from the move's box through its groups' to its intervals', with only those of the mic's solids that are still near enough. */
@@ -122,12 +157,7 @@ export class MoveSearch {
       const inGroup = this.nearSolids(swept.groupBoxes, (group * PARTS + part) * BOX, inMove);
       for (let k = i; inGroup !== 0 && k < i + GROUP; k++) {
         const box = ((boxed.interval + k) * PARTS + part) * BOX;
-        const inInterval = this.nearSolids(swept.boxes, box, inGroup);
-        for (let solid = 0; inInterval >> solid !== 0; solid++) {
-          if ((inInterval & (1 << solid)) === 0) continue;
-          this.choose(part, solid);
-          this.searchInterval(boxed, k);
-        }
+        this.searchSolids(boxed, k, part, this.nearSolids(swept.boxes, box, inGroup));
       }
     }
   }
@@ -135,7 +165,7 @@ export class MoveSearch {
   /** Which of the solids in the set `among` (a bit each) may be nearer to what is in a box than the best so far. */
   private nearSolids(boxes: Float64Array, box: number, among: number): number {
     const { boxes: own, count } = this.shape;
-    const limit = Math.max(0, this.best - TOLERANCE);
+    const limit = Math.max(0, this.best - this.tolerance);
     const limitSquared = limit * limit;
     if (!near(squaredGap(boxes, box, own, count * BOX), limitSquared)) return 0;
     let set = 0;
@@ -161,10 +191,10 @@ export class MoveSearch {
     const end = start + POSITION;
     const room = this.swept.elbowRoom[boxed.interval + i] as number;
     const first = this.measure(start, i * dt);
-    if (this.planeBound(start, end, dt, room) >= this.best - TOLERANCE) return;
+    if (this.planeBound(start, end, dt, room) >= this.best - this.tolerance) return;
     const last = this.measure(end, (i + 1) * dt);
-    if (this.planeBound(start, end, dt, room) >= this.best - TOLERANCE) return;
-    if (this.wayBound(first + last, dt) >= this.best - TOLERANCE) return;
+    if (this.planeBound(start, end, dt, room) >= this.best - this.tolerance) return;
+    if (this.wayBound(first + last, dt) >= this.best - this.tolerance) return;
     this.starts[0] = start;
     this.ends[0] = end;
     this.times[0] = i * dt;
@@ -196,7 +226,7 @@ export class MoveSearch {
     // The more promising half first, so that the other is more often dropped.
     const beforeFirst = before <= after;
     for (const early of [beforeFirst, !beforeFirst]) {
-      if ((early ? before : after) >= this.best - TOLERANCE) continue;
+      if ((early ? before : after) >= this.best - this.tolerance) continue;
       this.starts[depth + 1] = early ? start : middle;
       this.ends[depth + 1] = early ? middle : end;
       this.times[depth + 1] = early ? from : from + dt;
@@ -221,7 +251,8 @@ export class MoveSearch {
     );
     const clearance = distance - this.radii;
     if (clearance < this.best && this.move) {
-      this.best = clearance;
+      // Nothing is below minus infinity: once enough is known, every open interval is dropped.
+      this.best = clearance > this.enough ? clearance : Number.NEGATIVE_INFINITY;
       const { move, part, solid } = this;
       this.found = { clearance, move, at: t, part, solid };
     }

@@ -9,7 +9,9 @@ import { cosDeg, toRadians } from '../units/angle.ts';
 import type { Degrees, Mm } from '../units/quantity.ts';
 import { verdictOf } from './clearances.ts';
 import { type Motion, reachOf } from './micClearance.ts';
+import { type Bounds, TOLERANCE } from './moveSearch.ts';
 import type { Verdict } from './nearest.ts';
+import { neighbourhood, regionOf } from './neighbourhood.ts';
 
 /** A stretch of a drum's rim, anticlockwise from `from` to `to` (degrees, `to` above `from`), and what a clip there would be. */
 export interface RimArc {
@@ -44,6 +46,7 @@ export function atAngle({ mic, mount, surroundings }: Clip, angle: Degrees): Pla
  */
 export function rimRing(motion: Motion, clip: Clip): readonly RimArc[] {
   const perDegree = mmPerDegree(clip);
+  const among = roundTheRim(motion, clip, perDegree);
   const arcs: RimArc[] = [];
   const add = ({ verdict, from, to }: RimArc): void => {
     const last = arcs.at(-1);
@@ -52,22 +55,52 @@ export function rimRing(motion: Motion, clip: Clip): readonly RimArc[] {
   };
   const look = (from: Degrees, to: Degrees): void => {
     const middle = (from + to) / 2;
+    const placed = atAngle(clip, middle);
     const room = ((to - from) / 2) * perDegree;
-    const bounds = { limit: clip.margin + room, enough: -room };
-    const { clearance } = reachOf(motion, atAngle(clip, middle), bounds);
-    const [least, most] = [
-      verdictOf(clearance - room, clip.margin),
-      verdictOf(clearance + room, clip.margin),
-    ];
-    if (least === most || to - from <= FINE) {
+    const sides = (threshold: Mm): Side =>
+      sideOf(threshold, room, (bounds) => reachOf(motion, placed, { ...bounds, among }).clearance);
+    const verdict = wholeVerdict(sides, clip.margin);
+    if (verdict) add({ verdict, from, to });
+    else if (to - from <= FINE) {
+      const bounds = { limit: clip.margin, enough: 0, tolerance: TOLERANCE, among };
+      const { clearance } = reachOf(motion, placed, bounds);
       add({ verdict: verdictOf(clearance, clip.margin), from, to });
-      return;
+    } else {
+      look(from, middle);
+      look(middle, to);
     }
-    look(from, middle);
-    look(middle, to);
   };
   for (let from = 0; from < 360; from += COARSE) look(from, from + COARSE);
   return arcs;
+}
+
+/** Whether a whole stretch is above or below a threshold; undefined where it may be both. */
+type Side = 'above' | 'below' | undefined;
+
+/** Asks only which side of the threshold the middle of a stretch is on by more than `room` mm, which costs less than its clearance. */
+function sideOf(threshold: Mm, room: Mm, clearance: (bounds: Bounds) => Mm): Side {
+  const limit = threshold + room;
+  const tolerance = Math.max(TOLERANCE, room / 8);
+  const found = clearance({ limit: limit + tolerance, enough: threshold - room, tolerance });
+  if (found >= limit) return 'above';
+  return found <= threshold - room - tolerance ? 'below' : undefined;
+}
+
+function wholeVerdict(side: (threshold: Mm) => Side, margin: Mm): Verdict | undefined {
+  const overNothing = side(0);
+  if (overNothing === 'below') return 'struck';
+  if (overNothing === undefined) return undefined;
+  const overMargin = side(margin);
+  return overMargin && (overMargin === 'above' ? 'clear' : 'tight');
+}
+
+/** All that sweeps where the mic can be: it is looked for round the whole rim once. */
+function roundTheRim(motion: Motion, clip: Clip, perDegree: Mm): Int32Array {
+  const solids = [0, 45, 90, 135, 180, 225, 270, 315].flatMap(
+    (angle) => atAngle(clip, angle).solids,
+  );
+  const room = 22.5 * perDegree;
+  return neighbourhood(motion.swept, regionOf(solids, room, room), clip.margin + room);
 }
 
 /**

@@ -4,6 +4,7 @@ import { signOf } from '../player/hands.ts';
 import type { MicSolid } from '../rig/placed.ts';
 import type { Mm } from '../units/quantity.ts';
 import { type Motion, reachOf } from './micClearance.ts';
+import { narrowed, neighbourhood, regionOf } from './neighbourhood.ts';
 import { BOX, PARTS } from './sweptMoves.ts';
 
 /** Side of the finest cell, mm. */
@@ -11,6 +12,8 @@ const CELL: Mm = 20;
 /** Side of the coarsest square, in cells: a power of two. */
 const COARSEST = 16;
 const HALF_DIAGONAL = Math.SQRT1_2;
+/** How exactly a clearance has to be known to decide a square, mm: to the safe side. */
+const TOLERATED: Mm = 1;
 
 /** A closed line on the plan. */
 export type Ring = readonly Vec2[];
@@ -34,23 +37,28 @@ export function struckZone(motion: Motion, solids: readonly MicSolid[], from: Ve
   const rows = COARSEST * Math.ceil((area.top - area.bottom) / (CELL * COARSEST));
   if (!(columns > 0 && rows > 0)) return { cell: CELL, rings: [] };
   const struck = new Float64Array(columns * rows);
-  const open: Square[] = [];
-  for (let row = 0; row < rows; row += COARSEST) {
-    for (let column = 0; column < columns; column += COARSEST) {
-      open.push({ column, row, cells: COARSEST });
-    }
-  }
-  for (let square = open.pop(); square; square = open.pop()) {
+  const look = (square: Square, entries: Int32Array): void => {
     const { column, row, cells } = square;
     const half = (cells * CELL) / 2;
     const room = 2 * half * HALF_DIAGONAL;
-    const x = area.left + column * CELL + half;
-    const y = area.bottom + row * CELL + half;
-    const moved = { solids: shifted(solids, x - from.x, y - from.y) };
-    const { clearance } = reachOf(motion, moved, { limit: room, enough: -room });
-    if (clearance >= room) continue;
+    const dx = area.left + column * CELL + half - from.x;
+    const dy = area.bottom + row * CELL + half - from.y;
+    const moved = shifted(solids, dx, dy);
+    const among = narrowed(motion.swept, entries, regionOf(moved, half, half), room);
+    // A last cell is struck by whatever comes near enough; a larger square only when it is struck whole.
+    const enough = cells === 1 ? room : -room;
+    const bounds = { limit: room + TOLERATED, enough, tolerance: TOLERATED, among };
+    const { clearance } = reachOf(motion, { solids: moved }, bounds);
+    if (clearance >= room) return;
     if (clearance <= -room || cells === 1) fill(struck, columns, square);
-    else open.push(...quarters(square));
+    else for (const quarter of quarters(square)) look(quarter, among);
+  };
+  const everywhere = regionOf(solids, area.right - area.left, area.top - area.bottom);
+  const entries = neighbourhood(motion.swept, everywhere, COARSEST * CELL);
+  for (let row = 0; row < rows; row += COARSEST) {
+    for (let column = 0; column < columns; column += COARSEST) {
+      look({ column, row, cells: COARSEST }, entries);
+    }
   }
   return {
     cell: CELL,
