@@ -34,6 +34,9 @@ test('injected code does not run and no other place is reached', async ({ browse
     await attempt('markup from text', () => {
       document.body.innerHTML = '<p>text</p>';
     });
+    await attempt('no markup', () => {
+      document.createElement('p').innerHTML = '';
+    });
     await attempt('script from text', () => {
       script.text = 'window.injected = 1';
     });
@@ -43,6 +46,7 @@ test('injected code does not run and no other place is reached', async ({ browse
   });
   expect(outcomes).toEqual({
     'markup from text': 'TypeError',
+    'no markup': 'ran',
     'script from text': 'TypeError',
     'worker from text': 'TypeError',
     'another origin': 'TypeError',

@@ -3,7 +3,13 @@ interface ScriptPolicy {
 }
 
 interface PolicyMaker {
-  createPolicy(name: string, rules: { createScriptURL(address: string): string }): ScriptPolicy;
+  createPolicy(
+    name: string,
+    rules: {
+      createScriptURL?(address: string): string;
+      createHTML?(markup: string): string | null;
+    },
+  ): ScriptPolicy;
 }
 
 /** Scripts of the app itself: what the build puts under /assets/, and the service worker. */
@@ -19,9 +25,12 @@ function ownScript(address: string): string {
 const maker = 'trustedTypes' in window ? (window.trustedTypes as PolicyMaker) : undefined;
 const policy = maker?.createPolicy('strokespace', { createScriptURL: ownScript });
 
+// Konva empties its container with `innerHTML = ''`. Nothing but the empty text passes, so no markup comes from text.
+maker?.createPolicy('default', { createHTML: (markup) => (markup === '' ? '' : null) });
+
 /**
  * The address of a worker in the form that the content policy lets through; the plain address in browsers without Trusted
- * Types. This is the app's only policy, so no other code can start a script from a string.
+ * Types. No other policy lets an address pass, so no other code can start a script from a string.
  *
  * Worker addresses come from `import address from './some.ts?worker&url'`.
  *

@@ -1,6 +1,6 @@
 /**
- * Everything comes from the app's own origin. Scripts and workers take addresses only from the app's one Trusted Types
- * policy (../trustedScript.ts). Styles set through the CSSOM, as React and Konva do, need no exception.
+ * Everything comes from the app's own origin. Scripts and workers take addresses only from the app's own Trusted Types
+ * policy, and markup from text is only ever empty (../trustedScript.ts). Styles set through the CSSOM, as React and Konva do, need no exception.
  */
 const directives = {
   'default-src': "'self'",
@@ -10,7 +10,7 @@ const directives = {
   'base-uri': "'none'",
   'form-action': "'none'",
   'require-trusted-types-for': "'script'",
-  'trusted-types': 'strokespace',
+  'trusted-types': 'strokespace default',
 };
 
 /** @param {Record<string, string>} all */
