@@ -1,0 +1,26 @@
+import { existsSync, readFileSync, statSync } from 'node:fs';
+import { resolve } from 'node:path';
+import { MOST_CHARACTERS } from '../layout/read.ts';
+import { reportCommand } from './reportCommand.ts';
+
+/** npm runs scripts in the project's folder; the file is named from where the user is. */
+function placeOf(file: string): string {
+  const here = resolve(file);
+  const { INIT_CWD } = process.env;
+  return existsSync(here) || INIT_CWD === undefined ? here : resolve(INIT_CWD, file);
+}
+
+function read(file: string): string {
+  const place = placeOf(file);
+  const { size } = statSync(place);
+  if (size > MOST_CHARACTERS) {
+    throw new Error(`expected at most ${MOST_CHARACTERS} bytes, found ${size}`);
+  }
+  return readFileSync(place, 'utf8');
+}
+
+process.exitCode = reportCommand(process.argv.slice(2), {
+  read,
+  print: (text) => process.stdout.write(text),
+  complain: (text) => process.stderr.write(text),
+});

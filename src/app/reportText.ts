@@ -1,0 +1,75 @@
+import type { Layout } from '../layout/layout.ts';
+import type { Finding, Report, RunRow, Severity } from '../report/report.ts';
+import { showLength, showLongLength } from '../units/lengthText.ts';
+import { clearancePlace, clearanceWords } from '../views/words/clearanceWords.ts';
+import { findingWords } from '../views/words/findingWords.ts';
+import { counted, nameOf } from '../views/words/nameOf.ts';
+import { runPartWords, runWords } from '../views/words/runWords.ts';
+import { type Verdict, verdictWord } from '../views/words/verdictWords.ts';
+
+/** The whole report of a layout for a person to read, line by line. */
+export function reportText(layout: Layout, report: Report): string {
+  const lines = [
+    ...headLines(layout, report),
+    ...section('Clearances', clearanceLines(layout, report), 'No mics.'),
+    ...section('Runs', runLines(layout, report), 'No cables.'),
+    ...section('Findings', findingLines(layout, report), 'None.'),
+  ];
+  return `${lines.map(printable).join('\n')}\n`;
+}
+
+function headLines(layout: Layout, { clearances }: Report): string[] {
+  const many = (verdict: Verdict) => clearances.filter((row) => row.verdict === verdict).length;
+  const { name, venue, margin, units } = layout;
+  return [
+    venue.name === '' ? name : `${name}, at ${venue.name}`,
+    `${counted(clearances.length, 'mic')}: ${many('struck')} struck, ${many('tight')} tight, ${many('clear')} clear; margin ${showLength(margin, units)}`,
+  ];
+}
+
+const section = (title: string, lines: readonly string[], none: string): string[] => [
+  '',
+  title,
+  ...(lines.length > 0 ? lines : [`  ${none}`]),
+];
+
+function clearanceLines(layout: Layout, { clearances }: Report): string[] {
+  return [...clearances]
+    .sort((a, b) => a.clearance - b.clearance)
+    .flatMap((row) => {
+      const verdict = verdictWord(row.verdict).toUpperCase().padEnd(6);
+      const place = row.verdict === 'clear' ? undefined : clearancePlace(row, layout);
+      return [
+        `  ${verdict}  ${nameOf(layout, row.mic)}: ${clearanceWords(row, layout)}`,
+        ...(place === undefined ? [] : [`          ${place}`]),
+      ];
+    });
+}
+
+function runLines(layout: Layout, { runs, totals }: Report): string[] {
+  if (runs.length === 0) return [];
+  const long = (length: number) => showLongLength(length, layout.units);
+  const stock = totals.stock.map(({ length, count }) => `${count} of ${long(length)}`);
+  return [
+    ...runs.flatMap((run) => [`  ${runWords(run, layout)}`, `          ${partsOf(run, long)}`]),
+    `  Total ${long(totals.cable)}, longest ${long(totals.longest)}; cables: ${stock.join(', ') || 'none'}`,
+  ];
+}
+
+const partsOf = (run: RunRow, long: (length: number) => string): string =>
+  run.parts.map(({ what, length }) => `${runPartWords(what)} ${long(length)}`).join(', ');
+
+const severities: Readonly<Record<Severity, string>> = {
+  stop: 'STOP',
+  warn: 'WARN',
+  note: 'NOTE',
+};
+
+const findingLines = (layout: Layout, { findings, clearances }: Report): string[] =>
+  findings.flatMap((finding: Finding) => {
+    const { title, detail, next } = findingWords(finding, layout, clearances);
+    return [`  ${severities[finding.severity]}  ${title}`, `        ${detail}`, `        ${next}`];
+  });
+
+/** Names come from files, and a terminal obeys control characters. */
+const printable = (line: string): string => line.replace(/\p{Cc}/gu, '\uFFFD').trimEnd();

@@ -1,0 +1,149 @@
+import type { MovingPart, Nearest, Verdict } from '../clearance/nearest.ts';
+import type { Id } from '../layout/fields.ts';
+import type { Layout } from '../layout/layout.ts';
+import type { MicPart } from '../rig/placed.ts';
+import type { FindingCode, Report, Severity } from './report.ts';
+
+/** The version of the report document that this program writes; raised when a reader of the last one would go wrong. */
+const REPORT_VERSION = 1;
+
+/** A point of the kit frame, mm: x to the player's right, y to the audience, z up from the deck. */
+export interface PointJson {
+  readonly x: number;
+  readonly y: number;
+  readonly z: number;
+}
+
+/**
+ * The whole report of one layout as plain JSON, for other programs. Lengths are mm, rounded to 0.001. Fields are only added
+ * within a version.
+ */
+export interface ReportJson {
+  readonly format: 'strokespace-report';
+  readonly version: typeof REPORT_VERSION;
+  readonly layout: { readonly id: Id; readonly name: string; readonly margin: number };
+  /** The worst verdict of all mics; `clear` when there is none. */
+  readonly verdict: Verdict;
+  readonly clearances: readonly ClearanceJson[];
+  readonly runs: readonly RunJson[];
+  readonly totals: {
+    readonly cable: number;
+    readonly longest: number;
+    readonly stock: readonly { readonly length: number; readonly count: number }[];
+  };
+  /** Worst first. */
+  readonly findings: readonly FindingJson[];
+}
+
+/** One mic against everything that moves. */
+export interface ClearanceJson {
+  readonly mic: Id;
+  readonly name: string;
+  readonly verdict: Verdict;
+  /** The smallest distance to anything that moves, below 0 by the depth of the overlap; null when nothing moves. */
+  readonly clearance: number | null;
+  readonly nearest: NearestJson | null;
+}
+
+/** What is nearest, and where. */
+export interface NearestJson {
+  /** `stroke` has hand and on; `travel` has hand, from and to; `leg` has foot and pedal (null: none); `swing` has cymbal. */
+  readonly movement: Nearest['movement'];
+  readonly part: MovingPart;
+  readonly micPart: MicPart;
+  readonly onMic: PointJson;
+  readonly onMoving: PointJson;
+}
+
+/** One cable. */
+export interface RunJson {
+  readonly mic: Id;
+  readonly name: string;
+  /** Numbered input of the box; null: not plugged. */
+  readonly input: number | null;
+  readonly total: number;
+  /** The stock length that serves it; null when none carried is long enough. */
+  readonly stock: number | null;
+  /** In the order in which the cable is laid; `total` is their sum. */
+  readonly parts: readonly { readonly what: string; readonly length: number }[];
+  /** Over the deck, deck frame: origin at the deck's centre, with the axes' senses of the kit frame. */
+  readonly route: readonly { readonly x: number; readonly y: number }[];
+  /** What the route had to pass through, where no way keeps clear. */
+  readonly through: readonly Id[];
+}
+
+export interface FindingJson {
+  readonly key: string;
+  readonly code: FindingCode;
+  readonly severity: Severity;
+  /** Mics and pieces it is about, the main one first. */
+  readonly about: readonly Id[];
+  readonly place: PointJson | null;
+  /** By name; mm, degrees or counts. A number that is not finite is null. */
+  readonly numbers: Readonly<Record<string, number | null>>;
+}
+
+/** The report as a document of its own, with nothing in it that JSON can't hold. */
+export function reportJson(layout: Layout, report: Report): ReportJson {
+  const nameOf = (mic: Id) => layout.mics.find(({ id }) => id === mic)?.name ?? mic;
+  const { clearances, runs, totals, findings } = report;
+  return {
+    format: 'strokespace-report',
+    version: REPORT_VERSION,
+    layout: { id: layout.id, name: layout.name, margin: rounded(layout.margin) },
+    verdict: worst(clearances.map(({ verdict }) => verdict)),
+    clearances: clearances.map(({ mic, verdict, clearance, nearest }) => ({
+      mic,
+      name: nameOf(mic),
+      verdict,
+      clearance: finite(clearance),
+      nearest: nearest ? nearestJson(nearest) : null,
+    })),
+    runs: runs.map(({ mic, input, total, stock, parts, route, through }) => ({
+      mic,
+      name: nameOf(mic),
+      input,
+      total: rounded(total),
+      stock: stock === null ? null : rounded(stock),
+      parts: parts.map(({ what, length }) => ({ what, length: rounded(length) })),
+      route: route.map(({ x, y }) => ({ x: rounded(x), y: rounded(y) })),
+      through,
+    })),
+    totals: {
+      cable: rounded(totals.cable),
+      longest: rounded(totals.longest),
+      stock: totals.stock.map(({ length, count }) => ({ length: rounded(length), count })),
+    },
+    findings: findings.map(({ key, code, severity, about, place, numbers }) => ({
+      key,
+      code,
+      severity,
+      about,
+      place: place ? point(place) : null,
+      numbers: Object.fromEntries(Object.entries(numbers).map(([name, n]) => [name, finite(n)])),
+    })),
+  };
+}
+
+const nearestJson = ({ movement, part, micPart, onMic, onMoving }: Nearest): NearestJson => ({
+  movement: 'at' in movement ? { ...movement, at: rounded(movement.at) } : movement,
+  part,
+  micPart,
+  onMic: point(onMic),
+  onMoving: point(onMoving),
+});
+
+function worst(verdicts: readonly Verdict[]): Verdict {
+  if (verdicts.includes('struck')) return 'struck';
+  return verdicts.includes('tight') ? 'tight' : 'clear';
+}
+
+/** To 0.001, and never -0. */
+const rounded = (value: number): number => Math.round(value * 1000) / 1000 + 0;
+const finite = (value: number): number | null =>
+  Number.isFinite(rounded(value)) ? rounded(value) : null;
+const point = ({ x, y, z }: PointJson): PointJson => ({
+  x: rounded(x),
+  y: rounded(y),
+  z: rounded(z),
+});
