@@ -48,13 +48,41 @@ export function freshName(layout: Layout, name: string): string {
   return `${bare} ${count}`;
 }
 
+/** Where else a second or third piece of a kind usually stands; a right-handed kit. */
+const alternatives: Partial<
+  Record<PieceKind, readonly { readonly x: number; readonly y: number }[]>
+> = {
+  snare: [{ x: -650, y: 330 }],
+  rackTom: [
+    { x: 405, y: 780 },
+    { x: -270, y: 830 },
+  ],
+  floorTom: [
+    { x: 800, y: 90 },
+    { x: 830, y: 110 },
+  ],
+  crash: [
+    { x: 560, y: 1000 },
+    { x: -20, y: 1080 },
+  ],
+  splash: [
+    { x: 215, y: 1000 },
+    { x: -120, y: 1000 },
+  ],
+  china: [{ x: 1050, y: 520 }],
+};
+
 function nearestFree(piece: Piece, layout: Layout): Piece {
   if (piece.kind === 'throne') return piece;
-  const { x, y } = piece;
-  const free = offsets
-    .map((offset) => ({ ...piece, x: x + offset.x, y: y + offset.y }))
-    .find((moved) => hasRoom(moved, layout));
-  return free ?? piece;
+  const side = layout.player.leadHand === 'left' ? -1 : 1;
+  const usualSpots = (alternatives[piece.kind] ?? []).map(({ x, y }) => ({ x: side * x, y }));
+  const spots = [
+    { x: piece.x, y: piece.y },
+    ...usualSpots,
+    ...offsets.map((offset) => ({ x: piece.x + offset.x, y: piece.y + offset.y })),
+  ];
+  const free = spots.find((spot) => hasRoom({ ...piece, ...spot }, layout));
+  return { ...piece, ...free };
 }
 
 function carried(piece: Piece, layout: Layout): Piece {

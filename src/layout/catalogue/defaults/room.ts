@@ -1,5 +1,5 @@
 import { cosDeg, sinDeg } from '../../../units/angle.ts';
-import type { Mm } from '../../../units/quantity.ts';
+import type { Degrees, Mm } from '../../../units/quantity.ts';
 import type { Layout } from '../../layout.ts';
 import { isDrum, type Piece } from '../../pieces/piece.ts';
 
@@ -15,7 +15,7 @@ export interface Can {
 /** Kept free between pieces that are put down for the user. */
 const GAP: Mm = 30;
 /** The player's trunk and thighs. */
-const PLAYER: Can = { x: 0, y: 0, radius: 300, low: 0, high: 1300 };
+const PLAYER: Can = { x: 0, y: 0, radius: 200, low: 0, high: 1300 };
 
 /** The cans of a piece: one, or three along a kick. */
 export function cansOf(piece: Piece): readonly Can[] {
@@ -23,29 +23,41 @@ export function cansOf(piece: Piece): readonly Can[] {
     case 'throne':
       return [{ x: 0, y: 0, radius: piece.diameter / 2, low: 0, high: 700 }];
     case 'pedal':
-      return along(piece, piece.length, { radius: piece.width / 2, low: 0, high: 200 });
+      return along(piece, piece.turn, piece.length, {
+        radius: piece.width / 2,
+        low: 0,
+        high: 200,
+      });
     case 'kick': {
-      const back = { ...piece, x: piece.x - (piece.depth / 2) * cosDeg(piece.turn) };
-      const start = { ...back, y: piece.y - (piece.depth / 2) * sinDeg(piece.turn) };
-      const high = piece.z + piece.diameter / 2;
-      return along(start, piece.depth, { radius: piece.diameter / 2, low: 0, high });
+      const [short, long] = [piece.depth, piece.diameter].toSorted((a, b) => a - b);
+      if (short === undefined || long === undefined) return [];
+      const turn = piece.depth > piece.diameter ? piece.turn : piece.turn + 90;
+      const can = { radius: short / 2, low: 0, high: piece.z + 0.45 * piece.diameter };
+      return along(ahead(piece, turn, (short - long) / 2), turn, long - short, can);
     }
     default: {
       const lean = (piece.diameter / 2) * sinDeg(piece.tilt);
-      const depth = isDrum(piece) || piece.kind === 'percussion' ? piece.depth : 30;
+      const depth = isDrum(piece) || piece.kind === 'percussion' ? piece.depth : 10;
       const { x, y, z } = piece;
-      return [{ x, y, radius: piece.diameter / 2, low: z - lean - depth, high: z + lean + 30 }];
+      return [{ x, y, radius: piece.diameter / 2, low: z - lean - depth, high: z + lean + 10 }];
     }
   }
 }
 
 /** Whether a piece would stand in another one, in the player, or beyond the deck's edge. */
 export function hasRoom(piece: Piece, layout: Layout): boolean {
-  const taken = [PLAYER, ...layout.pieces.flatMap(cansOf)];
+  const others = layout.pieces.filter(
+    (other) => !playedBy(piece, other) && !playedBy(other, piece),
+  );
+  const taken = [PLAYER, ...others.flatMap(cansOf)];
   return cansOf(piece).every(
     (can) => onDeck(can, layout) && taken.every((other) => apart(can, other)),
   );
 }
+
+/** A pedal stands against the kick or under the hi-hat that it plays. */
+const playedBy = (piece: Piece, pedal: Piece): boolean =>
+  pedal.kind === 'pedal' && piece.kind === pedal.plays;
 
 const apart = (a: Can, b: Can): boolean =>
   a.low >= b.high ||
@@ -59,16 +71,23 @@ function onDeck({ x, y }: Can, { deck }: Layout): boolean {
   return Math.abs(deckX) <= deck.width / 2 && Math.abs(deckY) <= deck.depth / 2;
 }
 
+/** Three cans in a row. */
 const along = (
-  from: { readonly x: Mm; readonly y: Mm; readonly turn: number },
+  from: { readonly x: Mm; readonly y: Mm },
+  turn: Degrees,
   length: Mm,
   can: Omit<Can, 'x' | 'y'>,
-): readonly Can[] =>
-  [0, 0.5, 1].map((share) => ({
-    ...can,
-    x: from.x + share * length * cosDeg(from.turn),
-    y: from.y + share * length * sinDeg(from.turn),
-  }));
+): readonly Can[] => [0, 0.5, 1].map((share) => ({ ...can, ...ahead(from, turn, share * length) }));
+
+/** The spot at a distance from another in a direction. */
+export const ahead = (
+  { x, y }: { readonly x: Mm; readonly y: Mm },
+  direction: Degrees,
+  distance: Mm,
+): { readonly x: Mm; readonly y: Mm } => ({
+  x: x + distance * cosDeg(direction),
+  y: y + distance * sinDeg(direction),
+});
 
 /** Offsets on the plan to try one after the other, the nearest first: rings of 16 directions. */
 export const offsets: readonly { readonly x: Mm; readonly y: Mm }[] = [

@@ -1,0 +1,55 @@
+import { cosDeg, sinDeg } from '../../../units/angle.ts';
+import type { Mm } from '../../../units/quantity.ts';
+import { tidyAzimuth, tidySpot } from '../../edit/tidy.ts';
+import type { Layout } from '../../layout.ts';
+import type { MicClass } from '../../mics/micClass.ts';
+import type { Mount } from '../../mics/mount.ts';
+import type { Kick } from '../../pieces/kick.ts';
+import { ahead } from '../defaults/room.ts';
+import type { MountChoice } from '../micClasses.ts';
+import { standMountsAt } from './standMount.ts';
+
+/** How far in front of a closed head a kick mic stands, and how far inside the port of an open one (common practice, no source). */
+const IN_FRONT: readonly Mm[] = [60, 100, 150];
+const INSIDE: readonly Mm[] = [75, 100, 50];
+const PLATE_DEPTHS: readonly Mm[] = [220, 150];
+
+/** Places for a mic on a kick drum, the most usual first: in the port, else in front of the head; a plate inside or in front. */
+export function* kickPlaces(
+  layout: Layout,
+  kick: Kick,
+  micClass: MicClass,
+  choice: MountChoice,
+): Generator<Mount, void> {
+  if (choice === 'clip') return;
+  if (choice === 'plateInKick') {
+    for (const depth of PLATE_DEPTHS) yield { kind: choice, kick: kick.id, depth };
+    return;
+  }
+  if (choice === 'plateOnDeck') {
+    const spot = ahead(kick, kick.turn, kick.depth / 2 + 150);
+    yield { kind: choice, ...tidySpot(spot.x, spot.y), turn: tidyAzimuth(kick.turn + 180) };
+    return;
+  }
+  const distances = kick.port ? INSIDE.map((inside) => -inside) : IN_FRONT;
+  for (const distance of distances) {
+    const aim = {
+      tip: beforeHead(kick, distance),
+      azimuth: kick.turn + 180,
+      pitch: -kick.rise,
+    };
+    yield* standMountsAt({ layout, micClass, stand: choice }, aim, kick.turn);
+  }
+}
+
+/** The point at a distance before the front head (negative: inside), on the port's axis, else beside the head's. */
+function beforeHead(kick: Kick, distance: Mm): { x: Mm; y: Mm; z: Mm } {
+  const { right, up } = kick.port ?? { right: kick.diameter / 8, up: 0 };
+  const forward = kick.depth / 2 + distance;
+  const level = forward * cosDeg(kick.rise) - up * sinDeg(kick.rise);
+  const spot = ahead(ahead(kick, kick.turn, level), kick.turn + 90, right);
+  return {
+    ...spot,
+    z: Math.max(60, kick.z + forward * sinDeg(kick.rise) + up * cosDeg(kick.rise)),
+  };
+}
