@@ -4,10 +4,7 @@ import { notesField, within } from './fields.ts';
 /** Where and when. Temperature in degrees C and relative humidity in % change the speed of sound. */
 export const venueSchema = z.strictObject({
   name: z.string().max(80),
-  date: z
-    .string()
-    .regex(/^\d{4}-\d{2}-\d{2}$/, 'a date as YYYY-MM-DD')
-    .nullable(),
+  date: z.iso.date('a date as YYYY-MM-DD').nullable(),
   temperature: within(-30, 60),
   humidity: within(0, 100),
   notes: notesField,

@@ -36,7 +36,7 @@ function fitted(schema: Schema, before: unknown, after: unknown): unknown {
       ? after
       : fitted(schema.def.innerType, before, after);
   }
-  return after;
+  return z.safeParse(schema, after).success ? after : before;
 }
 
 const fitNumber = (field: z.ZodNumber, before: unknown, after: unknown): unknown =>
