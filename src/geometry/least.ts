@@ -37,32 +37,30 @@ export function leastConvex(f: (t: number) => number): Least {
     .reduce((best, end) => (end.value <= best.value ? end : best), inside);
 }
 
-/** What bounds the search of {@link leastBounded}. */
-export interface SearchBounds {
-  /** The function changes by at most this much per unit of t. */
-  readonly rate: number;
+/** A function on [0, 1] that is known to stay at or above a floor on every interval. */
+export interface Bounded {
+  readonly value: (t: number) => number;
+  readonly floor: (low: number, high: number) => number;
   /** How far above the true least value the answer may lie. */
   readonly tolerance: number;
-  /** Only values below this matter: larger ones may be reported as any value not below it. */
+  /** Only values below this matter: where there are none, any value not below it may be answered. */
   readonly below: number;
 }
 
 /**
- * The least value on [0, 1] of a function whose rate of change is bounded, to within `tolerance`: intervals that cannot
- * hold a smaller value are dropped, the others are halved. Nothing is missed between samples.
+ * The least value on [0, 1] of a function with known floors, to within its tolerance: intervals that cannot hold a smaller
+ * value are dropped, the others are halved. Nothing is missed between samples.
  */
-export function leastBounded(f: (t: number) => number, bounds: SearchBounds): Least {
-  let best: Least = { at: 0.5, value: f(0.5) };
-  const open: [middle: number, half: number, value: number][] = [[0.5, 0.5, best.value]];
+export function leastBounded({ value, floor, tolerance, below }: Bounded): Least {
+  let best: Least = { at: 0.5, value: value(0.5) };
+  const open: [low: number, high: number][] = [[0, 1]];
   for (let next = open.pop(); next; next = open.pop()) {
-    const [middle, half, value] = next;
-    const floor = value - bounds.rate * half;
-    if (floor >= Math.min(bounds.below, best.value - bounds.tolerance)) continue;
-    for (const at of [middle - half / 2, middle + half / 2]) {
-      const here = f(at);
-      if (here < best.value) best = { at, value: here };
-      open.push([at, half / 2, here]);
-    }
+    const [low, high] = next;
+    if (floor(low, high) >= Math.min(below, best.value - tolerance)) continue;
+    const at = (low + high) / 2;
+    const here = value(at);
+    if (here < best.value) best = { at, value: here };
+    open.push([low, at], [at, high]);
   }
   return best;
 }

@@ -58,8 +58,20 @@ export function outsideOutline<F extends Frame>(outline: readonly Vec2<F>[], p: 
   let nearest = Number.POSITIVE_INFINITY;
   for (const [i, a] of outline.entries()) {
     const b = outline[(i + 1) % outline.length] ?? a;
-    if (leftOf(a, b, p) < 0) inside = false;
-    nearest = Math.min(nearest, gap(p, nearestOnSegment(a, b, p)));
+    const side = leftOf(a, b, p);
+    if (side < 0) inside = false;
+    nearest = Math.min(nearest, fromEdge([a, b], side, p));
   }
   return inside ? -nearest : nearest;
 }
+
+/** Worked from both ends alike, so that a mirrored edge is exactly as far. `side` is twice the area of edge and point. */
+function fromEdge<F extends Frame>([a, b]: PlanSegment<F>, side: number, p: Vec2<F>): Mm {
+  if (isBehind(a, b, p)) return gap(a, p);
+  if (isBehind(b, a, p)) return gap(b, p);
+  return Math.abs(side) / gap(a, b);
+}
+
+/** True when p lies behind `from` for someone there who looks toward `to`. */
+const isBehind = <F extends Frame>(from: Vec2<F>, to: Vec2<F>, p: Vec2<F>): boolean =>
+  (p.x - from.x) * (to.x - from.x) + (p.y - from.y) * (to.y - from.y) <= 0;

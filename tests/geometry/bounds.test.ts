@@ -7,8 +7,8 @@ import {
   boundsOfCylinder,
   joined,
 } from '../../src/geometry/bounds.ts';
-import { outsideCylinder } from '../../src/geometry/cylinder.ts';
 import { along, length, subtract, unit, type Vec3, vec } from '../../src/geometry/vector.ts';
+import { outsideCylinder } from './axialSolids.ts';
 
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const point = fc

@@ -4,17 +4,12 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import type { Capsule } from '../../src/geometry/capsule.ts';
 import {
   CONTACT_TOLERANCE,
+  capsuleToCapsule,
   capsuleToCylinder,
   capsuleToPiercedDisc,
   capsuleToTube,
 } from '../../src/geometry/capsuleContact.ts';
-import {
-  type Cylinder,
-  fromPiercedDisc,
-  outsideCylinder,
-  outsideTube,
-  type Tube,
-} from '../../src/geometry/cylinder.ts';
+import type { Cylinder, PiercedDisc, Tube } from '../../src/geometry/cylinder.ts';
 import {
   add,
   along,
@@ -27,6 +22,7 @@ import {
   type Vec3,
   vec,
 } from '../../src/geometry/vector.ts';
+import { fromPiercedDisc, outsideCylinder, outsideTube } from './axialSolids.ts';
 
 const UP = vec(0, 0, 1);
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
@@ -165,6 +161,35 @@ describe('capsuleToCylinder against a general physics library (rapier3d, single 
   });
 });
 
+describe('capsuleToCapsule', () => {
+  it('agrees with crossing rods worked by hand: 3 mm and 4 mm apart across are 5 mm', () => {
+    const first = { a: vec(-50, 0, 0), b: vec(50, 0, 0), radius: 1 };
+    const second = { a: vec(10, 3, 4), b: vec(10, 90, 120), radius: 1.5 };
+    const { gap, at } = capsuleToCapsule(first, second);
+    expect(gap).toBeCloseTo(2.5, 9);
+    expect(at).toEqual(vec(10, 0, 0));
+  });
+
+  it('is the gap to a cylinder as thin as the other, where its ends are far away', () => {
+    fc.assert(
+      fc.property(
+        capsule,
+        fc.tuple(point, direction, number(1, 60)),
+        (c, [centre, axis, radius]) => {
+          const halfHeight = 5000;
+          const long = {
+            a: along(centre, axis, -halfHeight),
+            b: along(centre, axis, halfHeight),
+            radius,
+          };
+          const gap = capsuleToCylinder(c, { centre, axis, radius, halfHeight }).gap;
+          expect(capsuleToCapsule(c, long).gap).toBeCloseTo(gap, 3);
+        },
+      ),
+    );
+  });
+});
+
 describe('capsuleToTube', () => {
   it('lets a capsule stand inside the ring and finds one that lies across it', () => {
     const hoop: Tube = {
@@ -193,15 +218,6 @@ describe('capsuleToTube', () => {
       }),
     );
   });
-
-  it('without a hole is the cylinder', () => {
-    fc.assert(
-      fc.property(point, cylinder, (p, d) => {
-        const solid = outsideTube(p, { ...d, innerRadius: -d.radius, outerRadius: d.radius });
-        expect(solid).toBeCloseTo(outsideCylinder(p, d), 9);
-      }),
-    );
-  });
 });
 
 describe('capsuleToPiercedDisc', () => {
@@ -222,10 +238,36 @@ describe('capsuleToPiercedDisc', () => {
     expect(through(0, 40)).toBeCloseTo(-40, 0);
   });
 
-  it('measures points beside, before and over the hole as worked by hand', () => {
-    expect(fromPiercedDisc(vec(0, 0, 25), head)).toBeCloseTo(25, 9);
+  it('measures balls beside, before and over the hole as worked by hand', () => {
+    const ball = (x: number, z: number) =>
+      capsuleToPiercedDisc({ a: vec(x, 0, z), b: vec(x, 0, z), radius: 60 }, head).gap + 60;
+    expect(ball(0, 25)).toBeCloseTo(25, 9);
     // 20 mm inside the hole's edge and 15 mm above: 25 mm from the edge (3-4-5).
-    expect(fromPiercedDisc(vec(160, 0, 15), head)).toBeCloseTo(25, 9);
-    expect(fromPiercedDisc(vec(-310, 0, 40), head)).toBeCloseTo(50, 9);
+    expect(ball(160, 15)).toBeCloseTo(25, 9);
+    expect(ball(-310, 40)).toBeCloseTo(50, 9);
+  });
+
+  it('is within its tolerance of dense samples wherever they touch, and never below', () => {
+    const disc: fc.Arbitrary<PiercedDisc> = fc
+      .tuple(point, direction, number(100, 300), number(10, 90), number(0, 6))
+      .map(([centre, axis, radius, holeRadius, angle]) => {
+        const beside = unit(cross(axis, Math.abs(axis.z) < 0.9 ? UP : vec(1, 0, 0)), UP);
+        const way = turned(beside, axis, angle);
+        return {
+          centre,
+          axis,
+          radius,
+          holeRadius,
+          holeCentre: along(centre, way, radius - holeRadius),
+        };
+      });
+    fc.assert(
+      fc.property(capsule, disc, (c, d) => {
+        const gap = capsuleToPiercedDisc(c, d).gap;
+        const dense = sampled(c, (p) => fromPiercedDisc(p, d));
+        if (dense < 0) expect(gap).toBeLessThanOrEqual(dense + CONTACT_TOLERANCE);
+        if (gap < 0) expect(gap).toBeGreaterThan(dense - 1);
+      }),
+    );
   });
 });

@@ -1,8 +1,26 @@
 import { describe, expect, it } from 'vitest';
+import { findMicClass } from '../../src/layout/catalogue/micClasses.ts';
 import type { Layout } from '../../src/layout/layout.ts';
+import type { MicClass } from '../../src/layout/mics/micClass.ts';
+import type { Mount } from '../../src/layout/mics/mount.ts';
 import { buildRig, createRigBuilder } from '../../src/rig/buildRig.ts';
 import type { Rig } from '../../src/rig/placed.ts';
-import { fivePiece, kits } from './kits.ts';
+import { findStanding } from '../../src/rig/standing/findStanding.ts';
+import { fivePiece, kits, micOn } from './kits.ts';
+
+const standing = {
+  kind: 'stand',
+  stand: 'tripodMedium',
+  base: { x: 0, y: 0 },
+  turn: 0,
+  mast: 700,
+} as const;
+
+function classOf(id: string): MicClass {
+  const found = findMicClass(fivePiece, id);
+  if (!found) throw new RangeError(`No class ${id}`);
+  return found;
+}
 
 const changedPiece = (layout: Layout, id: string): Layout => ({
   ...layout,
@@ -27,6 +45,56 @@ describe('buildRig', () => {
       expect(rig.pieces.map(({ piece }) => piece)).toEqual(layout.pieces);
       expect(rig.mics.map(({ mic }) => mic)).toEqual(layout.mics);
     }
+  });
+});
+
+describe('buildRig at the limits of the layout', () => {
+  /** Every number in a placed thing, however deep. */
+  const numbersIn = (value: unknown): number[] =>
+    typeof value === 'number'
+      ? [value]
+      : typeof value === 'object' && value !== null
+        ? Object.values(value).flatMap(numbersIn)
+        : [];
+  const snare = { kind: 'clip', drum: 'snare', material: 'rubber' } as const;
+  const atClutch = { x: 0, y: 0, z: 700 };
+  const mounts: readonly Mount[] = [
+    { ...snare, angle: 0, reach: 300, height: 5, pitch: 90 },
+    { ...snare, angle: -360, reach: -60, height: 300, pitch: -10 },
+    { ...standing, tip: atClutch, azimuth: 0, pitch: -90 },
+    { ...standing, tip: { ...atClutch, x: 2 / 3 }, azimuth: 0, pitch: 0 },
+    { kind: 'plateInKick', kick: 'kick', depth: 0 },
+    { kind: 'plateOnDeck', x: 0, y: 0, turn: 0 },
+  ];
+
+  it('gives finite numbers for upright heads, steep kicks, mics at their clutch and the odd classes', () => {
+    const odd = [15, 400].flatMap((length) =>
+      (['end', 'side'] as const).map((address) => ({
+        ...classOf('compact-dynamic'),
+        id: `odd-${length}-${address}`,
+        length,
+        diameter: 150,
+        address,
+      })),
+    );
+    const layout = {
+      ...fivePiece,
+      ownClasses: odd,
+      pieces: fivePiece.pieces.map((piece) =>
+        piece.kind === 'kick'
+          ? { ...piece, rise: 30 }
+          : 'tilt' in piece
+            ? { ...piece, tilt: 90 }
+            : piece,
+      ),
+      mics: odd.flatMap(({ id }) => mounts.map((mount) => micOn(mount, id))),
+    };
+    const rig = buildRig(layout);
+    expect(numbersIn([rig.mics, rig.pieces]).filter((value) => !Number.isFinite(value))).toEqual(
+      [],
+    );
+    const found = findStanding(rig, layout.deck);
+    expect(numbersIn(found).filter((value) => !Number.isFinite(value))).toEqual([]);
   });
 });
 
