@@ -15,5 +15,7 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
     environment: 'node',
+    // Generous, because a property test may share two cores with a browser; no test judges by time.
+    testTimeout: 60_000,
   },
 });
