@@ -4,15 +4,7 @@ import type { Move, PointBounds } from '../player/move.ts';
 import type { Mm } from '../units/quantity.ts';
 import { type MicShape, MOST_SOLIDS, squaredGap } from './micShape.ts';
 import { entryInterval, entryMove, entryPart } from './neighbourhood.ts';
-import {
-  BOX,
-  type BoxedMove,
-  elbowRoom,
-  GROUP,
-  PARTS,
-  SCRATCH,
-  type SweptMoves,
-} from './sweptMoves.ts';
+import { BOX, type BoxedMove, GROUP, PARTS, SCRATCH, type SweptMoves } from './sweptMoves.ts';
 
 /**
  * Rule C2: the search stops where nothing left can be nearer by more than this, and what it reports is lowered by it: the clearance shown
@@ -238,7 +230,7 @@ export class MoveSearch {
 
   private roomFrom(start: number, dt: number): Mm {
     if (this.part !== FOREARM) return 0;
-    return elbowRoom(this.swept.arm, this.swept.positions, start, this.speed.grip * dt);
+    return this.swept.arm.elbowRoom(this.swept.positions, start, this.speed.grip * dt);
   }
 
   /** Distance between the axes at one moment; keeps the moment when it is the nearest so far. */

@@ -84,7 +84,7 @@ export class SweptMoves {
     const room = move.speed.grip * dt;
     for (let i = 0; i < intervals; i++) {
       const from = position + i * POSITION;
-      const elbow = elbowRoom(this.arm, this.positions, from, room);
+      const elbow = this.arm.elbowRoom(this.positions, from, room);
       this.elbowRoom[interval + i] = elbow;
       const box = (interval + i) * PARTS * BOX;
       this.grow(box, from + BUTT, from + TIP, stickSlack);
@@ -121,7 +121,3 @@ function join(boxes: Float64Array, first: number, count: number, into: Float64Ar
     into[k] = end;
   }
 }
-
-/** How far the elbow can be from the nearer of its positions at the two ends of an interval in which the grip moves at most `room` mm. */
-export const elbowRoom = (arm: Arm, positions: Float64Array, at: number, room: Mm): Mm =>
-  Math.min((arm.elbowRate(positions, at, room) * room) / 2, 2 * arm.upper + room);

@@ -102,36 +102,40 @@ export class Arm {
   }
 
   /**
-   * The most the elbow can move per mm that the grip moves, while the grip stays within `room` mm of the position at out[at]: the bound
-   * that lets the search skip intervals without missing a touch. Infinite where the elbow may flip.
+   * How far the elbow can be from the nearer of its places at the two ends of a way of the grip that starts with the position at out[at]
+   * and is at most `room` mm long: the bound that lets the search skip intervals without missing a touch.
    *
-   * Derivation. e is the unit vector from shoulder to grip, D their distance, turning at most 1/Dmin per mm. The elbow lies on
-   * a sphere about the shoulder: in the plane of e and the hang direction it turns with e and by the change of the triangle's angle, |a'|/b
-   * per mm, on the upper arm's length; out of that plane by (a + b cot g)/Dmin, g the angle between e and the hang direction.
-   * When leaning, D is held, and the shoulder itself moves at most as fast as the grip.
+   * Derivation. e is the unit vector from shoulder to grip, D their distance (at least Dmin), turning at most 1/Dmin per mm. The elbow
+   * stands b along e and a to its side, on a sphere about the shoulder.
+   * - Rate: in the plane of e and the hang direction it turns with e and by the change of the triangle's angle, |b'|/a per mm, on the
+   *   upper arm's length; out of that plane by the upper arm's length over Dmin sin g, g the angle between e and the hang direction. When
+   *   leaning, D is held, and the shoulder itself moves at most as fast as the grip.
+   * - Circle: where g may be 0 the elbow may go round e at any rate, but never farther than 2 a, while its foot on e goes b' per mm.
    */
-  elbowRate(out: Float64Array, at: number, room: Mm): number {
+  elbowRoom(out: Float64Array, at: number, room: Mm): Mm {
+    const { upper, fore, easy } = this;
     const x = (out[at + GRIP] as number) - this.shoulderX;
     const y = out[at + GRIP + 1] as number;
     const z = (out[at + GRIP + 2] as number) - this.shoulderZ;
     const far = Math.sqrt(x * x + y * y + z * z);
     const nearest = far - room;
-    if (nearest <= Math.abs(this.upper - this.fore) || nearest <= 1)
-      return Number.POSITIVE_INFINITY;
+    if (nearest <= Math.abs(upper - fore) || nearest <= 1) return 2 * upper + room;
+    const low = Math.min(nearest, easy);
+    const heightLow = this.elbowHeight(low);
+    const heightHigh = this.elbowHeight(Math.min(far + room, easy));
+    const unequal = Math.abs(upper * upper - fore * fore);
+    const footRate = 0.5 + unequal / (2 * low * low);
+    const leaning = far + room > easy ? 1 : 0;
+    // The triangle's height over its base rises to its most, the upper arm, and falls from there on.
+    const mostHeight = low * low >= unequal ? heightLow : upper;
+    const circle = ((leaning + footRate) * room) / 2 + 2 * mostHeight;
     const cosHang = (HANG_X * x + HANG_Z * z) / (far * HANG_SIZE);
     const sinHang = Math.sqrt(Math.max(0, 1 - cosHang * cosHang)) - room / nearest;
-    if (sinHang < 0.01) return Number.POSITIVE_INFINITY;
-    const low = Math.min(nearest, this.easy);
-    const high = Math.min(far + room, this.easy);
-    const heightLow = this.elbowHeight(low);
-    const heightHigh = this.elbowHeight(high);
-    // The triangle's height over its base rises once and falls once: its least value is at an end; the upper arm bounds its most.
-    const leastHeight = Math.min(heightLow, heightHigh);
-    const skew = Math.abs(this.upper * this.upper - this.fore * this.fore) / (2 * low * low);
-    const inPlane = this.upper * (1 / nearest + (0.5 + skew) / leastHeight);
-    const outOfPlane = this.upper / (sinHang * nearest);
-    const leaning = far + room > this.easy ? 1 : 0;
-    return leaning + Math.sqrt(inPlane * inPlane + outOfPlane * outOfPlane);
+    if (sinHang <= 0) return circle;
+    const inPlane = upper * (1 / nearest + footRate / Math.min(heightLow, heightHigh));
+    const outOfPlane = upper / (sinHang * nearest);
+    const rate = leaning + Math.sqrt(inPlane * inPlane + outOfPlane * outOfPlane);
+    return Math.min((rate * room) / 2, circle);
   }
 
   private elbowHeight(line: Mm): Mm {
