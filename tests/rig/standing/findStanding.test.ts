@@ -47,7 +47,7 @@ describe('findStanding', () => {
         const layout = jostled(centred, by);
         expect(summary(found(mirrorKit(layout)))).toEqual(summary(found(layout)));
       }),
-      { numRuns: 40, endOnFailure: true },
+      { numRuns: 25, endOnFailure: true },
     );
   });
 
@@ -57,7 +57,7 @@ describe('findStanding', () => {
         const keys = found(jostled(large, by)).map(({ code, about }) => `${code} ${about.join()}`);
         expect(new Set(keys).size).toBe(keys.length);
       }),
-      { numRuns: 40 },
+      { numRuns: 20 },
     );
   });
 
@@ -101,7 +101,7 @@ describe('createStandingFinder', () => {
         };
         expect(find(build(layout), layout.deck)).toEqual(found(layout));
       }),
-      { numRuns: 40 },
+      { numRuns: 20 },
     );
   });
 
