@@ -28,6 +28,7 @@ export function readLength(text: string, unit: LengthUnit): Mm | undefined {
   const match = /^\s*([+-]?(?:\d+(?:[.,]\d*)?|[.,]\d+))\s*(mm|cm|m|in|"|ft)?\s*$/i.exec(text);
   if (!match?.[1]) return undefined;
   const value = Number(match[1].replace(',', '.'));
+  if (!Number.isFinite(value)) return undefined;
   switch ((match[2] ?? unit).toLowerCase()) {
     case 'mm':
       return value;
