@@ -28,7 +28,7 @@ export interface Palette {
   readonly hardware: string;
   readonly hardwareFill: string;
   readonly body: string;
-  readonly bodyFill: string;
+  readonly bodyInside: string;
   readonly mic: string;
   readonly micFill: string;
   readonly micStand: string;
@@ -59,21 +59,21 @@ const dark: Palette = {
   hoop: '#cfd6dd',
   brass: '#d8b56a',
   brassFill: 'rgba(216, 181, 106, 0.16)',
-  hardware: '#8b95a1',
+  hardware: '#74808d',
   hardwareFill: '#2c333b',
   body: '#7b8591',
-  bodyFill: 'rgba(123, 133, 145, 0.10)',
+  bodyInside: '#1e2329',
   mic: '#f6f8fa',
   micFill: '#4a5560',
-  micStand: '#b9c2cc',
+  micStand: '#9da8b4',
   cable: '#a99bf0',
   box: '#c9c0ff',
   selected: '#54c1ff',
   handleFill: '#0f2a3a',
   focus: '#ffffff',
   plate: '#1f242a',
-  verdict: { clear: '#4fd19a', tight: '#ffc24d', struck: '#ff7a6b' },
-  zone: '#ff7a6b',
+  verdict: { clear: '#4fd19a', tight: '#ffc24d', struck: '#ff8a7c' },
+  zone: '#ff8a7c',
   stick: '#f0c48c',
   arm: '#d9a877',
 };
@@ -93,21 +93,21 @@ const light: Palette = {
   hoop: '#3c444d',
   brass: '#8a6410',
   brassFill: 'rgba(193, 146, 41, 0.18)',
-  hardware: '#6a727c',
+  hardware: '#858c94',
   hardwareFill: '#e6e4df',
   body: '#858b93',
-  bodyFill: 'rgba(110, 116, 124, 0.09)',
+  bodyInside: '#f3f1ec',
   mic: '#14181c',
   micFill: '#c2c8cf',
-  micStand: '#4a525b',
+  micStand: '#59626d',
   cable: '#5b49b8',
   box: '#4a3aa0',
-  selected: '#0069b4',
+  selected: '#005c9e',
   handleFill: '#e2f1fb',
   focus: '#000000',
   plate: '#ffffff',
-  verdict: { clear: '#0b7048', tight: '#8f5200', struck: '#b3201a' },
-  zone: '#b3201a',
+  verdict: { clear: '#07603d', tight: '#774400', struck: '#a31912' },
+  zone: '#a31912',
   stick: '#96611c',
   arm: '#b98450',
 };

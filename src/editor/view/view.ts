@@ -66,19 +66,31 @@ export function toDeck(view: View, point: ScreenPoint): Vec2<'deck'> {
   return { x: (point.x - origin.x) / axes.x, y: (point.y - origin.y) / axes.y };
 }
 
-/** The view that shows all of `bounds` with `border` px free on every side. */
-export function fitted(view: View, bounds: Bounds, border: number): View {
+/** Free px along each edge of the screen. */
+export interface Border {
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+  readonly left: number;
+}
+
+/** The view that shows all of `bounds`, as large as it can be, inside the border. */
+export function fitted(view: View, bounds: Bounds, border: Border): View {
   const width = Math.max(1, bounds.right - bounds.left);
   const depth = Math.max(1, bounds.front - bounds.back);
   const scale = Math.min(
-    Math.max(1, view.size.width - 2 * border) / width,
-    Math.max(1, view.size.height - 2 * border) / depth,
+    Math.max(1, view.size.width - border.left - border.right) / width,
+    Math.max(1, view.size.height - border.top - border.bottom) / depth,
   );
-  return {
+  const centred = {
     ...view,
     scale: clampScale(scale),
     centre: { x: (bounds.left + bounds.right) / 2, y: (bounds.back + bounds.front) / 2 },
   };
+  return panned(centred, {
+    x: (border.left - border.right) / 2,
+    y: (border.top - border.bottom) / 2,
+  });
 }
 
 /** Moves the drawing by px. */

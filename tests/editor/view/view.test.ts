@@ -90,10 +90,10 @@ describe('the view', () => {
       for (const x of [-1500, 1500]) {
         for (const y of [-1000, 1400]) {
           const at = toScreen(view, { x, y });
-          expect(at.x).toBeGreaterThanOrEqual(40 - 1e-9);
-          expect(at.x).toBeLessThanOrEqual(view.size.width - 40 + 1e-9);
+          expect(at.x).toBeGreaterThanOrEqual(60 - 1e-9);
+          expect(at.x).toBeLessThanOrEqual(view.size.width - 50 + 1e-9);
           expect(at.y).toBeGreaterThanOrEqual(40 - 1e-9);
-          expect(at.y).toBeLessThanOrEqual(view.size.height - 40 + 1e-9);
+          expect(at.y).toBeLessThanOrEqual(view.size.height - 70 + 1e-9);
         }
       }
     }
@@ -123,5 +123,5 @@ const fittedTo = (seenFrom: SeenFrom): View =>
   fitted(
     { seenFrom, size: { width: 800, height: 700 }, centre: { x: 0, y: 0 }, scale: 1 },
     { left: -1500, right: 1500, back: -1000, front: 1400 },
-    40,
+    { top: 40, right: 50, bottom: 70, left: 60 },
   );

@@ -1,0 +1,63 @@
+import { useCallback, useEffect, useState } from 'react';
+import type { Vec3 } from '../../geometry/vector.ts';
+import type { Palette } from '../palette.ts';
+import { FULL_TURN, type Pen } from '../shapes/pen.ts';
+import { type KitView, kitToScreen } from '../view/kitView.ts';
+import { Drawn } from './Drawn.tsx';
+
+interface Props {
+  /** Changes when another finding is shown. */
+  readonly finding: string;
+  readonly place: Vec3;
+  readonly kitView: KitView;
+  readonly colours: Palette;
+}
+
+/** Rings round the place of a finding: they draw together three times, then stand still (screen px). */
+export function FindingMark({ finding, place, kitView, colours }: Props) {
+  const pulse = usePulse(finding);
+  const paint = useCallback(
+    ({ canvas }: Pen) => {
+      const at = kitToScreen(kitView, place);
+      for (const [radius, width] of [
+        [30 + 34 * pulse, 3],
+        [22, 2],
+      ] as const) {
+        for (const [colour, more] of [
+          [colours.halo, 4],
+          [colours.focus, 0],
+        ] as const) {
+          canvas.beginPath();
+          canvas.arc(at.x, at.y, radius, 0, FULL_TURN);
+          canvas.strokeStyle = colour;
+          canvas.lineWidth = width + more;
+          canvas.stroke();
+        }
+      }
+    },
+    [pulse, place, kitView, colours],
+  );
+  return <Drawn paint={paint} colours={colours} />;
+}
+
+const PULSES = 3;
+const PULSE_MS = 700;
+
+/** From 1 to 0, three times, then 0; always 0 for those who want less motion. */
+function usePulse(restart: string): number {
+  const [pulse, setPulse] = useState(0);
+  useEffect(() => {
+    if (restart === '' || matchMedia('(prefers-reduced-motion: reduce)').matches) return undefined;
+    let ticket = 0;
+    let began: number | undefined;
+    const draw = (time: number): void => {
+      began ??= time;
+      const done = (time - began) / PULSE_MS;
+      setPulse(done < PULSES ? (1 - (done % 1)) ** 2 : 0);
+      if (done < PULSES) ticket = requestAnimationFrame(draw);
+    };
+    ticket = requestAnimationFrame(draw);
+    return () => cancelAnimationFrame(ticket);
+  }, [restart]);
+  return pulse;
+}

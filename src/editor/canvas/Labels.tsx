@@ -1,0 +1,94 @@
+import { useCallback, useEffect, useMemo, useRef } from 'react';
+import type { Layout } from '../../layout/layout.ts';
+import type { Report } from '../../report/report.ts';
+import type { Selection } from '../../session/selection.ts';
+import { FONTS } from '../labels/lettering.ts';
+import { measureText } from '../labels/measureText.ts';
+import { paintLabel } from '../labels/paintLabels.ts';
+import { type Box, placeLabels } from '../labels/placeLabels.ts';
+import { lettering, measureLabel } from '../labels/wishes.ts';
+import type { Palette } from '../palette.ts';
+import type { Pen } from '../shapes/pen.ts';
+import { inputPitch, inputSpots } from '../shapes/boxShape.ts';
+import { paintLegend } from '../shapes/legend.ts';
+import { paintScaleBar } from '../shapes/scaleBar.ts';
+import { type KitView, kitToScreen } from '../view/kitView.ts';
+import { toScreen } from '../view/view.ts';
+import { Drawn } from './Drawn.tsx';
+
+interface Props {
+  readonly layout: Layout;
+  readonly report: Report;
+  readonly selection: Selection | null;
+  readonly showRuns: boolean;
+  readonly kitView: KitView;
+  readonly covered: readonly Box[];
+  readonly colours: Palette;
+}
+
+/** Px from which the box's inputs carry their numbers. */
+const NUMBERS_FROM = 19;
+
+/** Names, verdicts, input numbers and the scale bar (screen px). */
+export function Labels(props: Props) {
+  const { layout, report, selection, showRuns, kitView, covered, colours } = props;
+  const before = useRef<ReadonlyMap<string, number>>(new Map());
+  const placed = useMemo(() => {
+    const lettered = { layout, report, selection, showRuns, kitView, measure: measureText };
+    const labels = [...measureLabel(lettered), ...lettering(lettered)];
+    const looks = new Map(labels.map(({ wish, look }) => [wish.key, look]));
+    const wishes = labels.map(({ wish }) => wish);
+    const ground = {
+      size: kitView.view.size,
+      covered: [...covered, ...micBoxes(report, kitView)],
+      before: before.current,
+    };
+    return placeLabels(wishes, ground).map((label) => ({ label, look: looks.get(label.key) }));
+  }, [layout, report, selection, showRuns, kitView, covered]);
+  useEffect(() => {
+    before.current = new Map(placed.map(({ label }) => [label.key, label.place]));
+  }, [placed]);
+  const paint = useCallback(
+    ({ canvas }: Pen) => {
+      paintInputNumbers({ canvas, colours }, layout, kitView);
+      // The last to choose lies lowest: what matters most is drawn over the rest.
+      for (const { label, look } of [...placed].reverse()) {
+        if (look) paintLabel({ canvas, colours }, label, look);
+      }
+      const at = { x: 18, y: kitView.view.size.height - 22 };
+      const bar = { at, pxPerMm: kitView.view.scale, unit: layout.units, font: FONTS.strong };
+      paintScaleBar(canvas, bar, colours);
+      const legend = { x: at.x + 205, y: at.y + 1, font: FONTS.plain, unit: layout.units };
+      paintLegend(canvas, { ...legend, room: kitView.view.size.width - legend.x - 70 }, colours);
+    },
+    [placed, layout, kitView, colours],
+  );
+  return <Drawn paint={paint} colours={colours} />;
+}
+
+/** Labels keep off the mics themselves. */
+const micBoxes = (report: Report, kitView: KitView): readonly Box[] =>
+  report.rig.mics.map(({ tip }) => {
+    const at = kitToScreen(kitView, tip);
+    return { left: at.x - 10, top: at.y - 10, width: 20, height: 20 };
+  });
+
+function paintInputNumbers(
+  { canvas, colours }: { readonly canvas: CanvasRenderingContext2D; readonly colours: Palette },
+  layout: Layout,
+  { view }: KitView,
+): void {
+  if (inputPitch(view.scale) < NUMBERS_FROM) return;
+  canvas.font = FONTS.strong;
+  canvas.textAlign = 'center';
+  canvas.textBaseline = 'middle';
+  canvas.lineJoin = 'round';
+  canvas.strokeStyle = colours.halo;
+  canvas.fillStyle = colours.ink;
+  canvas.lineWidth = 3.5;
+  for (const [i, spot] of inputSpots(layout.box).entries()) {
+    const at = toScreen(view, spot);
+    canvas.strokeText(String(i + 1), at.x, at.y);
+    canvas.fillText(String(i + 1), at.x, at.y);
+  }
+}

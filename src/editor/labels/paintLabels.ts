@@ -1,0 +1,99 @@
+import type { Palette } from '../palette.ts';
+import { paintVerdictMark } from '../shapes/verdictMark.ts';
+import { fontOf, isQuiet, type LabelLook, MARK, PAD } from './lettering.ts';
+import type { PlacedLabel } from './placeLabels.ts';
+
+interface Ink {
+  readonly canvas: CanvasRenderingContext2D;
+  readonly colours: Palette;
+}
+
+/** Draws a label in its place; screen px. */
+export function paintLabel(ink: Ink, label: PlacedLabel, look: LabelLook): void {
+  const { canvas } = ink;
+  canvas.font = fontOf(look);
+  canvas.textBaseline = 'middle';
+  canvas.textAlign = 'left';
+  canvas.lineJoin = 'round';
+  switch (look.kind) {
+    case 'verdict':
+    case 'measure':
+      paintBadge(ink, label, look);
+      return;
+    case 'input':
+      paintInput(ink, label, look.strong);
+      return;
+    case 'name':
+      paintName(ink, label, look.strong ? ink.colours.ink : ink.colours.inkSoft);
+      return;
+    case 'side':
+      paintName(ink, label, ink.colours.ink);
+      return;
+  }
+}
+
+/** Labels farther than this from what they name have a line to it, px. */
+const FAR = 22;
+
+type BadgeLook = Extract<LabelLook, { kind: 'verdict' | 'measure' }>;
+
+function paintBadge(ink: Ink, { box, at, form }: PlacedLabel, look: BadgeLook): void {
+  const { canvas, colours } = ink;
+  const edge = colours.verdict[look.verdict];
+  const middle = box.top + box.height / 2;
+  paintLeader(ink, { box, at }, edge);
+  canvas.beginPath();
+  canvas.roundRect(box.left, box.top, box.width, box.height, 7);
+  canvas.fillStyle = colours.plate;
+  canvas.fill();
+  if (!isQuiet(look)) {
+    canvas.strokeStyle = edge;
+    canvas.lineWidth = look.kind === 'verdict' && look.strong ? 2.5 : 1.25;
+    canvas.stroke();
+  }
+  const mark = { x: box.left + PAD + MARK / 2, y: middle, size: MARK };
+  paintVerdictMark(canvas, look.verdict, mark, colours);
+  canvas.fillStyle = colours.ink;
+  canvas.fillText(form.text, box.left + 1.75 * PAD + MARK, middle + 0.5);
+}
+
+/** A thin line from a label to what it names, from the nearest point of its box. */
+function paintLeader(
+  { canvas }: Ink,
+  { box, at }: Pick<PlacedLabel, 'box' | 'at'>,
+  colour: string,
+): void {
+  const x = Math.min(Math.max(at.x, box.left), box.left + box.width);
+  const y = Math.min(Math.max(at.y, box.top), box.top + box.height);
+  if (Math.hypot(x - at.x, y - at.y) < FAR) return;
+  canvas.beginPath();
+  canvas.moveTo(at.x, at.y);
+  canvas.lineTo(x, y);
+  canvas.strokeStyle = colour;
+  canvas.lineWidth = 1;
+  canvas.stroke();
+}
+
+function paintInput({ canvas, colours }: Ink, { box, form }: PlacedLabel, strong: boolean): void {
+  const middle = box.top + box.height / 2;
+  canvas.beginPath();
+  canvas.roundRect(box.left, box.top, box.width, box.height, box.height / 2);
+  canvas.fillStyle = strong ? colours.cable : colours.plate;
+  canvas.fill();
+  canvas.strokeStyle = colours.cable;
+  canvas.lineWidth = 1.5;
+  canvas.stroke();
+  canvas.textAlign = 'center';
+  canvas.fillStyle = strong ? colours.plate : colours.ink;
+  canvas.fillText(form.text, box.left + box.width / 2, middle + 0.5);
+}
+
+function paintName({ canvas, colours }: Ink, { box, form }: PlacedLabel, colour: string): void {
+  const x = box.left + (box.width - canvas.measureText(form.text).width) / 2;
+  const y = box.top + box.height / 2;
+  canvas.strokeStyle = colours.halo;
+  canvas.lineWidth = 4;
+  canvas.strokeText(form.text, x, y);
+  canvas.fillStyle = colour;
+  canvas.fillText(form.text, x, y);
+}

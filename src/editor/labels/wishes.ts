@@ -1,0 +1,226 @@
+import type { Piece } from '../../layout/pieces/piece.ts';
+import type { ClearanceRow, Report, RunRow } from '../../report/report.ts';
+import type { Selection } from '../../session/selection.ts';
+import { type KitView, kitToScreen } from '../view/kitView.ts';
+import { type ScreenPoint, toScreen } from '../view/view.ts';
+import { clearanceText, nearestText } from '../words.ts';
+import type { Layout } from '../../layout/layout.ts';
+import { formOf, type LabelLook, type Lettering, type Measure } from './lettering.ts';
+import { alongLine, overBroad, roundAbout } from './spots.ts';
+
+/** What is lettered on the plan, and how it is seen. */
+export interface Lettered {
+  readonly layout: Layout;
+  readonly report: Report;
+  readonly selection: Selection | null;
+  readonly showRuns: boolean;
+  readonly kitView: KitView;
+  readonly measure: Measure;
+}
+
+/** Who chooses a place first. */
+const RANK = {
+  selected: 0,
+  struck: 1,
+  tight: 2,
+  side: 3,
+  clear: 4,
+  piece: 5,
+  input: 6,
+} as const;
+
+/** px per mm from which every mic's name is written beside its clearance. */
+const NAMES_FROM = 0.55;
+/** px per mm from which small pieces are named. */
+const SMALL_FROM = 0.35;
+
+/** Every label of the plan, with the places it could take. */
+export const lettering = (lettered: Lettered): readonly Lettering[] => [
+  ...lettered.report.clearances.flatMap((row) => micLabel(lettered, row.mic)),
+  ...lettered.layout.pieces.flatMap((piece) => pieceLabel(lettered, piece)),
+  ...(lettered.showRuns ? lettered.report.runs.flatMap((run) => runLabel(lettered, run)) : []),
+  boxLabel(lettered),
+  ...sideLabels(lettered),
+];
+
+function micLabel(lettered: Lettered, mic: string): readonly Lettering[] {
+  const { report, selection, kitView, measure } = lettered;
+  const row = report.clearances.find((one) => one.mic === mic);
+  const placed = report.rig.mics.find((one) => one.mic.id === mic);
+  if (!row || !placed) return [];
+  const chosen = selection?.kind === 'mic' && selection.id === mic;
+  const look: LabelLook = { kind: 'verdict', verdict: row.verdict, strong: chosen };
+  const forms = micForms(lettered, row, placed.mic.name);
+  return [
+    {
+      look,
+      wish: {
+        key: `mic ${mic}`,
+        at: kitToScreen(kitView, placed.tip),
+        spots: roundAbout(12),
+        forms: forms.map((text) => formOf(text, look, measure)),
+        rank: chosen ? RANK.selected : RANK[row.verdict],
+        must: chosen || row.verdict !== 'clear',
+      },
+    },
+  ];
+}
+
+/**
+ * What a mic's label says, the fullest first. The selected mic gives its name: its clearance stands at the place where it is
+ * measured. From afar a clear mic gives the number only; the legend gives the unit.
+ */
+function micForms(
+  { layout, selection, kitView }: Lettered,
+  { mic, verdict, clearance, nearest }: ClearanceRow,
+  name: string,
+): readonly string[] {
+  const text = clearanceText(clearance, layout.units);
+  if (selection?.kind === 'mic' && selection.id === mic) {
+    return nearest ? [name] : [`${name}  ${text}`];
+  }
+  const number = text.split(' ')[0] ?? text;
+  if (kitView.view.scale >= NAMES_FROM) return [`${name}  ${text}`, text, number];
+  return verdict === 'clear' ? [number] : [text];
+}
+
+function pieceLabel(lettered: Lettered, piece: Piece): readonly Lettering[] {
+  const { selection, kitView, measure } = lettered;
+  const chosen = selection?.kind === 'piece' && selection.id === piece.id;
+  const small = piece.kind === 'pedal' || piece.kind === 'percussion' || piece.kind === 'throne';
+  if (small && !chosen && kitView.view.scale < SMALL_FROM) return [];
+  const look: LabelLook = { kind: 'name', strong: chosen };
+  const at = kitToScreen(kitView, piece.kind === 'throne' ? { x: 0, y: 0 } : piece);
+  const size = piece.kind === 'pedal' ? piece.width : piece.diameter;
+  return [
+    {
+      look,
+      wish: {
+        key: `piece ${piece.id}`,
+        at,
+        spots: overBroad((size / 2) * kitView.view.scale),
+        forms: [formOf(piece.name, look, measure)],
+        rank: chosen ? RANK.selected : RANK.piece,
+        must: chosen,
+      },
+    },
+  ];
+}
+
+/** Shares of a run's length where its number may stand. */
+const SHARES = [0.5, 0.35, 0.65, 0.2, 0.8, 0.1, 0.9];
+
+function runLabel(lettered: Lettered, run: RunRow): readonly Lettering[] {
+  const { selection, kitView, measure } = lettered;
+  if (run.input === null || run.route.length < 2) return [];
+  const chosen = selection?.kind === 'mic' && selection.id === run.mic;
+  const look: LabelLook = { kind: 'input', strong: chosen };
+  const way = run.route.map((spot) => toScreen(kitView.view, spot));
+  const places = SHARES.map((share) => pointAlong(way, share));
+  const at = places[0] ?? { x: 0, y: 0 };
+  return [
+    {
+      look,
+      wish: {
+        key: `run ${run.mic}`,
+        at,
+        spots: alongLine(places.map(({ x, y }) => ({ x: x - at.x, y: y - at.y }))),
+        forms: [formOf(String(run.input), look, measure)],
+        rank: chosen ? RANK.selected : RANK.input,
+        must: false,
+      },
+    },
+  ];
+}
+
+/** The point at a share of a way's length. */
+function pointAlong(way: readonly ScreenPoint[], share: number): ScreenPoint {
+  const lengths = way.slice(1).map((p, i) => {
+    const q = way[i] ?? p;
+    return Math.hypot(p.x - q.x, p.y - q.y);
+  });
+  let left = share * lengths.reduce((sum, part) => sum + part, 0);
+  for (const [i, part] of lengths.entries()) {
+    const [a, b] = [way[i], way[i + 1]];
+    if (a && b && left <= part) {
+      const t = part > 0 ? left / part : 0;
+      return { x: a.x + t * (b.x - a.x), y: a.y + t * (b.y - a.y) };
+    }
+    left -= part;
+  }
+  return way.at(-1) ?? { x: 0, y: 0 };
+}
+
+function boxLabel({ layout, selection, kitView, measure }: Lettered): Lettering {
+  const chosen = selection?.kind === 'box';
+  const look: LabelLook = { kind: 'name', strong: chosen };
+  return {
+    look,
+    wish: {
+      key: 'box',
+      at: toScreen(kitView.view, layout.box),
+      spots: roundAbout(90 * kitView.view.scale),
+      forms: [
+        formOf(`Box, ${layout.box.inputs} inputs`, look, measure),
+        formOf('Box', look, measure),
+      ],
+      rank: chosen ? RANK.selected : RANK.piece,
+      must: chosen,
+    },
+  };
+}
+
+/** How far the word stands outside the deck's edge, px. */
+const OUTSIDE = 10;
+
+function sideLabels({ layout, kitView, measure }: Lettered): readonly Lettering[] {
+  const look: LabelLook = { kind: 'side' };
+  const down = kitView.view.seenFrom === 'house' ? 1 : -1;
+  const edge = (text: string, y: number, way: number): Lettering => ({
+    look,
+    wish: {
+      key: `side ${text}`,
+      at: toScreen(kitView.view, { x: 0, y }),
+      spots: [{ x: 0, y: way * OUTSIDE, sideX: 0, sideY: way }],
+      forms: [formOf(text, look, measure)],
+      rank: RANK.side,
+      must: true,
+    },
+  });
+  return [
+    edge('Audience', layout.deck.depth / 2, down),
+    {
+      ...edge('Player', 0, 0),
+      wish: {
+        ...edge('Player', 0, 0).wish,
+        at: kitToScreen(kitView, { x: 0, y: -260 }),
+        spots: [{ x: 0, y: 0, sideX: 0, sideY: -down }],
+        must: false,
+      },
+    },
+  ];
+}
+
+/** The label of the place where the selected mic comes nearest to what moves. */
+export function measureLabel(lettered: Lettered): readonly Lettering[] {
+  const { layout, report, selection, kitView, measure } = lettered;
+  if (selection?.kind !== 'mic') return [];
+  const row = report.clearances.find((one) => one.mic === selection.id);
+  if (!row?.nearest) return [];
+  const look: LabelLook = { kind: 'measure', verdict: row.verdict };
+  const { onMic, onMoving } = row.nearest;
+  const middle = { x: (onMic.x + onMoving.x) / 2, y: (onMic.y + onMoving.y) / 2 };
+  return [
+    {
+      look,
+      wish: {
+        key: 'measure',
+        at: kitToScreen(kitView, middle),
+        spots: roundAbout(22),
+        forms: [formOf(nearestText(row, layout.units), look, measure)],
+        rank: RANK.selected,
+        must: true,
+      },
+    },
+  ];
+}

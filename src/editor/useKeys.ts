@@ -1,0 +1,141 @@
+import { type KeyboardEvent, useCallback, useEffect, useMemo, useRef } from 'react';
+import type { Layout } from '../layout/layout.ts';
+import type { Selection } from '../session/selection.ts';
+import {
+  beginGesture,
+  commitGesture,
+  edit,
+  previewGesture,
+  select,
+  session,
+} from '../session/session.ts';
+import { heldFor, type KeyChange, keyEdit } from './tools/keyEdit.ts';
+import { commandOf, type KeyCommand } from './tools/keys.ts';
+import { neighbour } from './tools/things.ts';
+import { type KitView, moveInKit } from './view/kitView.ts';
+import type { ViewControls } from './view/useView.ts';
+import { axesOf } from './view/view.ts';
+import { keyLabel } from './words.ts';
+
+export interface KeyProps {
+  onKeyDown(event: KeyboardEvent): void;
+  onKeyUp(): void;
+  onFocus(): void;
+  onBlur(): void;
+}
+
+interface Keyboard {
+  readonly kitView: KitView;
+  readonly controls: ViewControls;
+  /** Takes a drag under way back; true when there was one. */
+  readonly takeBack: () => boolean;
+}
+
+/** The key that is held down, for how many steps, and whether Escape let go of the plan itself. */
+interface Held {
+  key: string | null;
+  times: number;
+  letGo: boolean;
+}
+
+/**
+ * Keys on the plan. A key that is held down is one step for undo. Escape with nothing selected lets go of the plan: the next Tab
+ * leaves it, so that nobody has to walk through every thing to get past it.
+ */
+export function useKeys(keyboard: Keyboard): KeyProps {
+  const now = useRef(keyboard);
+  useEffect(() => {
+    now.current = keyboard;
+  }, [keyboard]);
+  const held = useRef<Held>({ key: null, times: 0, letGo: false });
+  const release = useCallback(() => {
+    if (held.current.key !== null) commitGesture();
+    held.current.key = null;
+  }, []);
+  const press = useCallback(
+    (event: KeyboardEvent) => {
+      const { key, shiftKey: shift, altKey: alt } = event;
+      const command = commandOf({ key, shift, alt, control: event.ctrlKey || event.metaKey });
+      if (!command) return;
+      if (event.repeat && held.current.key === key) held.current.times += 1;
+      else {
+        release();
+        held.current.times = 1;
+      }
+      if (!obey(command, now.current, held.current)) return;
+      event.preventDefault();
+      held.current.key = key;
+    },
+    [release],
+  );
+  const enter = useCallback(() => {
+    held.current.letGo = false;
+  }, []);
+  return useMemo(
+    () => ({ onKeyDown: press, onKeyUp: release, onFocus: enter, onBlur: release }),
+    [press, release, enter],
+  );
+}
+
+/** Does what a key asks; false when the key is left to the browser. */
+function obey(command: KeyCommand, keyboard: Keyboard, held: Held): boolean {
+  const { open, selection } = session.getState();
+  if (!open) return false;
+  const { controls, kitView } = keyboard;
+  const { width, height } = kitView.view.size;
+  switch (command.kind) {
+    case 'cycle':
+      return !held.letGo && cycle(open.layout, selection, command.by);
+    case 'clear':
+      held.letGo = selection === null;
+      if (!keyboard.takeBack()) select(null);
+      return true;
+    case 'zoom':
+      controls.zoom(command.factor, { x: width / 2, y: height / 2 });
+      return true;
+    case 'fit':
+      controls.fit();
+      return true;
+    case 'remove':
+      if (!selection) return false;
+      edit(keyLabel(open.layout, selection, 'remove'), (layout) =>
+        keyEdit(layout, selection, { kind: 'remove' }),
+      );
+      select(null);
+      return true;
+    default:
+      if (!selection) return false;
+      change(open.layout, selection, { asked: inFrames(command, kitView), times: held.times });
+      return true;
+  }
+}
+
+/** Past the last thing the Tab key leaves the plan, as it leaves any other control. */
+function cycle(layout: Layout, selection: Selection | null, by: 1 | -1): boolean {
+  const next = neighbour(layout, selection, by);
+  select(next);
+  return next !== null;
+}
+
+interface HeldChange {
+  readonly asked: KeyChange;
+  readonly times: number;
+}
+
+function change(layout: Layout, selection: Selection, { asked, times }: HeldChange): void {
+  if (times === 1) beginGesture(keyLabel(layout, selection, asked.kind));
+  const whole = heldFor(asked, times);
+  previewGesture((before) => keyEdit(before, selection, whole));
+}
+
+type ChangeCommand = Extract<KeyCommand, { kind: 'nudge' | 'turn' | 'lean' | 'raise' }>;
+
+/** A nudge on the screen as one in the kit's and the deck's frames; every other command as it is. */
+function inFrames(command: ChangeCommand, kitView: KitView): KeyChange {
+  if (command.kind !== 'nudge') return command;
+  const { x, y, foot } = command;
+  const axes = axesOf(kitView.view);
+  const { scale } = kitView.view;
+  const kit = moveInKit(kitView, { x: x * scale, y: y * scale });
+  return { kind: 'nudge', kit, deck: { x: (x * scale) / axes.x, y: (y * scale) / axes.y }, foot };
+}

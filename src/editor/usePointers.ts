@@ -1,0 +1,200 @@
+import { type PointerEvent, type RefObject, useCallback, useEffect, useMemo, useRef } from 'react';
+import {
+  beginGesture,
+  cancelGesture,
+  commitGesture,
+  previewGesture,
+  select,
+  session,
+} from '../session/session.ts';
+import { toKit } from '../rig/deckFrame.ts';
+import { hitsAt, tapped } from './pick/pick.ts';
+import type { Pickable } from './pick/pickables.ts';
+import type { Drag, Place } from './tools/drag.ts';
+import { type FingerAct, type FingerEvent, noFingers, turn } from './tools/fingers.ts';
+import { type Grab, grabAmong, handleAt } from './tools/grab.ts';
+import type { Handle } from './tools/handles.ts';
+import { lastPerFrame, screenFrames } from './tools/lastPerFrame.ts';
+import { type KitView, screenToKit } from './view/kitView.ts';
+import type { ViewControls } from './view/useView.ts';
+import { type ScreenPoint, toDeck } from './view/view.ts';
+
+/** What lies on the plan now, for a finger that comes down. */
+export interface Ground {
+  readonly kitView: KitView;
+  readonly pickables: readonly Pickable[];
+  readonly handles: readonly Handle[];
+  readonly controls: ViewControls;
+}
+
+/** A drag under way: places of the finger are read in the frames that held when it began. */
+interface Dragging {
+  readonly drag: Drag;
+  readonly kitView: KitView;
+}
+
+/** Px a press may tremble before it is a drag. */
+const SLOP = { touch: 9, other: 4 } as const;
+/** Px of the screen within which a dragged thing rests on a detent. */
+const DETENT = 6;
+/** A second tap within so many px of the first asks for the next thing below. */
+const SAME_SPOT = 22;
+/** Zoom per px of a wheel. */
+const WHEEL = 0.0016;
+const PX_PER_WHEEL_LINE = 18;
+
+export interface PointerProps {
+  onPointerDown(event: PointerEvent): void;
+  onPointerMove(event: PointerEvent): void;
+  onPointerUp(event: PointerEvent): void;
+  onPointerCancel(event: PointerEvent): void;
+}
+
+export interface Pointers extends PointerProps {
+  /** Takes a drag under way back; true when there was one. */
+  takeBack(): boolean;
+}
+
+/** Fingers, mouse and wheel on the plan: tap to select, drag to move, pan and pinch the view. */
+export function usePointers(element: RefObject<HTMLElement | null>, ground: Ground): Pointers {
+  const now = useRef(ground);
+  useEffect(() => {
+    now.current = ground;
+  }, [ground]);
+  const hands = useMemo(() => createHands(() => now.current), []);
+  useWheel(element, now);
+  const at = useCallback(
+    ({ clientX, clientY }: { clientX: number; clientY: number }): ScreenPoint =>
+      pointIn(element.current, clientX, clientY),
+    [element],
+  );
+  return useMemo(
+    () => ({
+      onPointerDown(event) {
+        if (event.pointerType === 'mouse' && event.button !== 0) return;
+        event.currentTarget.setPointerCapture(event.pointerId);
+        hands.down(event.pointerId, at(event));
+      },
+      onPointerMove(event) {
+        const slop = event.pointerType === 'touch' ? SLOP.touch : SLOP.other;
+        hands.move({ kind: 'move', id: event.pointerId, at: at(event), slop });
+      },
+      onPointerUp: (event) => hands.end({ kind: 'up', id: event.pointerId }),
+      onPointerCancel: (event) => hands.end({ kind: 'lost', id: event.pointerId }),
+      takeBack: () => hands.takeBack(),
+    }),
+    [hands, at],
+  );
+}
+
+function pointIn(element: HTMLElement | null, x: number, y: number): ScreenPoint {
+  const box = element?.getBoundingClientRect();
+  return { x: x - (box?.left ?? 0), y: y - (box?.top ?? 0) };
+}
+
+/** The state of all fingers, and what they do to the session and the view. */
+function createHands(ground: () => Ground) {
+  let fingers = noFingers;
+  let grab: Grab | undefined;
+  let dragging: Dragging | undefined;
+  let lastTap: ScreenPoint | undefined;
+  const frame = lastPerFrame((to: ScreenPoint) => {
+    if (dragging) previewGesture(dragging.drag.to(placeOf(dragging.kitView, to)));
+  }, screenFrames);
+
+  const act = (what: FingerAct): void => {
+    const { controls } = ground();
+    switch (what.kind) {
+      case 'tap':
+        lastTap = tapAt(ground(), what.at, lastTap);
+        return;
+      case 'grab':
+        dragging = grab && startDrag(ground(), grab, what.at);
+        return;
+      case 'drag':
+        frame.push(what.to);
+        return;
+      case 'drop':
+        frame.flush();
+        dragging = undefined;
+        commitGesture();
+        return;
+      case 'takeBack':
+        frame.drop();
+        dragging = undefined;
+        cancelGesture();
+        return;
+      case 'pan':
+        controls.pan(what.by);
+        return;
+      case 'pinch':
+        controls.pan(what.by);
+        controls.zoom(what.factor, what.about);
+    }
+  };
+  const feed = (event: FingerEvent): void => {
+    const turned = turn(fingers, event);
+    fingers = turned.fingers;
+    for (const what of turned.acts) act(what);
+  };
+  return {
+    down(id: number, at: ScreenPoint): void {
+      if (fingers.kind === 'none') grab = grabAt(ground(), at);
+      feed({ kind: 'down', id, at, grabs: grab !== undefined });
+    },
+    move: feed,
+    end: feed,
+    takeBack(): boolean {
+      const held = fingers.kind === 'dragging';
+      feed({ kind: 'escape' });
+      return held;
+    },
+  };
+}
+
+const placeOf = ({ view, deck }: KitView, at: ScreenPoint): Place => {
+  const onDeck = toDeck(view, at);
+  return { deck: onDeck, kit: toKit(deck, onDeck) };
+};
+
+/** What a finger there would take hold of: a handle of what is selected, else a thing. */
+function grabAt({ handles, pickables, kitView }: Ground, at: ScreenPoint): Grab | undefined {
+  const { open, selection } = session.getState();
+  if (!open) return undefined;
+  const handle = handleAt(handles, at);
+  if (handle && selection) return { selection, start: handle.start };
+  const hits = hitsAt(pickables, screenToKit(kitView, at), kitView.view.scale);
+  return grabAmong(hits, selection, open.layout, open.report.rig);
+}
+
+function startDrag({ kitView }: Ground, grab: Grab, at: ScreenPoint): Dragging {
+  const { scale } = kitView.view;
+  const drag = grab.start({ from: placeOf(kitView, at), near: DETENT / scale, pxPerMm: scale });
+  if (session.getState().selection !== grab.selection) select(grab.selection);
+  beginGesture(drag.label);
+  return { drag, kitView };
+}
+
+function tapAt(ground: Ground, at: ScreenPoint, last: ScreenPoint | undefined): ScreenPoint {
+  const { kitView, pickables } = ground;
+  const hits = hitsAt(pickables, screenToKit(kitView, at), kitView.view.scale);
+  const again = last !== undefined && Math.hypot(at.x - last.x, at.y - last.y) <= SAME_SPOT;
+  select(tapped(hits, session.getState().selection, again));
+  return at;
+}
+
+/** The wheel zooms about the pointer. It is listened to directly, so that the page does not scroll or zoom as well. */
+function useWheel(element: RefObject<HTMLElement | null>, now: RefObject<Ground>): void {
+  useEffect(() => {
+    const target = element.current;
+    if (!target) return undefined;
+    const turned = (event: WheelEvent): void => {
+      event.preventDefault();
+      const px = event.deltaMode === 1 ? event.deltaY * PX_PER_WHEEL_LINE : event.deltaY;
+      const about = pointIn(target, event.clientX, event.clientY);
+      now.current.controls.zoom(Math.exp(-px * WHEEL), about);
+    };
+    target.addEventListener('wheel', turned, { passive: false });
+    return () => target.removeEventListener('wheel', turned);
+  }, [element, now]);
+}

@@ -1,0 +1,64 @@
+import type { Vec2 } from '../../geometry/vector.ts';
+import type { Layout } from '../../layout/layout.ts';
+import { toDeck } from '../../rig/deckFrame.ts';
+import { stairsPlace } from '../shapes/deck.ts';
+import type { Rig } from '../../rig/placed.ts';
+import type { Bounds } from './view.ts';
+
+/** Free ground round the box and behind the throne, mm. */
+const ROUND_BOX = 250;
+const BEHIND_THRONE = 400;
+const ROUND_THRONE = 280;
+
+/** How much of stairs is shown: where they meet the deck matters, their foot does not. */
+const FIRST_STEP = 260;
+
+/** What a fitted plan must show: the deck, the head of its stairs, the box and the player, wherever they are. */
+export function extentOf({ deck, box }: Pick<Layout, 'deck' | 'box'>): Bounds {
+  const throne = toDeck(deck, { x: 0, y: 0 });
+  const spots = [
+    { x: -deck.width / 2, y: -deck.depth / 2 },
+    { x: deck.width / 2, y: deck.depth / 2 },
+    ...around(box, ROUND_BOX),
+    ...around(throne, BEHIND_THRONE),
+    ...deck.stairs.map((stairs) => {
+      const { at, outward } = stairsPlace(deck, stairs);
+      return { x: at.x + outward.x * FIRST_STEP, y: at.y + outward.y * FIRST_STEP };
+    }),
+  ];
+  return boundsOf(spots);
+}
+
+/** What a plan fitted to the kit must show: the pieces, every mic and every stand's feet. */
+export function extentOfKit({ deck }: Pick<Layout, 'deck'>, rig: Rig): Bounds {
+  const stands = [
+    ...rig.pieces.flatMap(({ footprints }) => footprints),
+    ...rig.mics.flatMap(({ stand }) => (stand ? [stand.footprint] : [])),
+  ];
+  const spots = [
+    ...around({ x: 0, y: 0 }, ROUND_THRONE),
+    ...rig.pieces.flatMap(({ piece, outlines }) => [
+      ...outlines.flat(),
+      ...('diameter' in piece && 'x' in piece ? around(piece, piece.diameter / 2) : []),
+    ]),
+    ...rig.mics.map(({ tip }) => tip),
+    ...stands.flatMap(({ hub, feet }) => [hub, ...feet]),
+  ];
+  return boundsOf(spots.map((spot) => toDeck(deck, spot)));
+}
+
+function boundsOf(spots: readonly Vec2<'deck'>[]): Bounds {
+  const xs = spots.map(({ x }) => x);
+  const ys = spots.map(({ y }) => y);
+  return {
+    left: Math.min(...xs),
+    right: Math.max(...xs),
+    back: Math.min(...ys),
+    front: Math.max(...ys),
+  };
+}
+
+const around = ({ x, y }: { readonly x: number; readonly y: number }, reach: number) => [
+  { x: x - reach, y: y - reach },
+  { x: x + reach, y: y + reach },
+];

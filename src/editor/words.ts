@@ -1,0 +1,114 @@
+import type { Layout } from '../layout/layout.ts';
+import type { ClearanceRow, Report } from '../report/report.ts';
+import type { Selection } from '../session/selection.ts';
+import { fromInches, toInches } from '../units/inch.ts';
+import { type LengthUnit, showLength } from '../units/lengthText.ts';
+import type { Mm } from '../units/quantity.ts';
+import type { Verdict } from './palette.ts';
+
+/** The few words the plan itself says: on its labels, its buttons and to a screen reader. */
+
+export const verdictWords: Readonly<Record<Verdict, string>> = {
+  clear: 'clear',
+  tight: 'tight',
+  struck: 'struck',
+};
+
+/** A clearance, rounded down so that the plan never promises more room than there is; a dash when nothing moves near. */
+export function clearanceText(clearance: Mm, unit: LengthUnit): string {
+  if (!Number.isFinite(clearance)) return '–';
+  const shown =
+    unit === 'mm' ? Math.floor(clearance) : fromInches(Math.floor(toInches(clearance) * 10) / 10);
+  return showLength(shown, unit);
+}
+
+/** The name of what is selected. */
+export function nameOfSelection(layout: Layout, selection: Selection): string {
+  switch (selection.kind) {
+    case 'piece':
+      return layout.pieces.find(({ id }) => id === selection.id)?.name ?? 'Piece';
+    case 'mic':
+      return layout.mics.find(({ id }) => id === selection.id)?.name ?? 'Mic';
+    case 'box':
+      return 'Box';
+    case 'deck':
+      return 'Deck';
+    case 'player':
+      return 'Player';
+  }
+}
+
+/** What a screen reader hears of the thing that is selected. */
+export function spokenSelection(
+  layout: Layout,
+  report: Report,
+  selection: Selection | null,
+): string {
+  if (selection === null) return 'Nothing selected';
+  const name = nameOfSelection(layout, selection);
+  if (selection.kind === 'mic') {
+    const row = report.clearances.find(({ mic }) => mic === selection.id);
+    return row ? `${name}, mic: ${spokenVerdict(row, layout.units)}` : `${name}, mic`;
+  }
+  const where = placeOf(layout, selection);
+  return where ? `${name}, at ${where}` : name;
+}
+
+const spokenVerdict = ({ verdict, clearance }: ClearanceRow, unit: LengthUnit): string =>
+  Number.isFinite(clearance)
+    ? `${verdictWords[verdict]}, ${clearanceText(clearance, unit)}`
+    : `${verdictWords[verdict]}, nothing moves near it`;
+
+function placeOf(layout: Layout, selection: Selection): string | undefined {
+  const unit = layout.units;
+  const spot = (x: Mm, y: Mm): string =>
+    `${showLength(x, unit)} to the player's right, ${showLength(y, unit)} forward`;
+  if (selection.kind === 'box') return spot(layout.box.x, layout.box.y);
+  if (selection.kind !== 'piece') return undefined;
+  const piece = layout.pieces.find(({ id }) => id === selection.id);
+  return piece && 'x' in piece ? spot(piece.x, piece.y) : undefined;
+}
+
+const movingParts: Readonly<Record<NonNullable<ClearanceRow['nearest']>['part'], string>> = {
+  stick: 'stick',
+  hand: 'hand',
+  forearm: 'forearm',
+  thigh: 'thigh',
+  shin: 'shin',
+  cymbal: 'swinging cymbal',
+};
+
+/** The label at the place of least clearance: `31 mm, left stick`. */
+export function nearestText(row: ClearanceRow, unit: LengthUnit): string {
+  if (!row.nearest) return clearanceText(row.clearance, unit);
+  const { movement, part } = row.nearest;
+  const side =
+    movement.kind === 'leg' ? movement.foot : movement.kind === 'swing' ? '' : movement.hand;
+  return `${clearanceText(row.clearance, unit)}, ${`${side} ${movingParts[part]}`.trim()}`;
+}
+
+const keyVerbs = {
+  nudge: 'Move',
+  turn: 'Turn',
+  lean: 'Lean',
+  raise: 'Raise',
+  remove: 'Remove',
+} as const;
+
+/** What a key did, for the undo button. */
+export const keyLabel = (
+  layout: Layout,
+  selection: Selection,
+  what: keyof typeof keyVerbs,
+): string => `${keyVerbs[what]} ${nameOfSelection(layout, selection)}`;
+
+/** The plan's own name and the keys it answers to, for those who hear it. */
+export const planName = 'Plan of the deck';
+export const planKeys =
+  'Tab and Shift Tab go from thing to thing. Arrow keys move by 10 millimetres, with Shift by 1, with Alt by 50, ' +
+  'with Control the base. Brackets turn, comma and full stop lean, Page Up and Page Down raise and lower, ' +
+  'Delete removes, plus and minus zoom, 0 fits, Escape lets go.';
+
+/** What the hatch on the plan means. */
+export const zoneText = (height: Mm, unit: LengthUnit): string =>
+  `Struck if moved here at its height, ${showLength(height, unit)}`;
