@@ -27,6 +27,7 @@ export function Panel() {
   const panel = usePanelState();
   const { layout } = useOpen();
   const selection = useSession((state) => state.selection);
+  const saysItself = useSession((state) => state.shownFinding !== null);
   const Section = sections[panel.section];
   const title = selection && titleOf(selection, layout);
   const shown = panel.details && title !== null ? selection : null;
@@ -44,7 +45,7 @@ export function Panel() {
         >
           {shown === null ? <Section /> : <Details selection={shown} />}
         </div>
-        {shown === null && selection !== null && title !== null && (
+        {shown === null && selection !== null && title !== null && !saysItself && (
           <SelectedBar selection={selection} title={title} />
         )}
       </section>

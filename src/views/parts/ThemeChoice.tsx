@@ -6,10 +6,12 @@ export function ThemeChoice() {
   const theme = useSession((state) => state.preferences.theme);
   const other = theme === 'dark' ? 'light' : 'dark';
   return (
-    <button type="button" onClick={() => prefer({ theme: other })}>
+    <button type="button" className="sign-only" onClick={() => prefer({ theme: other })}>
       <Icon name={other} />
-      {other === 'light' ? 'Light' : 'Dark'}
-      <span className="spoken"> screen</span>
+      <span className="sign-text">
+        {other === 'light' ? 'Light' : 'Dark'}
+        <span className="spoken"> screen</span>
+      </span>
     </button>
   );
 }

@@ -13,14 +13,18 @@ export function FindingMore({ row }: { readonly row: FindingRow }) {
   const text = row.finding && findingWords(row.finding, layout, report.clearances);
   const about = row.kind === 'mic' ? [row.row.mic] : row.finding.about;
   const place = row.kind === 'mic' ? clearancePlace(row.row, layout) : undefined;
+  const what =
+    row.kind === 'finding'
+      ? text?.detail
+      : row.row.verdict === 'clear'
+        ? undefined
+        : `${capitalised(clearanceWords(row.row, layout))}.`;
   const targets = about
     .map((id) => selectionOf([id], layout))
     .filter((selection) => selection !== null);
   return (
     <div className="line-more">
-      <p>
-        {row.kind === 'mic' ? `${capitalised(clearanceWords(row.row, layout))}.` : text?.detail}
-      </p>
+      {what !== undefined && <p>{what}</p>}
       {place !== undefined && <p className="soft">{capitalised(place)}.</p>}
       {text && <p className="next">{text.next}</p>}
       <div className="buttons">

@@ -1,3 +1,11 @@
+import { PlayerFields } from '../player/PlayerFields.tsx';
+
+/** Who plays. */
 export function PlayerSection() {
-  return <p>Player</p>;
+  return (
+    <>
+      <h2 className="spoken">Player</h2>
+      <PlayerFields />
+    </>
+  );
 }

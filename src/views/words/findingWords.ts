@@ -99,6 +99,16 @@ const sentences: Readonly<Record<FindingCode, (subject: Subject) => FindingText>
     detail: `Boom or mast and ${s.other} take the same space${by(s, 'depth')}.`,
     next: 'Move the base to the other side, or set the mast higher or lower so that the boom passes free.',
   }),
+  'mic-against-stand': (s) => ({
+    title: `${s.main} stands against the hardware of ${s.other}`,
+    detail: `The mic or its mount and a stand, leg or pedal take the same space${by(s, 'depth')}.`,
+    next: 'Move the base or turn the boom until both stand free.',
+  }),
+  'mic-against-mic': (s) => ({
+    title: `${s.main} and ${s.other} stand against each other`,
+    detail: `The two mics or their mounts take the same space${by(s, 'depth')}.`,
+    next: 'Move one of the two, or turn its boom.',
+  }),
   'feet-overlap': (s) => ({
     title: `Feet of ${s.main} and ${s.other} overlap`,
     detail: `Their feet take the same floor${by(s, 'overlap')}.`,
@@ -158,6 +168,16 @@ const sentences: Readonly<Record<FindingCode, (subject: Subject) => FindingText>
     title: 'More mics than box inputs',
     detail: `${counted(s.finding.numbers.mics ?? s.layout.mics.length, 'mic')} for ${counted(s.finding.numbers.inputs ?? s.layout.box.inputs, 'input')}.`,
     next: 'Take a larger box, or leave out a mic.',
+  }),
+  'box-in-obstacle': (s) => ({
+    title: 'The box stands in something else',
+    detail: `The box and ${s.main} take the same floor.`,
+    next: 'Move the box to a free place along the edge of the deck.',
+  }),
+  'box-off-deck': (s) => ({
+    title: 'The box stands beside the deck',
+    detail: `Its cables go over the edge of the deck${by(s, 'drop')}.`,
+    next: 'Secure the cables at the edge, or move the box onto the deck.',
   }),
   'lane-crossed': (s) => ({
     title: `The cable of ${s.main} crosses the way to the stairs`,

@@ -3,6 +3,7 @@ import type { Mount } from '../../layout/mics/mount.ts';
 import type { MicClass } from '../../layout/mics/micClass.ts';
 import type { PieceKind } from '../../layout/pieces/piece.ts';
 import type { Hands } from '../../layout/pieces/struck.ts';
+import type { MountChoice } from '../../layout/catalogue/micClasses.ts';
 import { standSpec } from '../../layout/catalogue/standClasses.ts';
 
 const kinds: Readonly<Record<PieceKind, string>> = {
@@ -45,6 +46,20 @@ export function mountWords(mount: Mount): string {
       return 'Lying in the kick';
     case 'plateOnDeck':
       return 'Lying on the deck';
+  }
+}
+
+/** A way to hold a mic as it is offered. */
+export function choiceWords(choice: MountChoice): string {
+  switch (choice) {
+    case 'clip':
+      return 'Rim clip';
+    case 'plateInKick':
+      return 'Lying in the kick';
+    case 'plateOnDeck':
+      return 'Lying on the deck';
+    default:
+      return standWords(choice);
   }
 }
 

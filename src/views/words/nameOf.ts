@@ -1,11 +1,17 @@
 import type { Id } from '../../layout/fields.ts';
 import type { Layout } from '../../layout/layout.ts';
 
-/** The name a person gave to a piece or mic; the id itself where nothing has it. */
+/**
+ * What a piece or mic is called in a sentence: the name a person gave it, a mic of a piece's name as `Snare mic`; the id
+ * itself where nothing has it.
+ */
 export function nameOf(layout: Layout, id: Id): string {
-  const named =
-    layout.mics.find((mic) => mic.id === id) ?? layout.pieces.find((piece) => piece.id === id);
-  return named?.name ?? id;
+  const mic = layout.mics.find((each) => each.id === id);
+  if (mic) {
+    const isAlsoPiece = layout.pieces.some(({ name }) => name === mic.name);
+    return isAlsoPiece ? `${mic.name} mic` : mic.name;
+  }
+  return layout.pieces.find((piece) => piece.id === id)?.name ?? id;
 }
 
 /** Names as a person lists them: `A`, `A and B`, `A, B and C`. */

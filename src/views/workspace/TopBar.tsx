@@ -33,8 +33,13 @@ export function TopBar({ actions }: { readonly actions: LibraryActions }) {
           onChoose={(units) => edit('Units shown', (from) => ({ ...from, units }))}
         />
         <ThemeChoice />
-        <button type="button" onClick={() => task.run('Export', () => actions.exportFile())}>
-          <Icon name="save" /> Export
+        <button
+          type="button"
+          className="sign-only"
+          onClick={() => task.run('Export', () => actions.exportFile())}
+        >
+          <Icon name="save" />
+          <span className="sign-text">Export</span>
         </button>
       </div>
       {task.failure !== '' && (

@@ -51,7 +51,7 @@ describe('a finding in words', () => {
     const text = findingWords(finding('mic-struck', { about: ['mic-snare'] }), sample, [
       snareRow(-12, 'struck'),
     ]);
-    expect(text.title).toBe('Snare would be struck');
+    expect(text.title).toBe('Snare mic would be struck');
     expect(text.detail).toBe('12 mm too close: right stick, travelling from Snare to Ride.');
   });
 

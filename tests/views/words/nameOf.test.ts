@@ -3,9 +3,9 @@ import { counted, listed, nameOf } from '../../../src/views/words/nameOf.ts';
 import { sample } from './sampleLayout.ts';
 
 describe('names', () => {
-  it('are those a person gave, the id where there is none', () => {
+  it('are those a person gave, told apart where a mic has the name of a piece', () => {
     expect(nameOf(sample, 'rack-1')).toBe('Rack tom 1');
-    expect(nameOf(sample, 'mic-snare')).toBe('Snare');
+    expect(nameOf(sample, 'mic-snare')).toBe('Snare mic');
     expect(nameOf(sample, 'nothing')).toBe('nothing');
   });
 

@@ -14,9 +14,9 @@ const run = {
 
 describe('a run in words', () => {
   it('names input, mic, length and cable', () => {
-    expect(runWords(run, sample)).toBe('Input 4: Snare, 3.4 m, 5.0 m cable');
+    expect(runWords(run, sample)).toBe('Input 4: Snare mic, 3.4 m, 5.0 m cable');
     expect(runWords({ ...run, input: null, stock: null }, sample)).toBe(
-      'Not plugged: Snare, 3.4 m, no cable long enough',
+      'Not plugged: Snare mic, 3.4 m, no cable long enough',
     );
     expect(runWords(run, { ...sample, units: 'in' })).toContain('11.2 ft');
   });

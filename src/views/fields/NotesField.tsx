@@ -1,0 +1,32 @@
+import { useEffect, useId, useState } from 'react';
+
+interface NotesFieldProps {
+  readonly label: string;
+  readonly value: string;
+  readonly most: number;
+  readonly onSet: (value: string) => void;
+}
+
+/** Some lines of text, taken over when the field is left. */
+export function NotesField({ label, value, most, onSet }: NotesFieldProps) {
+  const id = useId();
+  const [draft, setDraft] = useState(value);
+  useEffect(() => setDraft(value), [value]);
+  return (
+    <div className="field">
+      <label className="field-label" htmlFor={id}>
+        {label}
+      </label>
+      <textarea
+        id={id}
+        value={draft}
+        maxLength={most}
+        rows={4}
+        onChange={(event) => setDraft(event.target.value)}
+        onBlur={() => {
+          if (draft !== value) onSet(draft);
+        }}
+      />
+    </div>
+  );
+}

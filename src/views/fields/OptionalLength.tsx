@@ -1,0 +1,59 @@
+import { type KeyboardEvent, useId, useState } from 'react';
+import { useSession } from '../../session/session.ts';
+import { LENGTH } from './measure.ts';
+import { type Limits, readField } from './reading.ts';
+
+interface OptionalLengthProps {
+  readonly label: string;
+  /** What stands in the empty field: where the value comes from then. */
+  readonly otherwise: string;
+  readonly value: number | undefined;
+  readonly limits: Limits;
+  readonly onSet: (value: number | undefined) => void;
+}
+
+/** A length that may be left out: an empty field gives it back to what it comes from otherwise. */
+export function OptionalLength({ label, otherwise, value, limits, onSet }: OptionalLengthProps) {
+  const id = useId();
+  const unit = useSession((state) => state.open?.layout.units ?? 'mm');
+  const shown = value === undefined ? '' : `${LENGTH.show(value, unit)} ${unit}`;
+  const [draft, setDraft] = useState<string | null>(null);
+  const [problem, setProblem] = useState('');
+  const take = () => {
+    setDraft(null);
+    setProblem('');
+    if (draft === null || draft === shown) return;
+    if (draft.trim() === '') return onSet(undefined);
+    const reading = readField(draft, LENGTH, limits, unit);
+    if (reading.ok) onSet(reading.value);
+    else setProblem(`${reading.message} Kept ${shown === '' ? 'the value from stature' : shown}.`);
+  };
+  const onKeyDown = (event: KeyboardEvent<HTMLInputElement>) => {
+    if (event.key === 'Enter') take();
+    if (event.key === 'Escape') setDraft(null);
+  };
+  return (
+    <div className="field">
+      <label className="field-label" htmlFor={id}>
+        {label}
+      </label>
+      <input
+        id={id}
+        className="text-input"
+        autoComplete="off"
+        placeholder={otherwise}
+        value={draft ?? shown}
+        onChange={(event) => setDraft(event.target.value)}
+        onBlur={take}
+        onKeyDown={onKeyDown}
+        aria-invalid={problem !== '' || undefined}
+        aria-describedby={problem ? `${id}-problem` : undefined}
+      />
+      {problem && (
+        <p className="field-problem" id={`${id}-problem`} role="alert">
+          {problem}
+        </p>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,27 @@
+import { deleteMic, duplicateMic } from '../../layout/edit/mics.ts';
+import type { Mic } from '../../layout/mics/mic.ts';
+import { edit, select, session } from '../../session/session.ts';
+import { useOpen } from '../parts/useOpen.ts';
+import { ThingActions } from './ThingActions.tsx';
+
+/** Copy, mirror or remove a mic. */
+export function MicActions({ mic }: { readonly mic: Mic }) {
+  const { layout } = useOpen();
+  const { id, name } = mic;
+  const duplicate = () => {
+    edit(`Duplicate ${name}`, (from) => duplicateMic(from, id));
+    const after = session.getState().open?.layout;
+    const copy = after?.mics.at(-1);
+    if (copy && after !== layout) select({ kind: 'mic', id: copy.id });
+  };
+  return (
+    <ThingActions
+      name={name}
+      onDuplicate={duplicate}
+      onDelete={() => {
+        edit(`Delete ${name}`, (from) => deleteMic(from, id));
+        select(null);
+      }}
+    />
+  );
+}

@@ -1,0 +1,29 @@
+import type { Id } from '../../layout/fields.ts';
+import { useOpen } from '../parts/useOpen.ts';
+import { VerdictBadge } from '../parts/VerdictMark.tsx';
+import { clearancePlace, clearanceWords } from '../words/clearanceWords.ts';
+import { findingWords } from '../words/findingWords.ts';
+import { capitalised } from '../words/nameOf.ts';
+import { clearanceNumber } from '../words/verdictWords.ts';
+
+/** How much room a mic has: verdict, number, move, place, and what to do. */
+export function MicVerdict({ mic }: { readonly mic: Id }) {
+  const { layout, report } = useOpen();
+  const row = report.clearances.find((each) => each.mic === mic);
+  if (!row) return null;
+  const finding = report.findings.find(
+    ({ code, about }) => (code === 'mic-struck' || code === 'mic-tight') && about[0] === mic,
+  );
+  const place = clearancePlace(row, layout);
+  return (
+    <section className={`verdict-card ${row.verdict}-card`} aria-label="Clearance">
+      <p className="verdict-line">
+        <VerdictBadge verdict={row.verdict} />
+        <span className="verdict-number">{clearanceNumber(row.clearance, layout.units)}</span>
+      </p>
+      <p>{capitalised(clearanceWords(row, layout))}.</p>
+      {place !== undefined && <p className="small soft">{capitalised(place)}.</p>}
+      {finding && <p className="next">{findingWords(finding, layout).next}</p>}
+    </section>
+  );
+}

@@ -1,0 +1,82 @@
+import { azimuthField, heightField, tiltField } from '../../layout/fields.ts';
+import { movePiece, raisePiece, setHands, tiltPiece } from '../../layout/edit/pieces.ts';
+import { isCymbal, isDrum, type Struck } from '../../layout/pieces/piece.ts';
+import { handsField } from '../../layout/pieces/struck.ts';
+import { edit } from '../../session/session.ts';
+import { NumberField } from '../fields/NumberField.tsx';
+import { DIRECTION, LENGTH, TILT } from '../fields/measure.ts';
+import { limitsOf } from '../fields/reading.ts';
+import { SelectField } from '../fields/SelectField.tsx';
+import { DIRECTION_HINT, Group } from '../parts/Group.tsx';
+import { handsWords } from '../words/kindWords.ts';
+import { SpotFields } from './SpotFields.tsx';
+import { turnTo } from './turnTo.ts';
+
+/** Place, height, lean and hands of what hands strike. */
+export function StruckFields({ piece }: { readonly piece: Struck }) {
+  const { id, name } = piece;
+  return (
+    <>
+      <Group title="Place">
+        <SpotFields of={name} spot={piece} apply={(layout, to) => movePiece(layout, id, to)} />
+        <NumberField
+          label={heightLabel(piece)}
+          step={`Height of ${name}`}
+          value={piece.z}
+          measure={LENGTH}
+          limits={limitsOf(heightField)}
+          apply={(layout, z) => raisePiece(layout, id, z)}
+        />
+        <SelectField
+          label="Played by"
+          value={piece.hands}
+          options={handsField.options.map((value) => ({ value, text: handsWords(value) }))}
+          onChoose={(value) => {
+            const hands = handsField.options.find((option) => option === value);
+            if (hands) edit(`Hands on ${name}`, (layout) => setHands(layout, id, hands));
+          }}
+        />
+      </Group>
+      <LeanFields piece={piece} />
+    </>
+  );
+}
+
+function heightLabel(piece: Struck): string {
+  if (isDrum(piece)) return 'Height of the head';
+  return isCymbal(piece) || piece.kind === 'hiHat' ? 'Height of the edge' : 'Height';
+}
+
+function LeanFields({ piece }: { readonly piece: Struck }) {
+  const { id, name } = piece;
+  return (
+    <Group title="Lean and turn" hint={DIRECTION_HINT}>
+      <NumberField
+        label="Lean from level"
+        step={`Lean of ${name}`}
+        value={piece.tilt}
+        measure={TILT}
+        limits={limitsOf(tiltField)}
+        apply={(layout, tilt) => tiltPiece(layout, id, tilt)}
+      />
+      <NumberField
+        label="Leans toward"
+        step={`Lean of ${name}`}
+        value={piece.tiltToward}
+        measure={DIRECTION}
+        limits={limitsOf(azimuthField)}
+        round
+        apply={(layout, toward) => tiltPiece(layout, id, piece.tilt, toward)}
+      />
+      <NumberField
+        label="Turn with feet and clips"
+        step={`Turn ${name}`}
+        value={piece.tiltToward}
+        measure={DIRECTION}
+        limits={limitsOf(azimuthField)}
+        round
+        apply={(layout, toward) => turnTo(layout, id, toward)}
+      />
+    </Group>
+  );
+}

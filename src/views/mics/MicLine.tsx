@@ -1,0 +1,41 @@
+import { findMicClass } from '../../layout/catalogue/micClasses.ts';
+import type { Mic } from '../../layout/mics/mic.ts';
+import { useSession } from '../../session/session.ts';
+import { usePanel } from '../panel/usePanel.ts';
+import { useOpen } from '../parts/useOpen.ts';
+import { VerdictMark } from '../parts/VerdictMark.tsx';
+import { mountWords } from '../words/kindWords.ts';
+import { clearanceNumber, verdictWord } from '../words/verdictWords.ts';
+
+/** One mic with class, mount and verdict; tapped, its numbers open. */
+export function MicLine({ mic }: { readonly mic: Mic }) {
+  const { layout, report } = useOpen();
+  const panel = usePanel();
+  const selection = useSession((state) => state.selection);
+  const isSelected = selection?.kind === 'mic' && selection.id === mic.id;
+  const row = report.clearances.find((each) => each.mic === mic.id);
+  const className = findMicClass(layout, mic.micClass)?.name ?? mic.micClass;
+  return (
+    <li className={isSelected ? 'line shown' : 'line'}>
+      <button
+        type="button"
+        className="line-button"
+        onClick={() => panel.open({ kind: 'mic', id: mic.id })}
+      >
+        {row && <VerdictMark verdict={row.verdict} />}
+        <span className="line-text">
+          <span className="line-name">{mic.name}</span>
+          <span className="line-note">
+            {className} · {mountWords(mic.mount)}
+          </span>
+        </span>
+        {row && (
+          <span className="line-number">
+            <span className="spoken">{verdictWord(row.verdict)}, </span>
+            {clearanceNumber(row.clearance, layout.units)}
+          </span>
+        )}
+      </button>
+    </li>
+  );
+}

@@ -1,0 +1,84 @@
+import { useState } from 'react';
+import { type MicGroup, offeredMics } from '../../layout/catalogue/offered/offeredMics.ts';
+import { addMic } from '../../layout/edit/mics.ts';
+import type { Layout } from '../../layout/layout.ts';
+import { edit, session } from '../../session/session.ts';
+import { usePanel } from '../panel/usePanel.ts';
+import { Icon } from '../parts/Icon.tsx';
+import { useOpen } from '../parts/useOpen.ts';
+import { clearanceAmount, verdictWord } from '../words/verdictWords.ts';
+import { firstClear } from './firstClear.ts';
+import { unmiked } from './unmiked.ts';
+
+/** A layout with the usual mic for a group, at the first usual place that is clear. */
+export function withUsualMic(layout: Layout, hears: MicGroup['hears'], micClass?: string): Layout {
+  const mic = firstClear(layout, offeredMics(layout, hears, micClass));
+  return mic ? addMic(layout, mic) : layout;
+}
+
+/** What has no mic yet; one tap adds the usual one. */
+export function OfferedMics() {
+  const { layout } = useOpen();
+  const panel = usePanel();
+  const [news, setNews] = useState('');
+  const groups = unmiked(layout);
+  const add = (label: string, chosen: readonly MicGroup[]) => {
+    edit(label, (from) => chosen.reduce((to, { hears }) => withUsualMic(to, hears), from));
+    const added = session.getState().open?.layout.mics.slice(layout.mics.length) ?? [];
+    const last = added.at(-1);
+    if (last) panel.point(null, { kind: 'mic', id: last.id });
+    setNews(added.length === 0 ? 'No place was found for it.' : addedWords());
+  };
+  return (
+    <section className="group" aria-labelledby="offered-title">
+      <h3 id="offered-title">Without a mic</h3>
+      {groups.length === 0 ? (
+        <p className="field-hint">
+          {layout.pieces.some((piece) => 'hands' in piece || piece.kind === 'kick')
+            ? 'None. Every drum and cymbal group has its mic.'
+            : 'Add drums and cymbals first.'}
+        </p>
+      ) : (
+        <>
+          <p className="field-hint">
+            One tap adds the usual mic, at the first usual place that stands clear.
+          </p>
+          <div className="buttons">
+            {groups.map((group) => (
+              <button
+                key={group.hears.join(' ')}
+                type="button"
+                onClick={() => add(`Mic for ${group.name}`, [group])}
+              >
+                <Icon name="plus" /> {group.name}
+              </button>
+            ))}
+            {groups.length > 1 && (
+              <button
+                type="button"
+                className="primary"
+                onClick={() => add('Mic up the rest', groups)}
+              >
+                All {groups.length}
+              </button>
+            )}
+          </div>
+        </>
+      )}
+      <p className="small news" role="status">
+        {news}
+      </p>
+    </section>
+  );
+}
+
+/** `Added Snare: Clear, 84 mm clear.`, from the report of what is open now. */
+function addedWords(): string {
+  const open = session.getState().open;
+  const mic = open?.layout.mics.at(-1);
+  const row = open?.report.clearances.find((each) => each.mic === mic?.id);
+  if (!open || !mic) return '';
+  if (!row) return `Added ${mic.name}.`;
+  const amount = clearanceAmount(row, open.layout.margin, open.layout.units);
+  return `Added ${mic.name}: ${verdictWord(row.verdict).toLowerCase()}, ${amount}.`;
+}
