@@ -60,6 +60,13 @@ async function bundle(entry) {
   return file;
 }
 
+/** npm runs scripts at the top of the project; a file is named from where the user stands. */
+function folderOfCaller() {
+  const { INIT_CWD: asked, npm_lifecycle_script: script } = process.env;
+  const byNpm = script?.includes('runTypeScript.mjs') === true;
+  return byNpm && asked !== undefined ? asked : process.cwd();
+}
+
 try {
   const [given, ...rest] = process.argv.slice(2);
   if (given === undefined) throw new Error('Name the TypeScript file to run.');
@@ -67,7 +74,10 @@ try {
   if (!existsSync(entry)) throw new Error(`There is no ${given}.`);
   installMissingPackages(root);
   const file = await bundle(entry);
-  const result = spawnSync(process.execPath, [file, ...rest], { stdio: 'inherit' });
+  const result = spawnSync(process.execPath, [file, ...rest], {
+    stdio: 'inherit',
+    cwd: folderOfCaller(),
+  });
   if (result.error !== undefined) throw result.error;
   process.exitCode = result.status ?? 2;
 } catch (error) {
