@@ -49,6 +49,12 @@ export function changeMic(layout: Layout, id: Id, change: (mic: Mic) => Mic): La
   return { ...layout, mics: layout.mics.with(index, after) };
 }
 
+/** A list with each entry changed; the same list when every entry stays the same. */
+export function mapShared<T>(list: T[], change: (entry: T) => T): T[] {
+  const changed = list.map(change);
+  return changed.every((entry, index) => entry === list[index]) ? list : changed;
+}
+
 /** Whether the class and the mount of a mic name what is there (rules L4 and L5). */
 export function refersWell(layout: Layout, { micClass, mount }: Mic): boolean {
   if (!findMicClass(layout, micClass)) return false;

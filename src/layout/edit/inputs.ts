@@ -1,6 +1,7 @@
 import type { Layout } from '../layout.ts';
 import type { Mic } from '../mics/mic.ts';
 import { isCymbal, type Piece, type PieceKind } from '../pieces/piece.ts';
+import { mapShared } from './change.ts';
 
 /** The usual order of a festival patch: kick, snare, hi-hat, toms, cymbals, percussion, overheads last (common practice, no source). */
 const kindOrder: readonly PieceKind[] = [
@@ -28,11 +29,11 @@ export function numberInputs(layout: Layout): Layout {
     .map((mic) => ({ mic, ...rankOf(mic, pieces) }))
     .toSorted((a, b) => a.rank - b.rank || a.size - b.size);
   const inputs = new Map(ranked.map(({ mic }, place) => [mic, place + 1]));
-  const mics = layout.mics.map((mic) => {
+  const mics = mapShared(layout.mics, (mic) => {
     const input = inputs.get(mic) ?? null;
     return mic.input === input ? mic : { ...mic, input };
   });
-  return mics.every((mic, index) => mic === layout.mics[index]) ? layout : { ...layout, mics };
+  return mics === layout.mics ? layout : { ...layout, mics };
 }
 
 function rankOf(mic: Mic, pieces: ReadonlyMap<string, Piece>): { rank: number; size: number } {

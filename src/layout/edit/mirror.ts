@@ -2,13 +2,15 @@ import { wrapDegrees } from '../../units/angle.ts';
 import type { Degrees, Mm } from '../../units/quantity.ts';
 import type { Id } from '../fields.ts';
 import type { Layout } from '../layout.ts';
-import type { Mic } from '../mics/mic.ts';
+import { type Mic, micSchema } from '../mics/mic.ts';
 import type { Mount } from '../mics/mount.ts';
 import type { Pedal } from '../pieces/pedal.ts';
-import type { Piece, Struck } from '../pieces/piece.ts';
+import { type Piece, pieceSchema, type Struck } from '../pieces/piece.ts';
 import type { Hands } from '../pieces/struck.ts';
 import type { Support } from '../pieces/support.ts';
 import type { Player } from '../player.ts';
+import { mapShared } from './change.ts';
+import { settled } from './settle.ts';
 
 /**
  * The mirror image in the plane x = 0 of the kit frame. Twice mirrored is the same again, to the last bit for angles of
@@ -19,23 +21,26 @@ import type { Player } from '../player.ts';
 export const mirrorKit = (layout: Layout): Layout => ({
   ...layout,
   player: mirroredPlayer(layout.player),
-  pieces: layout.pieces.map(mirroredPiece),
-  mics: layout.mics.map((mic) => ({ ...mic, mount: mirroredMount(mic.mount) })),
+  pieces: mapShared(layout.pieces, settledMirror),
+  mics: mapShared(layout.mics, mirroredMic),
 });
 
-/** One piece moved to its mirror image, with the mics clipped to it or lying in it. */
+/** One piece moved to its mirror image, with the mics clipped to it. */
 export function mirrorPiece(layout: Layout, id: Id): Layout {
-  if (!layout.pieces.some((piece) => piece.id === id)) return layout;
-  return {
-    ...layout,
-    pieces: layout.pieces.map((piece) => (piece.id === id ? mirroredPiece(piece) : piece)),
-    mics: layout.mics.map((mic) => (clippedTo(mic, id) ? mirroredMic(mic) : mic)),
-  };
+  const pieces = mapShared(layout.pieces, (piece) =>
+    piece.id === id ? settledMirror(piece) : piece,
+  );
+  const mics = mapShared(layout.mics, (mic) => (clippedTo(mic, id) ? mirroredMic(mic) : mic));
+  return pieces === layout.pieces && mics === layout.mics ? layout : { ...layout, pieces, mics };
 }
 
 const clippedTo = (mic: Mic, id: Id): boolean => mic.mount.kind === 'clip' && mic.mount.drum === id;
 
-const mirroredMic = (mic: Mic): Mic => ({ ...mic, mount: mirroredMount(mic.mount) });
+/** A piece or mic that is its own mirror image stays the same one. */
+const settledMirror = (piece: Piece): Piece => settled(pieceSchema, piece, mirroredPiece(piece));
+
+const mirroredMic = (mic: Mic): Mic =>
+  settled(micSchema, mic, { ...mic, mount: mirroredMount(mic.mount) });
 
 /** x -> -x, never -0. */
 const mirroredX = (x: Mm): Mm => 0 - x;

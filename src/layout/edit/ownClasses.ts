@@ -2,7 +2,7 @@ import { type BuiltInMicClassId, isBuiltInMicClass } from '../catalogue/micClass
 import type { Id } from '../fields.ts';
 import type { Layout } from '../layout.ts';
 import { type MicClass, micClassSchema } from '../mics/micClass.ts';
-import { withPart } from './change.ts';
+import { mapShared, withPart } from './change.ts';
 import { freshId } from './ids.ts';
 
 /** A layout with one more mic class of the user's own, the last one; its id is made fresh when it is taken or built in. */
@@ -27,13 +27,10 @@ export function removeOwnClass(layout: Layout, id: Id): Layout {
   const removed = layout.ownClasses.find((own) => own.id === id);
   if (!removed) return layout;
   const micClass = nearestBuiltIn(removed);
-  const used = layout.mics.some((mic) => mic.micClass === id);
   return {
     ...layout,
     ownClasses: layout.ownClasses.filter((own) => own.id !== id),
-    mics: used
-      ? layout.mics.map((mic) => (mic.micClass === id ? { ...mic, micClass } : mic))
-      : layout.mics,
+    mics: mapShared(layout.mics, (mic) => (mic.micClass === id ? { ...mic, micClass } : mic)),
   };
 }
 

@@ -4,7 +4,7 @@ import type { Layout } from '../layout.ts';
 import type { Mic } from '../mics/mic.ts';
 import type { Piece } from '../pieces/piece.ts';
 import { carrierOf } from '../references.ts';
-import { heardOnce } from './change.ts';
+import { heardOnce, mapShared } from './change.ts';
 
 /** Feet of the stand that a piece gets when what held it is gone. */
 const STAND_SPREAD = 280;
@@ -20,10 +20,9 @@ export function deletePiece(layout: Layout, id: Id): Layout {
     .filter((piece) => piece.id !== id)
     .map((piece) => (carrierOf(piece) === id ? onItsOwnStand(piece) : piece));
   const kept = { ...layout, pieces };
-  const mics = layout.mics.filter((mic) => !goesWith(mic, id)).map((mic) => heardOnce(kept, mic));
-  const untouched =
-    mics.length === layout.mics.length && mics.every((mic, index) => mic === layout.mics[index]);
-  return { ...kept, mics: untouched ? layout.mics : mics };
+  const stay = layout.mics.filter((mic) => !goesWith(mic, id));
+  const staying = stay.length === layout.mics.length ? layout.mics : stay;
+  return { ...kept, mics: mapShared(staying, (mic) => heardOnce(kept, mic)) };
 }
 
 const goesWith = ({ mount }: Mic, id: Id): boolean =>

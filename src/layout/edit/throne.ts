@@ -4,7 +4,7 @@ import { planCoordinate } from '../fields.ts';
 import type { Layout } from '../layout.ts';
 import type { Mic } from '../mics/mic.ts';
 import type { Piece } from '../pieces/piece.ts';
-import { withPart } from './change.ts';
+import { mapShared, withPart } from './change.ts';
 import { tidy, tidySpot } from './tidy.ts';
 
 /**
@@ -20,8 +20,8 @@ export function moveThrone(layout: Layout, to: { readonly x: Mm; readonly y: Mm 
     x: tidy(kit.x + d.x * cosDeg(kit.turn) - d.y * sinDeg(kit.turn)),
     y: tidy(kit.y + d.x * sinDeg(kit.turn) + d.y * cosDeg(kit.turn)),
   };
-  const pieces = layout.pieces.map((piece) => shiftedPiece(piece, d));
-  const mics = layout.mics.map((mic) => shiftedMic(mic, d));
+  const pieces = mapShared(layout.pieces, (piece) => shiftedPiece(piece, d));
+  const mics = mapShared(layout.mics, (mic) => shiftedMic(mic, d));
   const spots = [origin, ...pieces.filter((piece) => 'x' in piece), ...mics.flatMap(micSpots)];
   if (!spots.every(({ x, y }) => onPlan(x) && onPlan(y))) return layout;
   return withPart({ ...layout, pieces, mics }, 'deck', {

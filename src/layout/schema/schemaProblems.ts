@@ -57,9 +57,9 @@ function expectedBy(issue: Issue): string {
     case 'invalid_union':
       return unionChoices(issue);
     case 'too_big':
-      return `at most ${issue.maximum}${unitOf(issue.origin)}`;
+      return `at most ${issue.maximum}${unitOf(issue.origin, issue.maximum)}`;
     case 'too_small':
-      return `at least ${issue.minimum}${unitOf(issue.origin)}`;
+      return `at least ${issue.minimum}${unitOf(issue.origin, issue.minimum)}`;
     default:
       return issue.message;
   }
@@ -85,7 +85,8 @@ function unionChoices(issue: z.core.$ZodIssueInvalidUnion): string {
 const oneOf = (values: readonly unknown[]): string =>
   values.length === 1 ? summary(values[0]) : `one of ${values.map(summary).join(', ')}`;
 
-function unitOf(origin: string): string {
-  if (origin === 'string') return ' characters';
-  return origin === 'array' ? ' entries' : '';
+function unitOf(origin: string, limit: number | bigint): string {
+  const many = limit === 1 ? '' : 's';
+  if (origin === 'string') return ` character${many}`;
+  return origin === 'array' ? ` entr${limit === 1 ? 'y' : 'ies'}` : '';
 }
