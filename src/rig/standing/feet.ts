@@ -112,15 +112,11 @@ function onPedal({ footprints }: OnDeck, { piece }: OnDeck): FeetMeeting[] {
   );
 }
 
+/** A hub inside the outline is found by itself, so a leg that stands on it crosses or touches an edge. */
 function legOnOutline(leg: PlanSegment, outline: readonly Vec2[]): FeetMeeting[] {
-  const [, foot] = leg;
-  const edges = outline.map(
-    (corner, i): PlanSegment => [corner, outline[(i + 1) % outline.length] ?? corner],
+  return outline.map((corner, i) =>
+    legOnEdge(leg, [corner, outline[(i + 1) % outline.length] ?? corner]),
   );
-  return [
-    { place: foot, overlap: LEG_RADIUS - outsideOutline(outline, foot) },
-    ...edges.map((edge) => legOnEdge(leg, edge)),
-  ];
 }
 
 /** A leg that crosses an edge stands past it by what lies beyond the crossing. */

@@ -105,6 +105,19 @@ describe('createStandingFinder', () => {
     );
   });
 
+  it('measures only the pairs of what moved: all else comes back as the same objects', () => {
+    const build = createRigBuilder();
+    const find = createStandingFinder();
+    const before = jostled(large, [250, 0, -120]);
+    const kept = find(build(before), before.deck);
+    const moved = { ...before, mics: before.mics.map((mic, i) => (i === 5 ? { ...mic } : mic)) };
+    const id = moved.mics[5]?.id ?? '';
+    const anew = find(build(moved), moved.deck).filter((entry) => !kept.includes(entry));
+    expect(anew.length).toBeGreaterThan(0);
+    expect(anew.every(({ about }) => about.includes(id))).toBe(true);
+    expect(kept.some(({ about }) => !about.includes(id))).toBe(true);
+  });
+
   it('notices a changed deck', () => {
     const find = createStandingFinder();
     const rig = buildRig(fivePiece);
