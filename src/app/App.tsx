@@ -14,14 +14,14 @@ const Plan = lazy(async () => ({ default: (await import('../editor/Plan.tsx')).P
 export function App({ actions }: { readonly actions: LibraryActions }) {
   const isOpen = useSession((state) => state.open !== null);
   return (
-    <ErrorBoundary what="This page">
+    <ErrorBoundary what="This page" extent="page">
       <TroubleNotice />
       <Notices actions={actions} />
       {isOpen ? (
         <Workspace
           actions={actions}
           plan={
-            <ErrorBoundary what="The plan">
+            <ErrorBoundary what="The plan" extent="part">
               <Suspense fallback={<p role="status">Drawing the plan…</p>}>
                 <Plan />
               </Suspense>

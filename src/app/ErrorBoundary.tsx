@@ -7,6 +7,8 @@ import { messageOf } from './trouble.ts';
 interface ErrorBoundaryProps {
   /** What could not be drawn, as in `The plan`. */
   readonly what: string;
+  /** Whether it is all of the page, or a part of it. */
+  readonly extent: 'page' | 'part';
   readonly children: ReactNode;
 }
 
@@ -20,9 +22,10 @@ export class ErrorBoundary extends Component<ErrorBoundaryProps, { readonly erro
 
   override render(): ReactNode {
     if (this.state.error === null) return this.props.children;
+    const Heading = this.props.extent === 'page' ? 'h1' : 'h2';
     return (
       <section className="broken" role="alert">
-        <h1>{this.props.what} can't be shown</h1>
+        <Heading>{this.props.what} can't be shown</Heading>
         <p>
           Something in the app failed: {messageOf(this.state.error)}. What was saved is not touched.
         </p>

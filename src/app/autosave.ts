@@ -29,6 +29,12 @@ interface Place {
   conflict: boolean;
 }
 
+/** Work that is not in the storage, and the stored revision it continues. */
+export interface Unstored {
+  readonly layout: Layout;
+  readonly revision: number;
+}
+
 /** How the autosave talks to the rest of the app. */
 export interface AutosaveSurroundings {
   readonly storage: StoragePort;
@@ -95,10 +101,15 @@ export class Autosave {
     return this.#place.conflict || (this.#place.refusal !== null && this.#unsaved() !== null);
   }
 
-  #unsaved(): Layout | null {
+  /** What is open and not stored; null when all is. */
+  unstored(): Unstored | null {
     const layout = session.getState().open?.layout;
-    if (!this.#place || this.#place.conflict || layout?.id !== this.#place.id) return null;
-    return layout === this.#place.stored ? null : layout;
+    if (!this.#place || layout?.id !== this.#place.id || layout === this.#place.stored) return null;
+    return { layout, revision: this.#place.revision };
+  }
+
+  #unsaved(): Layout | null {
+    return this.#place?.conflict === false ? (this.unstored()?.layout ?? null) : null;
   }
 
   #hear(now: SessionState, before: SessionState): void {

@@ -2,6 +2,7 @@ import { createRoot } from 'react-dom/client';
 import '../views/style.css';
 import './page.css';
 import { session } from '../session/session.ts';
+import { newLayoutId } from '../storage/ids.ts';
 import { indexedDbStorage } from '../storage/indexedDb.ts';
 import { memoryStorage } from '../storage/memory.ts';
 import { sheltered } from '../storage/sheltered.ts';
@@ -11,6 +12,7 @@ import { handOut } from './handOut.ts';
 import { tasksInTurn } from './inTurn.ts';
 import { keepAddress } from './keepAddress.ts';
 import { askOnceWhenThereIsSomething, askToKeep, lookWhetherKept } from './keeping.ts';
+import { leaveNotes } from './leaveNotes.ts';
 import { libraryActions } from './libraryActions.ts';
 import { keepPreferences } from './preferences.ts';
 import { listenForSteps } from './shortcuts.ts';
@@ -48,6 +50,7 @@ const autosave = new Autosave({
 });
 const workbench = new Workbench(storage, autosave);
 const inTurn = tasksInTurn();
+const notes = leaveNotes(() => localStorage, newLayoutId());
 let update: (() => Promise<void>) | null = null;
 const actions = libraryActions({
   storage,
@@ -65,7 +68,8 @@ if (place === null) throw new Error('index.html must hold an element with the id
 createRoot(place).render(<App actions={actions} />);
 
 async function start(): Promise<void> {
-  watchPage({ storage, autosave, workbench, inTurn });
+  watchPage({ storage, autosave, workbench, notes, inTurn });
+  await inTurn(() => notes.takeUp((unstored) => workbench.takeUp(unstored)));
   await keepAddress((id) => inTurn(() => (id === null ? workbench.close() : workbench.open(id))));
   await inTurn(() => workbench.refresh());
   await lookWhetherKept();

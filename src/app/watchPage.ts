@@ -1,17 +1,20 @@
-import type { StoragePort } from '../storage/port.ts';
+import type { ShelteredStorage } from '../storage/sheltered.ts';
 import type { Autosave } from './autosave.ts';
+import type { LeaveNotes } from './leaveNotes.ts';
 import { sayTrouble } from './trouble.ts';
 import type { Workbench } from './workbench.ts';
 
 interface PageSurroundings {
-  readonly storage: StoragePort;
+  readonly storage: ShelteredStorage;
   readonly autosave: Autosave;
   readonly workbench: Workbench;
+  readonly notes: LeaveNotes;
   inTurn<T>(task: () => Promise<T>): Promise<T>;
 }
 
 /** Saves when the page is put away, and looks at what other tabs did when it is back or when they say so. */
-export function watchPage({ storage, autosave, workbench, inTurn }: PageSurroundings): void {
+export function watchPage(around: PageSurroundings): void {
+  const { storage, autosave, workbench, notes, inTurn } = around;
   const look = (): void => {
     inTurn(async () => {
       await workbench.lookForOthersChange();
@@ -22,10 +25,16 @@ export function watchPage({ storage, autosave, workbench, inTurn }: PageSurround
     if (document.visibilityState === 'hidden') void autosave.flush();
     else look();
   });
-  window.addEventListener('pagehide', () => void autosave.flush());
   window.addEventListener('beforeunload', (event) => {
-    if (autosave.wouldLose()) event.preventDefault();
+    void autosave.flush();
+    if (autosave.wouldLose() || storage.isHolding()) event.preventDefault();
   });
+  window.addEventListener('pagehide', () => {
+    void autosave.flush();
+    notes.leave(autosave.unstored());
+  });
+  // A page that comes back from the browser's memory goes on by itself.
+  window.addEventListener('pageshow', () => notes.leave(null));
   storage.watch((change) => {
     if (change.kind !== 'closed') look();
     else if (change.why === 'newer-version') {

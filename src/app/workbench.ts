@@ -4,7 +4,7 @@ import { openLayout, session } from '../session/session.ts';
 import { newLayoutId } from '../storage/ids.ts';
 import { type LoadOutcome, NOTHING_STORED, type Refusal } from '../storage/port.ts';
 import type { ShelteredStorage } from '../storage/sheltered.ts';
-import type { Autosave } from './autosave.ts';
+import type { Autosave, Unstored } from './autosave.ts';
 import { copyName } from './copyName.ts';
 
 type Loaded = Extract<LoadOutcome, { ok: true }>;
@@ -88,6 +88,18 @@ export class Workbench {
     if (outcome.ok) return;
     const isConflict = outcome.kind === 'conflict';
     throw new Error(isConflict ? 'another tab changed it just now. Try again.' : outcome.detail);
+  }
+
+  /**
+   * Stores what an earlier page could not; as a copy where the stored layout went on without it.
+   *
+   * @returns Whether it is stored now.
+   */
+  async takeUp({ layout, revision }: Unstored): Promise<boolean> {
+    const outcome = await this.#storage.save(layout, revision);
+    if (outcome.ok || outcome.kind === 'refused') return outcome.ok;
+    const copy = { ...layout, id: newLayoutId(), name: copyName(layout.name) };
+    return (await this.#storage.save(copy, NOTHING_STORED)).ok;
   }
 
   async keepMineAsCopy(): Promise<void> {

@@ -10,6 +10,8 @@ interface Held {
 export interface ShelteredStorage extends StoragePort {
   /** Offers all that was refused to the storage again. Not while one of these layouts is open: its opener would not know. */
   offerAgain(): Promise<void>;
+  /** Whether the shelter holds what the storage does not. */
+  isHolding(): boolean;
 }
 
 /**
@@ -58,5 +60,6 @@ export function sheltered(storage: StoragePort, shelter: StoragePort): Sheltered
         if (there.ok) await save(there.layout, base);
       }
     },
+    isHolding: () => held.size > 0,
   };
 }

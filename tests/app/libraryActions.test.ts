@@ -274,6 +274,32 @@ describe('another tab', () => {
   });
 });
 
+describe('what an earlier page left', () => {
+  it('is stored over the revision it continues', async () => {
+    const { inside, workbench } = tab();
+    await inside.save(sample('one', 'Stored'), NOTHING_STORED);
+    expect(await workbench.takeUp({ layout: sample('one', 'Left'), revision: 1 })).toBe(true);
+    expect(await inside.load('one')).toMatchObject({ revision: 2, layout: { name: 'Left' } });
+    expect(await workbench.takeUp({ layout: sample('one', 'Left'), revision: 1 })).toBe(true);
+    expect((await inside.list()).rows).toHaveLength(1);
+  });
+
+  it('is kept as a copy where the stored layout went on without it', async () => {
+    const { inside, workbench, changeElsewhere } = tab();
+    await inside.save(sample('one', 'Stored'), NOTHING_STORED);
+    await changeElsewhere('one', 'Theirs');
+    expect(await workbench.takeUp({ layout: sample('one', 'Left'), revision: 1 })).toBe(true);
+    const names = (await inside.list()).rows.map(({ name }) => name).sort();
+    expect(names).toEqual(['Left (copy)', 'Theirs']);
+  });
+
+  it('is not stored where the storage refuses', async () => {
+    const { workbench, breakDown } = tab();
+    breakDown();
+    expect(await workbench.takeUp({ layout: sample('one'), revision: NOTHING_STORED })).toBe(false);
+  });
+});
+
 describe('a storage that refuses', () => {
   it('is said, and work goes on: create, close, open again, export', async () => {
     const { actions, files, breakDown } = tab();

@@ -2,23 +2,9 @@ import fc from 'fast-check';
 import { afterEach, describe, expect, it } from 'vitest';
 import { keepPreferences, readPreferences } from '../../src/app/preferences.ts';
 import { initialState, prefer, session } from '../../src/session/session.ts';
+import { box } from './box.ts';
 
 const standard = initialState.preferences;
-
-/** Storage as browsers give it, in memory. */
-function box(entries: Record<string, string> = {}): Storage {
-  const map = new Map(Object.entries(entries));
-  return {
-    get length() {
-      return map.size;
-    },
-    key: (index) => [...map.keys()][index] ?? null,
-    getItem: (key) => map.get(key) ?? null,
-    setItem: (key, value) => void map.set(key, value),
-    removeItem: (key) => void map.delete(key),
-    clear: () => map.clear(),
-  };
-}
 
 afterEach(() => {
   session.setState(initialState);

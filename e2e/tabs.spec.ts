@@ -1,0 +1,60 @@
+import type { Page } from '@playwright/test';
+import {
+  closeLayout,
+  listed,
+  nameOf,
+  rename,
+  renameAndSave,
+  savedSign,
+  startLayout,
+} from './support/layouts.ts';
+import { expect, test } from './support/test.ts';
+
+/** A second tab on the same layout that does not hear what other tabs say, as one that was put away. */
+async function deafTab(page: Page): Promise<Page> {
+  const tab = await page.context().newPage();
+  await tab.addInitScript(() => Reflect.deleteProperty(window, 'BroadcastChannel'));
+  await tab.goto(page.url());
+  await expect(savedSign(tab)).toHaveText(/^Saved \d/);
+  return tab;
+}
+
+test('another tab with nothing unsaved follows', async ({ page, context }) => {
+  await startLayout(page);
+  const other = await context.newPage();
+  await other.goto(page.url());
+  await expect(savedSign(other)).toHaveText(/^Saved \d/);
+  await renameAndSave(page, 'From the first tab');
+  await expect(nameOf(other)).toContainText('From the first tab');
+  await renameAndSave(other, 'From the second tab');
+  await expect(nameOf(page)).toContainText('From the second tab');
+});
+
+test('two tabs change the same layout: this one is kept as a copy, and nothing is lost', async ({
+  page,
+}) => {
+  await startLayout(page);
+  const other = await deafTab(page);
+  await renameAndSave(page, 'Theirs');
+  await rename(other, 'Mine');
+  await expect(savedSign(other)).toHaveText('Not saved: changed in another tab');
+  await closeLayout(other);
+  await expect(nameOf(other)).toContainText('Mine');
+  await other.getByRole('button', { name: 'Keep mine as a copy' }).click();
+  await expect(savedSign(other)).toHaveText(/^Saved \d/);
+  await expect(nameOf(other)).toContainText('Mine (copy)');
+  await closeLayout(other);
+  await expect(listed(other)).toHaveText(['Mine (copy)', 'Theirs']);
+});
+
+test('or the other tab’s is taken, and work goes on from there', async ({ page }) => {
+  await startLayout(page);
+  const other = await deafTab(page);
+  await renameAndSave(page, 'Theirs');
+  await rename(other, 'Mine');
+  await other.getByRole('button', { name: 'Take the other tab' }).click();
+  await expect(nameOf(other)).toContainText('Theirs');
+  await renameAndSave(other, 'Theirs, and more');
+  await other.reload();
+  await expect(nameOf(other)).toContainText('Theirs, and more');
+});
