@@ -1,8 +1,8 @@
 import { type RefObject, useEffect, useId, useMemo, useRef, useState } from 'react';
 import type { OpenLayout } from '../session/session.ts';
 import { useSession } from '../session/session.ts';
-import { PlanStage } from './canvas/PlanStage.tsx';
 import { handleBoxes } from './canvas/Handles.tsx';
+import { PlanStage } from './canvas/PlanStage.tsx';
 import { PlanButtons } from './PlanButtons.tsx';
 import { PlanText } from './PlanText.tsx';
 import { palettes } from './palette.ts';

@@ -1,6 +1,6 @@
 import { useEffect, useMemo } from 'react';
-import { toDeck } from '../rig/deckFrame.ts';
 import type { Finding } from '../report/report.ts';
+import { toDeck } from '../rig/deckFrame.ts';
 import { type OpenLayout, useSession } from '../session/session.ts';
 import type { ViewControls } from './view/useView.ts';
 

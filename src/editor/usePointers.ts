@@ -1,4 +1,5 @@
 import { type PointerEvent, type RefObject, useCallback, useEffect, useMemo, useRef } from 'react';
+import { toKit } from '../rig/deckFrame.ts';
 import {
   beginGesture,
   cancelGesture,
@@ -7,7 +8,6 @@ import {
   select,
   session,
 } from '../session/session.ts';
-import { toKit } from '../rig/deckFrame.ts';
 import { hitsAt, tapped } from './pick/pick.ts';
 import type { Pickable } from './pick/pickables.ts';
 import type { Drag, Place } from './tools/drag.ts';

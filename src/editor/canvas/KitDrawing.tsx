@@ -9,7 +9,7 @@ import { paintMic } from '../shapes/mic.ts';
 import type { Pen } from '../shapes/pen.ts';
 import { drawingHeight, paintPiece } from '../shapes/piece.ts';
 import { paintPlayer } from '../shapes/player.ts';
-import { paintRun } from '../shapes/run.ts';
+import { paintRun, type RunWeight } from '../shapes/run.ts';
 import { Drawn } from './Drawn.tsx';
 import { KitFrame } from './Frames.tsx';
 
@@ -44,7 +44,12 @@ export function KitDrawing({ layout, report, showRuns, selectedMic, colours }: P
     <>
       {showRuns &&
         report.runs.map((run) => (
-          <RunDrawing key={run.mic} run={run} strong={run.mic === selectedMic} colours={colours} />
+          <RunDrawing
+            key={run.mic}
+            run={run}
+            weight={selectedMic === null ? 'plain' : run.mic === selectedMic ? 'strong' : 'faint'}
+            colours={colours}
+          />
         ))}
       <Drawn paint={paintTheBox} colours={colours} />
       <KitFrame kit={layout.deck.kit}>
@@ -74,12 +79,12 @@ const isOverPlayer = (placed: PlacedPiece): boolean => !isUnderPlayer(placed);
 
 interface RunProps {
   readonly run: RunRow;
-  readonly strong: boolean;
+  readonly weight: RunWeight;
   readonly colours: Palette;
 }
 
-const RunDrawing = memo(function RunDrawing({ run, strong, colours }: RunProps) {
-  const paint = useCallback((pen: Pen) => paintRun(pen, run.route, strong), [run.route, strong]);
+const RunDrawing = memo(function RunDrawing({ run, weight, colours }: RunProps) {
+  const paint = useCallback((pen: Pen) => paintRun(pen, run.route, weight), [run.route, weight]);
   return <Drawn paint={paint} colours={colours} />;
 });
 

@@ -2,15 +2,16 @@ import { useCallback, useEffect, useMemo, useRef } from 'react';
 import type { Layout } from '../../layout/layout.ts';
 import type { Report } from '../../report/report.ts';
 import type { Selection } from '../../session/selection.ts';
+import type { LengthUnit } from '../../units/lengthText.ts';
 import { FONTS } from '../labels/lettering.ts';
 import { measureText } from '../labels/measureText.ts';
 import { paintLabel } from '../labels/paintLabels.ts';
 import { type Box, placeLabels } from '../labels/placeLabels.ts';
 import { lettering, measureLabel } from '../labels/wishes.ts';
 import type { Palette } from '../palette.ts';
-import type { Pen } from '../shapes/pen.ts';
 import { inputPitch, inputSpots } from '../shapes/boxShape.ts';
 import { paintLegend } from '../shapes/legend.ts';
+import type { Pen } from '../shapes/pen.ts';
 import { paintScaleBar } from '../shapes/scaleBar.ts';
 import { type KitView, kitToScreen } from '../view/kitView.ts';
 import { toScreen } from '../view/view.ts';
@@ -55,15 +56,24 @@ export function Labels(props: Props) {
       for (const { label, look } of [...placed].reverse()) {
         if (look) paintLabel({ canvas, colours }, label, look);
       }
-      const at = { x: 18, y: kitView.view.size.height - 22 };
-      const bar = { at, pxPerMm: kitView.view.scale, unit: layout.units, font: FONTS.strong };
-      paintScaleBar(canvas, bar, colours);
-      const legend = { x: at.x + 205, y: at.y + 1, font: FONTS.plain, unit: layout.units };
-      paintLegend(canvas, { ...legend, room: kitView.view.size.width - legend.x - 70 }, colours);
+      paintFooter({ canvas, colours }, kitView, layout.units);
     },
     [placed, layout, kitView, colours],
   );
   return <Drawn paint={paint} colours={colours} />;
+}
+/** The scale bar and what the marks mean, along the lower edge. */
+function paintFooter(ink: Ink, { view }: KitView, unit: LengthUnit): void {
+  const { canvas, colours } = ink;
+  const at = { x: 18, y: view.size.height - 22 };
+  paintScaleBar(canvas, { at, pxPerMm: view.scale, unit, font: FONTS.strong }, colours);
+  const legend = { x: at.x + 205, y: at.y + 1, font: FONTS.plain, unit };
+  paintLegend(canvas, { ...legend, room: view.size.width - legend.x - 70 }, colours);
+}
+
+interface Ink {
+  readonly canvas: CanvasRenderingContext2D;
+  readonly colours: Palette;
 }
 
 /** Labels keep off the mics themselves. */
@@ -73,11 +83,7 @@ const micBoxes = (report: Report, kitView: KitView): readonly Box[] =>
     return { left: at.x - 10, top: at.y - 10, width: 20, height: 20 };
   });
 
-function paintInputNumbers(
-  { canvas, colours }: { readonly canvas: CanvasRenderingContext2D; readonly colours: Palette },
-  layout: Layout,
-  { view }: KitView,
-): void {
+function paintInputNumbers({ canvas, colours }: Ink, layout: Layout, { view }: KitView): void {
   if (inputPitch(view.scale) < NUMBERS_FROM) return;
   canvas.font = FONTS.strong;
   canvas.textAlign = 'center';

@@ -1,9 +1,9 @@
 import { useCallback } from 'react';
 import { Layer, Stage } from 'react-konva/es/ReactKonvaCore.js';
-import type { OpenLayout, Preferences } from '../../session/session.ts';
-import type { Selection } from '../../session/selection.ts';
 import type { Finding } from '../../report/report.ts';
 import type { ForbiddenZone } from '../../report/zone.ts';
+import type { Selection } from '../../session/selection.ts';
+import type { OpenLayout, Preferences } from '../../session/session.ts';
 import type { Box } from '../labels/placeLabels.ts';
 import { palettes } from '../palette.ts';
 import type { Outline } from '../pick/outline.ts';
@@ -19,9 +19,6 @@ import { Handles } from './Handles.tsx';
 import { KitDrawing } from './KitDrawing.tsx';
 import { Labels } from './Labels.tsx';
 import { MicFocus } from './MicFocus.tsx';
-import { keepStageTrusted } from './trustedStage.ts';
-
-keepStageTrusted();
 
 interface Props {
   readonly open: OpenLayout;
@@ -42,12 +39,7 @@ export function PlanStage(props: Props) {
   const { view, deck } = kitView;
   const colours = palettes[preferences.theme];
   const paintTheDeck = useCallback((pen: Pen) => paintDeck(pen, deck), [deck]);
-  const paintSelected = useCallback(
-    (pen: Pen) => {
-      for (const outline of highlighted) paintHighlight(pen, outline);
-    },
-    [highlighted],
-  );
+  const paintSelected = useCallback((pen: Pen) => paintHighlight(pen, highlighted), [highlighted]);
   const selectedMic = selection?.kind === 'mic' ? selection.id : null;
   return (
     <Stage width={view.size.width} height={view.size.height} listening={false}>

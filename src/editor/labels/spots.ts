@@ -25,17 +25,22 @@ export const roundAbout = (clear: number): readonly LabelSpot[] => [
   ...round(clear + 36),
 ];
 
-/** Places over a broad thing that reaches `reach` px from its middle: the middle, then toward its edges, then outside. */
-export const overBroad = (reach: number): readonly LabelSpot[] => [
+/**
+ * Places over a broad thing that reaches `reach` px from its middle: the middle, then toward its edges. Outside it a name could
+ * be taken for its neighbour's: only what is selected is named there.
+ */
+export const overBroad = (reach: number, outside: boolean): readonly LabelSpot[] => [
   { x: 0, y: 0, sideX: 0, sideY: 0 },
   { x: 0, y: reach * 0.5, sideX: 0, sideY: 0 },
   { x: 0, y: -reach * 0.5, sideX: 0, sideY: 0 },
   { x: 0, y: reach * 0.78, sideX: 0, sideY: 0 },
   { x: 0, y: -reach * 0.78, sideX: 0, sideY: 0 },
-  { x: 0, y: reach + 4, sideX: 0, sideY: 1 },
-  { x: 0, y: -reach - 4, sideX: 0, sideY: -1 },
-  { x: reach + 4, y: 0, sideX: 1, sideY: 0 },
-  { x: -reach - 4, y: 0, sideX: -1, sideY: 0 },
+  ...(outside
+    ? [
+        { x: 0, y: reach + 4, sideX: 0, sideY: 1 },
+        { x: 0, y: -reach - 4, sideX: 0, sideY: -1 },
+      ]
+    : []),
 ];
 
 /** Places along a line given relative to its first point, px. */

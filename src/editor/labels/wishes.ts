@@ -1,10 +1,11 @@
+import type { Layout } from '../../layout/layout.ts';
 import type { Piece } from '../../layout/pieces/piece.ts';
 import type { ClearanceRow, Report, RunRow } from '../../report/report.ts';
 import type { Selection } from '../../session/selection.ts';
+import { showLongLength } from '../../units/lengthText.ts';
 import { type KitView, kitToScreen } from '../view/kitView.ts';
 import { type ScreenPoint, toScreen } from '../view/view.ts';
 import { clearanceText, nearestText } from '../words.ts';
-import type { Layout } from '../../layout/layout.ts';
 import { formOf, type LabelLook, type Lettering, type Measure } from './lettering.ts';
 import { alongLine, overBroad, roundAbout } from './spots.ts';
 
@@ -24,9 +25,10 @@ const RANK = {
   struck: 1,
   tight: 2,
   side: 3,
-  clear: 4,
-  piece: 5,
+  piece: 4,
+  clear: 5,
   input: 6,
+  deck: 7,
 } as const;
 
 /** px per mm from which every mic's name is written beside its clearance. */
@@ -40,6 +42,7 @@ export const lettering = (lettered: Lettered): readonly Lettering[] => [
   ...lettered.layout.pieces.flatMap((piece) => pieceLabel(lettered, piece)),
   ...(lettered.showRuns ? lettered.report.runs.flatMap((run) => runLabel(lettered, run)) : []),
   boxLabel(lettered),
+  deckLabel(lettered),
   ...sideLabels(lettered),
 ];
 
@@ -98,7 +101,7 @@ function pieceLabel(lettered: Lettered, piece: Piece): readonly Lettering[] {
       wish: {
         key: `piece ${piece.id}`,
         at,
-        spots: overBroad((size / 2) * kitView.view.scale),
+        spots: overBroad((size / 2) * kitView.view.scale, chosen),
         forms: [formOf(piece.name, look, measure)],
         rank: chosen ? RANK.selected : RANK.piece,
         must: chosen,
@@ -112,8 +115,10 @@ const SHARES = [0.5, 0.35, 0.65, 0.2, 0.8, 0.1, 0.9];
 
 function runLabel(lettered: Lettered, run: RunRow): readonly Lettering[] {
   const { selection, kitView, measure } = lettered;
-  if (run.input === null || run.route.length < 2) return [];
   const chosen = selection?.kind === 'mic' && selection.id === run.mic;
+  // While one mic is looked at, only its own cable is numbered.
+  const quiet = selection?.kind === 'mic' && !chosen;
+  if (quiet || run.input === null || run.route.length < 2) return [];
   const look: LabelLook = { kind: 'input', strong: chosen };
   const way = run.route.map((spot) => toScreen(kitView.view, spot));
   const places = SHARES.map((share) => pointAlong(way, share));
@@ -170,36 +175,56 @@ function boxLabel({ layout, selection, kitView, measure }: Lettered): Lettering 
   };
 }
 
-/** How far the word stands outside the deck's edge, px. */
-const OUTSIDE = 10;
-
-function sideLabels({ layout, kitView, measure }: Lettered): readonly Lettering[] {
-  const look: LabelLook = { kind: 'side' };
-  const down = kitView.view.seenFrom === 'house' ? 1 : -1;
-  const edge = (text: string, y: number, way: number): Lettering => ({
+/** The deck's size, in a corner of it. */
+function deckLabel({ layout, kitView, measure }: Lettered): Lettering {
+  const { deck, units } = layout;
+  const look: LabelLook = { kind: 'name', strong: false };
+  const size = `${showLongLength(deck.width, units)} × ${showLongLength(deck.depth, units)}`;
+  const front = kitView.view.seenFrom === 'house' ? 1 : -1;
+  return {
     look,
     wish: {
-      key: `side ${text}`,
-      at: toScreen(kitView.view, { x: 0, y }),
-      spots: [{ x: 0, y: way * OUTSIDE, sideX: 0, sideY: way }],
+      key: 'deck',
+      at: toScreen(kitView.view, { x: (-front * deck.width) / 2, y: deck.depth / 2 }),
+      spots: [{ x: -8, y: -6 * front, sideX: -1, sideY: -front }],
+      forms: [formOf(`Deck ${size}`, look, measure)],
+      rank: RANK.deck,
+      must: false,
+    },
+  };
+}
+
+/** How far the words keep from the deck's edge, from the screen's edge and from the scale bar, px. */
+const INSIDE = 6;
+const SAFE = { side: 70, top: 10, bottom: 44 } as const;
+
+/** Which way the audience is stays on the screen wherever the plan is moved; the player's word goes with the player. */
+function sideLabels({ layout, kitView, measure }: Lettered): readonly Lettering[] {
+  const look: LabelLook = { kind: 'side' };
+  const { view } = kitView;
+  const down = view.seenFrom === 'house' ? 1 : -1;
+  const front = toScreen(view, { x: 0, y: layout.deck.depth / 2 });
+  const side = (text: string, at: ScreenPoint, must: boolean): Lettering => ({
+    look,
+    wish: {
+      key: `side ${must}`,
+      at,
+      spots: [{ x: 0, y: -down * INSIDE, sideX: 0, sideY: -down }],
       forms: [formOf(text, look, measure)],
       rank: RANK.side,
-      must: true,
+      must,
     },
   });
-  return [
-    edge('Audience', layout.deck.depth / 2, down),
-    {
-      ...edge('Player', 0, 0),
-      wish: {
-        ...edge('Player', 0, 0).wish,
-        at: kitToScreen(kitView, { x: 0, y: -260 }),
-        spots: [{ x: 0, y: 0, sideX: 0, sideY: -down }],
-        must: false,
-      },
-    },
-  ];
+  const kept = {
+    x: Math.min(Math.max(front.x, SAFE.side), view.size.width - SAFE.side),
+    y: Math.min(Math.max(front.y, SAFE.top), view.size.height - SAFE.bottom),
+  };
+  const behind = kitToScreen(kitView, { x: 0, y: BEHIND_PLAYER });
+  return [side(down > 0 ? 'Audience ↓' : 'Audience ↑', kept, true), side('Player', behind, false)];
 }
+
+/** Where the player's word stands: behind the throne, mm. */
+const BEHIND_PLAYER = -230;
 
 /** The label of the place where the selected mic comes nearest to what moves. */
 export function measureLabel(lettered: Lettered): readonly Lettering[] {

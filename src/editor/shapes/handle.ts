@@ -29,17 +29,8 @@ export function paintHandle(
     canvas.setLineDash([]);
   }
   canvas.translate(at.x, at.y);
-  disc(canvas, RADIUS + 1.5);
-  canvas.fillStyle = colours.halo;
-  canvas.fill();
-  disc(canvas, RADIUS);
-  canvas.fillStyle = colours.handleFill;
-  // What is moved by its handle must stay visible through it.
-  canvas.globalAlpha = kind === 'move' ? 0.55 : 1;
-  canvas.fill();
-  canvas.globalAlpha = 1;
-  canvas.lineWidth = 2;
-  canvas.stroke();
+  if (kind === 'move') paintRing(canvas, colours);
+  else paintDisc(canvas, colours);
   canvas.lineWidth = 1.75;
   canvas.lineCap = 'round';
   canvas.lineJoin = 'round';
@@ -47,6 +38,28 @@ export function paintHandle(
   glyphs[kind](canvas);
   canvas.stroke();
   canvas.restore();
+}
+
+function paintDisc(canvas: CanvasRenderingContext2D, colours: Palette): void {
+  disc(canvas, RADIUS + 1.5);
+  canvas.fillStyle = colours.halo;
+  canvas.fill();
+  disc(canvas, RADIUS);
+  canvas.fillStyle = colours.handleFill;
+  canvas.fill();
+  canvas.lineWidth = 2;
+  canvas.stroke();
+}
+
+/** What is moved by its handle stays visible inside it. */
+function paintRing(canvas: CanvasRenderingContext2D, colours: Palette): void {
+  disc(canvas, RADIUS);
+  canvas.strokeStyle = colours.halo;
+  canvas.lineWidth = 6;
+  canvas.stroke();
+  canvas.strokeStyle = colours.selected;
+  canvas.lineWidth = 2.5;
+  canvas.stroke();
 }
 
 function disc(canvas: CanvasRenderingContext2D, radius: number): void {
@@ -61,18 +74,23 @@ function line(canvas: CanvasRenderingContext2D, ...spots: readonly (readonly [nu
   }
 }
 
+const FOUR_WAYS = [
+  [1, 0],
+  [-1, 0],
+  [0, 1],
+  [0, -1],
+] as const;
+
 const glyphs: Readonly<Record<HandleKind, (canvas: CanvasRenderingContext2D) => void>> = {
-  /** Four ways. */
+  /** Arrow heads four ways, outside the ring. */
   move(canvas) {
-    for (const [x, y] of [
-      [1, 0],
-      [-1, 0],
-      [0, 1],
-      [0, -1],
-    ] as const) {
-      line(canvas, [x * 4, y * 4], [x * 8, y * 8]);
-      line(canvas, [x * 5.5 + y * 2.5, y * 5.5 + x * 2.5], [x * 8, y * 8]);
-      line(canvas, [x * 5.5 - y * 2.5, y * 5.5 - x * 2.5], [x * 8, y * 8]);
+    for (const [x, y] of FOUR_WAYS) {
+      line(
+        canvas,
+        [x * 17 + y * 4, y * 17 + x * 4],
+        [x * 21, y * 21],
+        [x * 17 - y * 4, y * 17 - x * 4],
+      );
     }
   },
   /** Most of a turn with an arrow head. */
@@ -99,12 +117,7 @@ const glyphs: Readonly<Record<HandleKind, (canvas: CanvasRenderingContext2D) => 
   /** A cross-hair. */
   aim(canvas) {
     canvas.arc(0, 0, 4.5, 0, 2 * Math.PI);
-    for (const [x, y] of [
-      [1, 0],
-      [-1, 0],
-      [0, 1],
-      [0, -1],
-    ] as const) {
+    for (const [x, y] of FOUR_WAYS) {
       line(canvas, [x * 4.5, y * 4.5], [x * 8, y * 8]);
     }
   },

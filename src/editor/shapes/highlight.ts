@@ -1,40 +1,53 @@
 import type { Outline } from '../pick/outline.ts';
-import { type Pen, strokePath } from './pen.ts';
-import { traceTiltedDisc } from './tiltedDisc.ts';
-import { tracePolygon } from './pen.ts';
+import { addLine, apart, type Pen } from './pen.ts';
+import { addTiltedDisc } from './tiltedDisc.ts';
 
-/** The outline of what is selected, in the colour of selection on a dark edge, drawn just outside the thing. */
-export function paintHighlight(pen: Pen, outline: Outline): void {
-  const out = 3 * pen.px;
-  trace(pen, outline, out);
-  pen.canvas.lineJoin = 'round';
-  strokePath(pen, pen.colours.halo, 5);
-  trace(pen, outline, out);
-  strokePath(pen, pen.colours.selected, 2.5);
+/** Px from a thing's edge to the inner and outer edge of its highlight, and to the edge of the dark line round it. */
+const INNER = 1.5;
+const OUTER = 4;
+const EDGE = 6;
+
+/**
+ * The outline of what is selected, round all its parts at once. Drawn wide and then cleared inside, so it must come first on a
+ * layer of its own: what lies on the layers below shows through.
+ */
+export function paintHighlight(pen: Pen, outlines: readonly Outline[]): void {
+  const { canvas, colours } = pen;
+  apart(pen, () => {
+    canvas.lineCap = 'round';
+    canvas.lineJoin = 'round';
+    for (const [colour, out] of [
+      [colours.halo, EDGE],
+      [colours.selected, OUTER],
+    ] as const) {
+      for (const outline of outlines) cover(pen, outline, out, colour);
+    }
+    canvas.globalCompositeOperation = 'destination-out';
+    for (const outline of outlines) cover(pen, outline, INNER, colours.selected);
+  });
 }
 
-function trace(pen: Pen, outline: Outline, out: number): void {
+/** Covers an outline and `out` px round it. */
+function cover(pen: Pen, outline: Outline, out: number, colour: string): void {
+  const { canvas, px } = pen;
+  canvas.beginPath();
+  canvas.strokeStyle = colour;
+  canvas.fillStyle = colour;
   switch (outline.kind) {
     case 'disc':
-      traceTiltedDisc(pen, { ...outline.disc, radius: outline.disc.radius + out });
+      addTiltedDisc(pen, { ...outline.disc, radius: outline.disc.radius + out * px });
+      canvas.fill();
       return;
     case 'area':
-      tracePolygon(pen, outline.ring);
+      addLine(pen, outline.ring);
+      canvas.closePath();
+      canvas.fill();
+      canvas.lineWidth = 2 * out * px;
+      canvas.stroke();
       return;
     case 'line':
-      traceRoundedLine(pen, outline, outline.radius + out);
+      addLine(pen, [outline.a, outline.b]);
+      canvas.lineWidth = 2 * (outline.radius + out * px);
+      canvas.stroke();
   }
-}
-
-/** A line with a width and round ends, as a closed path. */
-function traceRoundedLine(
-  pen: Pen,
-  { a, b }: Extract<Outline, { kind: 'line' }>,
-  radius: number,
-): void {
-  const way = Math.atan2(b.y - a.y, b.x - a.x);
-  pen.canvas.beginPath();
-  pen.canvas.arc(b.x, b.y, radius, way - Math.PI / 2, way + Math.PI / 2);
-  pen.canvas.arc(a.x, a.y, radius, way + Math.PI / 2, way + 1.5 * Math.PI);
-  pen.canvas.closePath();
 }

@@ -24,12 +24,16 @@ export function paintLegend(
   canvas.font = font;
   canvas.textAlign = 'left';
   canvas.textBaseline = 'middle';
-  canvas.lineJoin = 'round';
-  canvas.lineWidth = 4;
   const words = [...ORDER.map((verdict) => verdictWords[verdict]), `clearance in ${unit}`];
   const widths = words.map((word) => canvas.measureText(word).width);
   const whole = widths.reduce((sum, width) => sum + width, 0) + 3 * (MARK + 18) + 4;
   if (whole > room) return;
+  canvas.beginPath();
+  canvas.roundRect(x - 8, y - 14, whole + 16, 28, 7);
+  canvas.fillStyle = colours.plate;
+  canvas.globalAlpha = 0.85;
+  canvas.fill();
+  canvas.globalAlpha = 1;
   let at = x;
   for (const [i, word] of words.entries()) {
     const verdict = ORDER[i];
@@ -37,9 +41,6 @@ export function paintLegend(
       paintVerdictMark(canvas, verdict, { x: at + MARK / 2, y, size: MARK }, colours);
       at += MARK + 5;
     }
-    canvas.strokeStyle = colours.halo;
-    canvas.lineWidth = 4;
-    canvas.strokeText(word, at, y + 0.5);
     canvas.fillStyle = colours.inkSoft;
     canvas.fillText(word, at, y + 0.5);
     at += (widths[i] ?? 0) + 13;

@@ -1,6 +1,6 @@
 import type { Vec2 } from '../../geometry/vector.ts';
 import type { Player } from '../../layout/player.ts';
-import { apart, fillPath, FULL_TURN, type Pen, strokePath, strokeThick, traceLine } from './pen.ts';
+import { apart, FULL_TURN, fillPath, type Pen, strokePath, strokeThick, traceLine } from './pen.ts';
 
 /**
  * Proportions for the faint figure of the player, mm at a stature of 1750 mm: to show who sits where, never to compute with.

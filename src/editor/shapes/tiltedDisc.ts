@@ -19,10 +19,15 @@ const seen = ({ normal, radius }: Pick<Surface, 'normal' | 'radius'>): SeenDisc 
   toward: Math.atan2(normal.y, normal.x),
 });
 
-/** Adds the ellipse of a disc to a new path. */
+/** The ellipse of a disc as a new path. */
 export function traceTiltedDisc(pen: Pen, disc: Surface): void {
-  const { along, across, toward } = seen(disc);
   pen.canvas.beginPath();
+  addTiltedDisc(pen, disc);
+}
+
+/** Adds the ellipse of a disc to the path. */
+export function addTiltedDisc(pen: Pen, disc: Surface): void {
+  const { along, across, toward } = seen(disc);
   pen.canvas.ellipse(disc.centre.x, disc.centre.y, along, across, toward, 0, FULL_TURN);
 }
 

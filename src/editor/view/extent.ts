@@ -1,8 +1,8 @@
 import type { Vec2 } from '../../geometry/vector.ts';
 import type { Layout } from '../../layout/layout.ts';
 import { toDeck } from '../../rig/deckFrame.ts';
-import { stairsPlace } from '../shapes/deck.ts';
 import type { Rig } from '../../rig/placed.ts';
+import { stairsPlace } from '../shapes/deck.ts';
 import type { Bounds } from './view.ts';
 
 /** Free ground round the box and behind the throne, mm. */

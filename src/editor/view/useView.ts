@@ -27,8 +27,8 @@ interface Chosen {
   readonly place: Pick<View, 'centre' | 'scale'>;
 }
 
-/** Free px round a fitted plan: for the words at the deck's edges, and the scale bar and legend at the bottom. */
-const BORDER: Border = { top: 44, right: 44, bottom: 72, left: 44 };
+/** Free px round a fitted plan; at the bottom there is the scale bar. */
+const BORDER: Border = { top: 26, right: 28, bottom: 56, left: 28 };
 /** Free px round a spot that is brought into view. */
 const REVEALED = 90;
 

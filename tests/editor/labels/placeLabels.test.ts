@@ -24,7 +24,7 @@ const anyWishes = (must: fc.Arbitrary<boolean>, most: number) =>
       ({ at, long, short, rank, broad, must: shown }, i): LabelWish => ({
         key: `label-${i}`,
         at,
-        spots: broad ? overBroad(40) : roundAbout(12),
+        spots: broad ? overBroad(40, true) : roundAbout(12),
         forms: [
           { text: 'long', width: long, height: 22 },
           { text: 'short', width: short, height: 22 },
