@@ -1,10 +1,16 @@
+import { cablingFacts } from '../cabling/cablingFacts.ts';
+import { createCableRouter } from '../cabling/routeRuns.ts';
+import { runTotals } from '../cabling/runTotals.ts';
 import { createClearances } from '../clearance/clearances.ts';
 import type { Layout } from '../layout/layout.ts';
 import { createRigBuilder } from '../rig/buildRig.ts';
+import { createStandingFinder } from '../rig/standing/findStanding.ts';
+import { cableFindings } from './findings/cableFindings.ts';
 import { clearanceFindings } from './findings/clearanceFindings.ts';
 import { reachFindings } from './findings/reachFindings.ts';
 import { sortedFindings } from './findings/sortedFindings.ts';
 import { standFindings } from './findings/standFindings.ts';
+import { standingFindings } from './findings/standingFindings.ts';
 import type { Report } from './report.ts';
 
 /** Analyses layouts, reusing what the last call computed for the parts that did not change. */
@@ -14,20 +20,20 @@ export type Analyst = (layout: Layout) => Report;
 export function createAnalyst(): Analyst {
   const rigOf = createRigBuilder();
   const clearancesOf = createClearances();
+  const standingOf = createStandingFinder();
+  const routingOf = createCableRouter();
   return (layout) => {
     const rig = rigOf(layout);
     const clearances = clearancesOf(layout, rig.mics);
+    const routing = routingOf(layout, rig);
     const findings = sortedFindings([
       ...clearanceFindings(clearances),
       ...standFindings(rig.mics),
+      ...standingFindings(standingOf(rig, layout.deck)),
+      ...cableFindings(cablingFacts(layout, routing)),
       ...reachFindings(layout),
     ]);
-    return {
-      rig,
-      clearances,
-      findings,
-      runs: [],
-      totals: { cable: 0, longest: 0, stock: [] },
-    };
+    const { runs } = routing;
+    return { rig, clearances, findings, runs, totals: runTotals(runs) };
   };
 }

@@ -1,30 +1,22 @@
+import type { CablingCode } from '../cabling/cablingFacts.ts';
 import type { Run } from '../cabling/run.ts';
+import type { RunTotals } from '../cabling/runTotals.ts';
 import type { MicClearance } from '../clearance/nearest.ts';
 import type { Vec3 } from '../geometry/vector.ts';
 import type { Id } from '../layout/fields.ts';
 import type { Rig } from '../rig/placed.ts';
-import type { Mm } from '../units/quantity.ts';
+import type { StandingCode } from '../rig/standing/standing.ts';
 
 /** What a finding is about, for the plan to show and for the list to sort. Words are made in views. */
 export type FindingCode =
   | 'mic-struck'
   | 'mic-tight'
   | 'mic-beyond-stand'
-  | 'mic-in-shell'
-  | 'boom-through-piece'
-  | 'feet-overlap'
-  | 'base-off-deck'
-  | 'piece-off-deck'
   | 'piece-out-of-reach'
   | 'stand-may-tip'
   | 'clip-metal-rim'
-  | 'run-no-way'
-  | 'run-no-stock'
-  | 'run-unplugged'
-  | 'input-twice'
-  | 'input-beyond-box'
-  | 'more-mics-than-inputs'
-  | 'lane-crossed';
+  | StandingCode
+  | CablingCode;
 
 export type Severity = 'stop' | 'warn' | 'note';
 
@@ -39,13 +31,6 @@ export interface Finding {
   readonly place: Vec3 | undefined;
   /** The numbers its words need, in mm, degrees or counts. */
   readonly numbers: Readonly<Record<string, number>>;
-}
-
-export interface RunTotals {
-  readonly cable: Mm;
-  readonly longest: Mm;
-  /** How many stock cables of each length the runs take, shortest first. */
-  readonly stock: readonly { readonly length: Mm; readonly count: number }[];
 }
 
 /** Everything computed from one layout. */
