@@ -93,6 +93,25 @@ function anyEdgeSeparates<F extends Frame>(
   });
 }
 
+/** The part of the segment from a to b inside the polygon, from end to end; undefined when it does not pass through. */
+export function stretchInside<F extends Frame>(
+  polygon: ConvexPolygon<F>,
+  a: Vec2<F>,
+  b: Vec2<F>,
+): readonly [Vec2<F>, Vec2<F>] | undefined {
+  if (!passesThrough(polygon, a, b)) return undefined;
+  let enters = 0;
+  let leaves = 1;
+  for (const [i, corner] of polygon.corners.entries()) {
+    const next = at(polygon.corners, i + 1);
+    const [atA, atB] = [leftOf(corner, next, a), leftOf(corner, next, b)];
+    if (atA < 0) enters = Math.max(enters, atA / (atA - atB));
+    if (atB < 0) leaves = Math.min(leaves, atA / (atA - atB));
+  }
+  const on = (t: number): Vec2<F> => ({ x: a.x + t * (b.x - a.x), y: a.y + t * (b.y - a.y) });
+  return [on(enters), on(Math.max(enters, leaves))];
+}
+
 /** True when the insides of two polygons share a point; touching along an edge or at a corner is not overlapping. */
 export function overlaps<F extends Frame>(p: ConvexPolygon<F>, q: ConvexPolygon<F>): boolean {
   return !separates(p, q) && !separates(q, p);

@@ -6,7 +6,7 @@ import { at } from './ring.ts';
 import type { Frame, Vec2 } from './vector.ts';
 
 /** How far outside an outline a point is put, so that rounding never leaves it inside. */
-const CLEAR_OF_OUTLINE: Mm = 1e-3;
+const CLEAR_OF_OUTLINE: Mm = 1e-7;
 
 interface Edge<F extends Frame> {
   readonly a: Vec2<F>;
@@ -19,7 +19,8 @@ interface Edge<F extends Frame> {
  * Points outside all obstacles where a way from `point`, which stands inside one or more of them, can come out: nearest first,
  * at most `most`. A point that stands clear is its own only answer.
  *
- * L1 The nearest clear point lies on the outline of an obstacle: straight ahead on an edge, or where two outlines cross.
+ * L1 The nearest clear point lies on the outline of an obstacle: straight ahead on an edge, where two outlines cross, or
+ *    where one crosses the region's border.
  * L2 A point from which the straight way back passes through one of the `walls` comes after all others, unless `point` stands in
  *    that wall already.
  * L3 Points outside `region` do not count.
@@ -32,7 +33,11 @@ export function waysOut<F extends Frame>(
   const isClear = (p: Vec2<F>): boolean => !obstacles.some((obstacle) => isInside(obstacle, p));
   if (isClear(point)) return [point];
   const outlines = outlinesReachedFrom(point, obstacles);
-  const candidates = [...straightAhead(point, outlines), ...crossings(outlines)]
+  const candidates = [
+    ...straightAhead(point, outlines),
+    ...crossings(outlines),
+    ...onBorder(outlines, region),
+  ]
     .filter((p) => holds(region, p))
     .sort((p, q) => gap(point, p) - gap(point, q) || p.x - q.x || p.y - q.y);
   const solid = walls.filter((wall) => !isInside(wall, point));
@@ -114,6 +119,31 @@ function crossings<F extends Frame>(outlines: readonly Outline<F>[]): Vec2<F>[] 
   }
   return found;
 }
+
+/** Where outlines cross the lines of the region's border, moved clear of the outline along the border. */
+const onBorder = <F extends Frame>(
+  outlines: readonly Outline<F>[],
+  { low, high }: Rectangle<F>,
+): Vec2<F>[] =>
+  outlines.flatMap(({ edges }) =>
+    edges.flatMap((edge) => [
+      ...[low.x, high.x].flatMap((x) => heightOver(edge, x).map((y) => ({ x, y }))),
+      ...[low.y, high.y].flatMap((y) => heightOver(swapped(edge), y).map((x) => ({ x, y }))),
+    ]),
+  );
+
+/** The y at which an edge crosses the upright line at x, moved along that line until it is clear of the edge; none or one. */
+function heightOver<F extends Frame>({ a, b, normal }: Edge<F>, x: number): number[] {
+  const crosses = a.x !== b.x && (a.x - x) * (b.x - x) <= 0;
+  if (!crosses || Math.abs(normal.y) < 1e-6) return [];
+  return [a.y + ((x - a.x) / (b.x - a.x)) * (b.y - a.y) + CLEAR_OF_OUTLINE / normal.y];
+}
+
+const swapped = <F extends Frame>({ a, b, normal }: Edge<F>): Edge<F> => ({
+  a: { x: a.y, y: a.x },
+  b: { x: b.y, y: b.x },
+  normal: { x: normal.y, y: normal.x },
+});
 
 /** Where two edges cross, moved clear of both; undefined when they do not, or stand back to back. */
 function crossingOf<F extends Frame>(e: Edge<F>, f: Edge<F>): Vec2<F> | undefined {

@@ -60,19 +60,19 @@ describe('the ways out of obstacles', () => {
 
   it('L1: lead to the corner between two outlines where that is nearest', () => {
     const [first] = waysOut({ x: 1, y: 1 }, [box(-9, -9, 1.5, 9), box(-9, -9, 9, 1.5)], rules);
-    expect(first?.x).toBeCloseTo(1.501, 6);
-    expect(first?.y).toBeCloseTo(1.501, 6);
+    expect(first?.x).toBeCloseTo(1.5, 6);
+    expect(first?.y).toBeCloseTo(1.5, 6);
   });
 
   it('L2: do not lead through a wall while another way is open', () => {
     const room = [box(-5, -5, 5, 5)];
     const wall = box(2, -5, 3, 5);
     const [through] = waysOut({ x: 1, y: 0 }, room, rules);
-    expect(through?.x).toBeCloseTo(5.001, 6);
+    expect(through?.x).toBeCloseTo(5, 6);
     const [open] = waysOut({ x: 1, y: 0 }, room, { ...rules, walls: [wall] });
-    expect(open?.x).not.toBeCloseTo(5.001, 6);
+    expect(open?.x).not.toBeCloseTo(5, 6);
     const [inWall] = waysOut({ x: 2.5, y: 0 }, room, { ...rules, walls: [wall] });
-    expect(inWall?.x).toBeCloseTo(5.001, 6);
+    expect(inWall?.x).toBeCloseTo(5, 6);
   });
 
   it('L3: stay in the region, and are none when it is covered', () => {
@@ -81,6 +81,17 @@ describe('the ways out of obstacles', () => {
     const out = waysOut({ x: 4, y: 0 }, scene, { ...rules, region: narrow });
     expect(out.every(({ x }) => Math.abs(x) <= 5)).toBe(true);
     expect(out.length).toBeGreaterThan(0);
+    // The nearest clear point straight ahead is outside; the outline's crossing with the border is nearer than the far side.
+    const overEdge = { low: { x: -9, y: -9 }, high: { x: 4.5, y: 9 } };
+    const tip = [box(3, -1, 6, 1), box(-9, -9, -8, -8)];
+    const [atBorder] = waysOut({ x: 4.4, y: 0.5 }, tip, { ...rules, region: overEdge });
+    expect(atBorder?.x).toBeCloseTo(4.4, 6);
+    expect(atBorder?.y).toBeCloseTo(1, 6);
+    const edge = { low: { x: 4, y: -9 }, high: { x: 4, y: 9 } };
+    const alongEdge = waysOut({ x: 4, y: 0.5 }, tip, { ...rules, region: edge });
+    expect(alongEdge.map(({ x }) => x)).toEqual(alongEdge.map(() => 4));
+    expect(alongEdge.map(({ y }) => Math.round(y * 1000) / 1000)).toContain(1);
+    expect(alongEdge.map(({ y }) => Math.round(y * 1000) / 1000)).toContain(-1);
     const covered = { low: { x: -4, y: -4 }, high: { x: 4, y: 4 } };
     expect(waysOut({ x: 3, y: 0 }, scene, { ...rules, region: covered })).toEqual([]);
   });

@@ -1,0 +1,16 @@
+import type { Rectangle } from '../geometry/plan.ts';
+import type { Deck } from '../layout/deck.ts';
+import type { Layout } from '../layout/layout.ts';
+import { toDeck } from '../rig/deckFrame.ts';
+import type { Keeping } from './obstacle.ts';
+
+/** The deck on the plan, deck frame. */
+export const deckRectangle = ({ width, depth }: Deck): Rectangle<'deck'> => ({
+  low: { x: -width / 2, y: -depth / 2 },
+  high: { x: width / 2, y: depth / 2 },
+});
+
+/** How obstacles of this layout are made. */
+export function keepingOf({ deck, cabling }: Pick<Layout, 'deck' | 'cabling'>): Keeping {
+  return { keepAway: cabling.keepAway, toDeck: (p) => toDeck(deck, p) };
+}

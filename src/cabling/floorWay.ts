@@ -1,0 +1,153 @@
+import { type ConvexPolygon, isInside, passesThrough } from '../geometry/convexPolygon.ts';
+import { waysOut } from '../geometry/leave.ts';
+import type { Rectangle } from '../geometry/plan.ts';
+import { createRouter, type Router } from '../geometry/shortestPath.ts';
+import type { Vec2 } from '../geometry/vector.ts';
+import type { Id } from '../layout/fields.ts';
+import type { Obstacle, ObstacleKind } from './obstacle.ts';
+
+type Spot = Vec2<'deck'>;
+
+/** A way over one floor, from end to end. Deck frame. */
+export interface FloorWay {
+  readonly points: readonly Spot[];
+  /** Whose obstacles had to be passed, in the layout's order; empty when the way keeps clear. */
+  readonly through: readonly Id[];
+}
+
+export interface FloorRouter {
+  /** The way from where a cable comes down to another place on the floor. */
+  way(from: Spot, to: Spot): FloorWay;
+  /** Whose obstacles really stand on the straight line between two places. */
+  between(from: Spot, to: Spot): readonly Id[];
+  /** The point of a part of the floor that is nearest to a place and clear of all obstacles; the place itself when none is. */
+  nearestClear(place: Spot, within: Rectangle<'deck'>): Spot;
+}
+
+/** How many ways out of an obstacle are tried before a way that keeps less distance. */
+const MOST_WAYS_OUT = 6;
+
+/**
+ * Ways over a floor among obstacles.
+ *
+ * W1 A way is the shortest that keeps off all obstacles and on the floor.
+ * W2 The hub, foot, base or plate that stands over the start is what the cable comes down: it does not count for the way's first
+ *    stretch, which leaves it in any direction.
+ * W3 An end inside any other obstacle, or nearer to it than the distance to keep, is left by the shortest straight way out.
+ *    From there the rest keeps clear. If that leads into a pocket, the next nearest way out is tried.
+ * W4 Where there is no such way: the shortest that keeps off what really stands there, without the distance; then one that
+ *    also passes the player's foot space; then the straight line.
+ * W5 What such a way passes is named: everything it really enters, and under W4 everything it comes too near.
+ */
+export function createFloorRouter(
+  obstacles: readonly Obstacle[],
+  region: Rectangle<'deck'>,
+): FloorRouter {
+  const rungs = [
+    lazily(() => createRung(obstacles, ({ outline }) => outline, region)),
+    lazily(() => createRung(obstacles, ({ body }) => body, region)),
+    lazily(() => createRung(obstacles.filter(isSolid), ({ body }) => body, region)),
+  ];
+  return {
+    way(from, to) {
+      for (const [step, rung] of rungs.entries()) {
+        const points = rung().way(from, to);
+        if (points) return { points, through: passed(obstacles, points, step > 0) };
+      }
+      const points = [from, to];
+      return { points, through: passed(obstacles, points, true) };
+    },
+    between: (from, to) => passed(obstacles, [from, to], false),
+    nearestClear: (place, within) => wayOutOf(obstacles, place, within) ?? place,
+  };
+}
+
+function wayOutOf(
+  obstacles: readonly Obstacle[],
+  place: Spot,
+  region: Rectangle<'deck'>,
+): Spot | undefined {
+  const outlines = obstacles.map(({ outline }) => outline);
+  const [nearest] = waysOut(place, outlines, { walls: [], region, most: 1 });
+  return nearest;
+}
+
+const isSolid = ({ kind }: Obstacle): boolean => kind !== 'footSpace';
+
+/** W2: whether a cable that starts here comes down on this obstacle. */
+const standsOver = ({ kind, body }: Obstacle, start: Spot): boolean =>
+  COMES_DOWN.has(kind) && isInside(body, start);
+
+const COMES_DOWN: ReadonlySet<ObstacleKind> = new Set(['hub', 'foot', 'base', 'plate'] as const);
+
+/** Ways that keep off one set of polygons. */
+interface Rung {
+  way(from: Spot, to: Spot): readonly Spot[] | undefined;
+}
+
+function createRung(
+  obstacles: readonly Obstacle[],
+  shapeOf: (obstacle: Obstacle) => ConvexPolygon<'deck'>,
+  region: Rectangle<'deck'>,
+): Rung {
+  const shapes = obstacles.map(shapeOf);
+  const bodies = obstacles.map(({ body }) => body);
+  const router = createRouter(shapes, region);
+  const out = (place: Spot, free: ReadonlySet<number>): readonly Spot[] => {
+    const counts = (_: unknown, i: number): boolean => !free.has(i);
+    const walls = bodies.filter(counts);
+    return waysOut(place, shapes.filter(counts), { walls, region, most: MOST_WAYS_OUT });
+  };
+  return {
+    way(from, to) {
+      const free = new Set(obstacles.flatMap((o, i) => (standsOver(o, from) ? [i] : [])));
+      const ends = { from: out(from, free), to: out(to, new Set()) };
+      const middle = firstWay(router, ends, free);
+      return middle && withoutRepeats([from, ...middle, to]);
+    },
+  };
+}
+
+function firstWay(
+  router: Router<'deck'>,
+  ends: { readonly from: readonly Spot[]; readonly to: readonly Spot[] },
+  free: ReadonlySet<number>,
+): readonly Spot[] | undefined {
+  for (const a of ends.from) {
+    for (const b of ends.to) {
+      const way = router.route({ point: a, free }, { point: b });
+      if (way) return way.points;
+    }
+  }
+  return undefined;
+}
+
+/** W5: the owners of what the way passes, each once. */
+function passed(
+  obstacles: readonly Obstacle[],
+  points: readonly Spot[],
+  nearCounts: boolean,
+): readonly Id[] {
+  const [start] = points;
+  const found = obstacles.filter((obstacle) => {
+    if (start && standsOver(obstacle, start)) return false;
+    const shape = nearCounts ? obstacle.outline : obstacle.body;
+    return points.some((p, i) => passesThrough(shape, points[i - 1] ?? p, p));
+  });
+  return [...new Set(found.flatMap(({ owner }) => (owner === null ? [] : [owner])))];
+}
+
+function withoutRepeats(points: readonly Spot[]): Spot[] {
+  return points.filter((p, i) => {
+    const before = points[i - 1];
+    return !before || p.x !== before.x || p.y !== before.y;
+  });
+}
+
+function lazily<T>(make: () => T): () => T {
+  let made: { readonly value: T } | undefined;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
+}

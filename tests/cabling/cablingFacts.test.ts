@@ -1,0 +1,113 @@
+import { describe, expect, it } from 'vitest';
+import { type CablingFact, cablingFacts } from '../../src/cabling/cablingFacts.ts';
+import { createCableRouter } from '../../src/cabling/routeRuns.ts';
+import { usualKick, usualPedal } from '../../src/layout/catalogue/defaults/usualPieces.ts';
+import type { Layout } from '../../src/layout/layout.ts';
+import { buildRig } from '../../src/rig/buildRig.ts';
+import type { PlacedMic } from '../../src/rig/placed.ts';
+import { bareLayout, hangingMic, startingLayouts, withMics } from './scenes.ts';
+
+const stocked: Layout = {
+  ...bareLayout,
+  cabling: { ...bareLayout.cabling, stock: [{ length: 10_000, count: 20 }] },
+};
+function factsOf(layout: Layout, mics: readonly PlacedMic[]): readonly CablingFact[] {
+  const [placed, rig] = withMics(layout, mics);
+  return cablingFacts(placed, createCableRouter()(placed, rig));
+}
+const mic = hangingMic('mic', { x: 0, y: 500 }, 1);
+
+describe('facts about the cables', () => {
+  it('are none when everything is plugged, reached and clear', () => {
+    expect(factsOf(stocked, [mic, hangingMic('other', { x: 500, y: 500 }, 2)])).toEqual([]);
+  });
+
+  it('K1: a start in the foot space has no way that keeps clear; its place is the start, in the kit frame', () => {
+    const pedal = { ...usualPedal('pedal'), x: 0, y: 400 };
+    const kit = { x: 300, y: -400, turn: 90 };
+    const layout = { ...stocked, pieces: [pedal], deck: { ...stocked.deck, kit } };
+    const [fact, ...others] = factsOf(layout, [hangingMic('mic', { x: 0, y: 450 }, 1)]);
+    expect(others).toEqual([]);
+    expect(fact?.code).toBe('run-no-way');
+    expect(fact?.ids).toEqual(['mic', 'pedal']);
+    expect(fact?.place?.x).toBeCloseTo(0, 9);
+    expect(fact?.place?.y).toBeCloseTo(450, 9);
+    expect(fact?.place?.z).toBe(0);
+  });
+
+  it('K2: no cable is long enough: what is needed and the longest carried', () => {
+    const stock = [
+      { length: 2000, count: 5 },
+      { length: 3000, count: 1 },
+      { length: 20_000, count: 0 },
+    ];
+    const layout = { ...stocked, cabling: { ...stocked.cabling, stock } };
+    const [fact] = factsOf(layout, [mic]);
+    expect(fact).toMatchObject({ code: 'run-no-stock', ids: ['mic'], numbers: { longest: 3000 } });
+    expect(fact?.numbers.needed).toBeGreaterThan(3000);
+    const [none] = factsOf(bareLayout, [mic]);
+    expect(none?.numbers.longest).toBe(0);
+  });
+
+  it('K3: not plugged, plugged into an input that is not there, two on one input', () => {
+    const facts = factsOf(stocked, [
+      hangingMic('loose', { x: 0, y: 0 }, null),
+      hangingMic('far', { x: 0, y: 300 }, 9),
+      hangingMic('one', { x: 0, y: 600 }, 4),
+      hangingMic('two', { x: 0, y: 900 }, 4),
+      hangingMic('three', { x: 0, y: 1200 }, 4),
+    ]);
+    expect(facts.map(({ code, ids, numbers }) => [code, ids, numbers])).toEqual([
+      ['run-unplugged', ['loose'], {}],
+      ['input-beyond-box', ['far'], { input: 9, inputs: 8 }],
+      ['input-twice', ['one', 'two', 'three'], { input: 4 }],
+    ]);
+  });
+
+  it('K4: more mics than inputs', () => {
+    const mics = Array.from({ length: 9 }, (_, i) =>
+      hangingMic(`mic-${i}`, { x: 0, y: 100 * i }, i < 8 ? i + 1 : null),
+    );
+    const facts = factsOf(stocked, mics);
+    const [fact] = facts.filter(({ code }) => code === 'more-mics-than-inputs');
+    expect(fact?.numbers).toEqual({ mics: 9, inputs: 8 });
+    expect(factsOf(stocked, mics.slice(1)).map(({ code }) => code)).toEqual(['run-unplugged']);
+  });
+
+  it('K5: a cable that crosses the way to the stairs, in the kit frame', () => {
+    const layout: Layout = {
+      ...stocked,
+      deck: { ...stocked.deck, stairs: [{ edge: 'back', offset: 0, width: 900 }] },
+      box: { ...stocked.box, y: -1000 },
+    };
+    const facts = factsOf(layout, [hangingMic('far', { x: 1500, y: -1000 }, 2), mic]);
+    expect(facts.map(({ code, ids }) => [code, ids])).toEqual([['lane-crossed', ['far']]]);
+    expect(facts[0]?.place?.x).toBeCloseTo(0, 6);
+    expect(facts[0]?.numbers.length).toBeGreaterThan(599);
+  });
+
+  it('K6: a box in the kick', () => {
+    const kick = { ...usualKick('kick'), x: 0, y: 0 };
+    const layout = { ...stocked, pieces: [kick], box: { ...stocked.box, x: 100, y: 50 } };
+    const facts = factsOf(layout, [hangingMic('mic', { x: 2000, y: 0 }, 1)]);
+    expect(facts.map(({ code }) => code)).toEqual(['run-no-way', 'box-in-obstacle']);
+    expect(facts[1]).toMatchObject({ ids: ['kick'], place: { x: 100, y: 50, z: 0 } });
+    const beside = { ...layout, box: { ...layout.box, x: -2000 } };
+    expect(factsOf(beside, [])).toEqual([]);
+  });
+
+  it('K7: a box beside a raised deck; beside a marked area it is none', () => {
+    const layout = { ...stocked, box: { ...stocked.box, x: -3400 } };
+    const [fact] = factsOf(layout, [mic]);
+    expect(fact).toMatchObject({ code: 'box-off-deck', ids: [], numbers: { drop: 400 } });
+    const flat = { ...layout, deck: { ...layout.deck, height: 0 } };
+    expect(factsOf(flat, [mic])).toEqual([]);
+  });
+
+  it('every starting kit has clear ways for all its cables and needs no cable it does not carry', () => {
+    for (const layout of startingLayouts) {
+      const facts = cablingFacts(layout, createCableRouter()(layout, buildRig(layout)));
+      expect(facts.filter(({ code }) => code !== 'lane-crossed')).toEqual([]);
+    }
+  });
+});
