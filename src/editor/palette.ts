@@ -89,7 +89,7 @@ const light: Palette = {
   inkSoft: '#4d555e',
   halo: '#fbfaf7',
   shell: '#d5d3cd',
-  head: '#ffffff',
+  head: '#f5f6f7',
   hoop: '#3c444d',
   brass: '#8a6410',
   brassFill: 'rgba(193, 146, 41, 0.18)',

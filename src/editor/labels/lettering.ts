@@ -47,7 +47,11 @@ export function formOf(text: string, look: LabelLook, measure: Measure): LabelFo
   switch (look.kind) {
     case 'verdict':
     case 'measure':
-      return { text, width: width + MARK + 2.75 * PAD, height: isQuiet(look) ? 22 : 26 };
+      return {
+        text,
+        width: text === '' ? MARK + PAD : width + MARK + 2.75 * PAD,
+        height: isQuiet(look) ? 22 : 26,
+      };
     case 'input':
       return { text, width: Math.max(22, width + 10), height: 22 };
     case 'name':

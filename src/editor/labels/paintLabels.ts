@@ -51,7 +51,8 @@ function paintBadge(ink: Ink, { box, at, form }: PlacedLabel, look: BadgeLook): 
     canvas.lineWidth = look.kind === 'verdict' && look.strong ? 2.5 : 1.25;
     canvas.stroke();
   }
-  const mark = { x: box.left + PAD + MARK / 2, y: middle, size: MARK };
+  const before = form.text === '' ? PAD / 2 : PAD;
+  const mark = { x: box.left + before + MARK / 2, y: middle, size: MARK };
   paintVerdictMark(canvas, look.verdict, mark, colours);
   canvas.fillStyle = colours.ink;
   canvas.fillText(form.text, box.left + 1.75 * PAD + MARK, middle + 0.5);

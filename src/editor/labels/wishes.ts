@@ -63,7 +63,7 @@ function micLabel(lettered: Lettered, mic: string): readonly Lettering[] {
         spots: roundAbout(12),
         forms: forms.map((text) => formOf(text, look, measure)),
         rank: chosen ? RANK.selected : RANK[row.verdict],
-        must: chosen || row.verdict !== 'clear',
+        must: true,
       },
     },
   ];
@@ -84,7 +84,8 @@ function micForms(
   }
   const number = text.split(' ')[0] ?? text;
   if (kitView.view.scale >= NAMES_FROM) return [`${name}  ${text}`, text, number];
-  return verdict === 'clear' ? [number] : [text];
+  // Where even the number finds no room, the mark alone stands.
+  return verdict === 'clear' ? [number, ''] : [text];
 }
 
 function pieceLabel(lettered: Lettered, piece: Piece): readonly Lettering[] {

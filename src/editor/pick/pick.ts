@@ -23,8 +23,9 @@ const REACH: Readonly<Record<Fineness, number>> = {
 
 /**
  * Everything a finger at `spot` can mean, the likeliest first, each thing once (rule P1):
- * what is small and within a finger's width, the nearest first; lines that are touched; broad things touched, the highest
- * first; then what was only nearly touched; then the ground.
+ * small things right at the finger, the nearest first; lines that are touched; broad things touched, the highest first; then
+ * what is only within the finger's width; then the ground. So the middle of a small drum means the drum and not its mic, and
+ * a mic beside nothing can be met 22 px away.
  */
 export function hitsAt(
   pickables: readonly Pickable[],
@@ -42,12 +43,14 @@ export function hitsAt(
   );
 }
 
+/** Px within which a line or a broad thing counts as touched, and a small thing as right at the finger. */
 const TOUCHED = 4;
+const AT_FINGER = 11;
 
 function classOf({ pickable, away }: Hit): number {
   switch (pickable.fineness) {
     case 'fine':
-      return 0;
+      return away <= AT_FINGER ? 0 : 3;
     case 'line':
       return away <= TOUCHED ? 1 : 3;
     case 'broad':
