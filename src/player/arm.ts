@@ -31,6 +31,8 @@ const HANG_Z = -0.87;
 const HANG_SIZE = Math.hypot(HANG_X, HANG_Z);
 /** Where the hang direction runs along the arm it says nothing; the elbow then points outward (rule A3, its limit case). */
 const NO_SIDE = 1e-9;
+/** An elbow nearer than this to the line from shoulder to grip, in upper arms, bounds its way by the range of the arm's angle. */
+const FLAT = 0.2;
 
 /** The arm of a player, as a right arm in hand space. */
 export class Arm {
@@ -106,11 +108,13 @@ export class Arm {
    * and is at most `room` mm long: the bound that lets the search skip intervals without missing a touch.
    *
    * Derivation. e is the unit vector from shoulder to grip, D their distance (at least Dmin), turning at most 1/Dmin per mm. The elbow
-   * stands b along e and a to its side, on a sphere about the shoulder.
-   * - Rate: in the plane of e and the hang direction it turns with e and by the change of the triangle's angle, |b'|/a per mm, on the
-   *   upper arm's length; out of that plane by the upper arm's length over Dmin sin g, g the angle between e and the hang direction. When
-   *   leaning, D is held, and the shoulder itself moves at most as fast as the grip.
-   * - Circle: where g may be 0 the elbow may go round e at any rate, but never farther than 2 a, while its foot on e goes b' per mm.
+   * stands b along e and a to its side, on a sphere about the shoulder; A is the triangle's angle there.
+   * - Rate: in the plane of e and the hang direction it turns with e and by the change of A, |b'|/a per mm, on the upper arm's length;
+   *   out of that plane by the upper arm's length over Dmin sin g, g the angle between e and the hang direction. When leaning, D is
+   *   held, and the shoulder itself moves at most as fast as the grip.
+   * - Range: where the arm folds flat, a goes to 0 and A has no rate; but it stays between its values at the ends of D's range.
+   * - Circle: where g may be 0 the elbow may go round e at any rate, but never farther than 2 a, while its foot on e moves at most
+   *   by b' per mm (a folded arm's, which only turns with e, by b/Dmin).
    */
   elbowRoom(out: Float64Array, at: number, room: Mm): Mm {
     const { upper, fore, easy } = this;
@@ -119,23 +123,42 @@ export class Arm {
     const z = (out[at + GRIP + 2] as number) - this.shoulderZ;
     const far = Math.sqrt(x * x + y * y + z * z);
     const nearest = far - room;
-    if (nearest <= Math.abs(upper - fore) || nearest <= 1) return 2 * upper + room;
-    const low = Math.min(nearest, easy);
+    if (nearest <= 0) return 2 * upper + room;
+    const shortest = Math.abs(upper - fore);
+    const low = Math.max(shortest, Math.min(nearest, easy));
+    const high = Math.max(shortest, Math.min(far + room, easy));
     const heightLow = this.elbowHeight(low);
-    const heightHigh = this.elbowHeight(Math.min(far + room, easy));
-    const unequal = Math.abs(upper * upper - fore * fore);
+    const leastHeight = Math.min(heightLow, this.elbowHeight(high));
+    const unequal = shortest * (upper + fore);
     const footRate = 0.5 + unequal / (2 * low * low);
     const leaning = far + room > easy ? 1 : 0;
     // The triangle's height over its base rises to its most, the upper arm, and falls from there on.
     const mostHeight = low * low >= unequal ? heightLow : upper;
-    const circle = ((leaning + footRate) * room) / 2 + 2 * mostHeight;
+    const footTurn = nearest < shortest ? upper / nearest : 0;
+    const circle = ((leaning + Math.max(footRate, footTurn)) * room) / 2 + 2 * mostHeight;
     const cosHang = (HANG_X * x + HANG_Z * z) / (far * HANG_SIZE);
     const sinHang = Math.sqrt(Math.max(0, 1 - cosHang * cosHang)) - room / nearest;
     if (sinHang <= 0) return circle;
-    const inPlane = upper * (1 / nearest + footRate / Math.min(heightLow, heightHigh));
-    const outOfPlane = upper / (sinHang * nearest);
-    const rate = leaning + Math.sqrt(inPlane * inPlane + outOfPlane * outOfPlane);
+    const turnRate = upper / (sinHang * nearest);
+    if (leastHeight < FLAT * upper) {
+      const range = upper * this.foldRange(low, high);
+      return Math.min(((leaning + turnRate) * room) / 2 + range, circle);
+    }
+    const inPlane = upper * (1 / nearest + footRate / leastHeight);
+    const rate = leaning + Math.sqrt(inPlane * inPlane + turnRate * turnRate);
     return Math.min((rate * room) / 2, circle);
+  }
+
+  /** How much the triangle's angle at the shoulder can differ while its base is between `low` and `high`. */
+  private foldRange(low: Mm, high: Mm): number {
+    const { upper, fore } = this;
+    const angle = (line: Mm): number =>
+      Math.acos(Math.max(-1, Math.min(1, elbowBase(upper, fore, line) / upper)));
+    const first = angle(low);
+    const last = angle(high);
+    const peak = Math.sqrt(Math.max(0, upper * upper - fore * fore));
+    const most = low < peak && peak < high ? Math.asin(fore / upper) : Math.max(first, last);
+    return most - Math.min(first, last);
   }
 
   private elbowHeight(line: Mm): Mm {
