@@ -9,14 +9,18 @@ import type { ZoneAnswer, ZoneQuestion } from './zoneQuestion.ts';
  *
  * Z1 The zone that is drawn is of the selected mic, or there is none; while a new one is computed, that mic's last one stays.
  * Z2 During a gesture it is asked for only after 80 ms of rest; otherwise at once.
- * Z3 One question at a time; of those that come meanwhile only the last is asked.
+ * Z3 One question at a time: a new one ends the work on the last, which can take seconds.
  * Z4 An answer to anything but what is wanted now is dropped.
  * Z5 What can't change the zone (the box, a name, the deck, another mic) asks nothing.
  */
 const REST = 80;
 
-/** Sends a question to whatever computes zones. */
-export type AskZone = (question: ZoneQuestion) => void;
+/** Computes zones beside the page; it answers at the place that it was started with. */
+export interface ZoneComputer {
+  ask(question: ZoneQuestion): void;
+  /** Ends whatever it is working on, and itself. */
+  end(): void;
+}
 
 interface Wanted {
   readonly layout: Layout;
@@ -25,17 +29,18 @@ interface Wanted {
 
 /** Keeps the session's zone that of the selected mic. */
 export class ZoneKeeper {
-  readonly #start: (hear: (answer: ZoneAnswer) => void) => AskZone;
-  #ask: AskZone | null = null;
+  readonly #start: (hear: (answer: ZoneAnswer) => void) => ZoneComputer;
+  #computer: ZoneComputer | null = null;
   #wanted: Wanted | null = null;
   /** The answer to what is wanted; undefined until it comes. */
   #answer: ForbiddenZone | null | undefined;
-  #asked: { readonly token: number; readonly wanted: Wanted } | null = null;
+  /** The question that is not answered yet. */
+  #open: { readonly token: number; readonly wanted: Wanted } | null = null;
   #lastToken = 0;
   #rest: ReturnType<typeof setTimeout> | undefined;
 
-  /** @param start Called when the first question comes, with the place for answers. */
-  constructor(start: (hear: (answer: ZoneAnswer) => void) => AskZone) {
+  /** @param start Called when a question comes and no computer is there, with the place for answers. */
+  constructor(start: (hear: (answer: ZoneAnswer) => void) => ZoneComputer) {
     this.#start = start;
     session.subscribe((now) => this.#look(now));
   }
@@ -56,21 +61,22 @@ export class ZoneKeeper {
   }
 
   #send(): void {
-    if (this.#asked !== null || this.#wanted === null || this.#answer !== undefined) return;
-    this.#ask ??= this.#start((answer) => this.#hear(answer));
+    if (this.#wanted === null || this.#answer !== undefined) return;
+    if (this.#open !== null) {
+      this.#computer?.end();
+      this.#computer = null;
+    }
+    this.#computer ??= this.#start((answer) => this.#hear(answer));
     this.#lastToken += 1;
-    this.#asked = { token: this.#lastToken, wanted: this.#wanted };
-    this.#ask({ token: this.#asked.token, ...this.#wanted });
+    this.#open = { token: this.#lastToken, wanted: this.#wanted };
+    this.#computer.ask({ token: this.#lastToken, ...this.#wanted });
   }
 
   #hear({ token, zone }: ZoneAnswer): void {
-    if (token !== this.#asked?.token) return;
-    const isWanted = this.#asked.wanted === this.#wanted;
-    this.#asked = null;
-    if (!isWanted) {
-      this.#send();
-      return;
-    }
+    if (token !== this.#open?.token) return;
+    const isWanted = this.#open.wanted === this.#wanted;
+    this.#open = null;
+    if (!isWanted) return;
     this.#answer = zone;
     session.setState({ zone });
   }
