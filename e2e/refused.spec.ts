@@ -113,3 +113,20 @@ test('a storage that the browser has emptied by itself is not passed over', asyn
   await page.goto('/');
   await expect(page.getByRole('alert')).toContainText('The layouts that were kept here are gone');
 });
+
+test('where the browser can’t be relied on nothing is called saved', async ({ page }) => {
+  await page.addInitScript(() => {
+    Object.defineProperty(window, 'isSecureContext', { value: false });
+  });
+  await page.goto('/');
+  await page
+    .getByRole('button', { name: /Five-piece, one rack tom/ })
+    .first()
+    .click();
+  await expect(savedSign(page)).toHaveText(/^Not saved/);
+  await rename(page, 'Over plain http');
+  await expect(page.getByText(/neither https nor localhost/).first()).toBeVisible();
+  await expect(savedSign(page)).toHaveText(/^Not saved/);
+  await page.reload();
+  await expect(nameOf(page)).toContainText('Over plain http');
+});

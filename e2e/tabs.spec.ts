@@ -58,3 +58,25 @@ test('or the other tab’s is taken, and work goes on from there', async ({ page
   await other.reload();
   await expect(nameOf(other)).toContainText('Theirs, and more');
 });
+
+test('a tab of a newer version takes the storage over: this one says so and saves no more', async ({
+  page,
+  context,
+}) => {
+  await startLayout(page);
+  await renameAndSave(page, 'Old version');
+  const newer = await context.newPage();
+  await newer.goto('/icons/mark.svg');
+  await newer.evaluate(
+    () =>
+      new Promise<void>((done, fail) => {
+        const open = indexedDB.open('strokespace', 1000);
+        open.onsuccess = () => done();
+        open.onerror = () => fail(open.error);
+        open.onblocked = () => fail(new Error('the old tab did not let go'));
+      }),
+  );
+  await expect(page.getByRole('alert')).toContainText('Another tab runs a newer version');
+  await rename(page, 'Not any more');
+  await expect(savedSign(page)).toHaveText(/^Not saved/);
+});

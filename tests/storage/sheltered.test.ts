@@ -58,6 +58,7 @@ describe('sheltered', () => {
   it('keeps what was refused, and still says that it was', async () => {
     const { inside, storage, breakDown } = fickle();
     await storage.save(sample('one', 'Kept'), NOTHING_STORED);
+    expect(storage.isHolding()).toBe(false);
     breakDown();
     const refusal = {
       ok: false,
@@ -67,6 +68,7 @@ describe('sheltered', () => {
     };
     expect(await storage.save(sample('two', 'New'), NOTHING_STORED)).toEqual(refusal);
     expect(await storage.save(sample('one', 'Changed'), 1)).toEqual(refusal);
+    expect(storage.isHolding()).toBe(true);
     const { rows, refusal: said } = await storage.list();
     expect(said).toEqual(refusal);
     expect(rows.map(({ name }) => name).sort()).toEqual(['Changed', 'New']);
@@ -100,6 +102,28 @@ describe('sheltered', () => {
     repair();
     expect(await storage.save(sample('one', 'Mine'), 1)).toEqual({ ok: false, kind: 'conflict' });
     expect(await storage.load('one')).toMatchObject({ layout: { name: 'Theirs' }, revision: 2 });
+  });
+
+  it('offers all that it holds to the storage again', async () => {
+    const { inside, storage, breakDown, repair } = fickle();
+    await storage.save(sample('one'), NOTHING_STORED);
+    breakDown();
+    await storage.save(sample('one', 'Changed'), 1);
+    await storage.save(sample('two', 'New'), NOTHING_STORED);
+    await storage.offerAgain();
+    expect(storage.isHolding()).toBe(true);
+    repair();
+    await storage.offerAgain();
+    expect(storage.isHolding()).toBe(false);
+    expect(await inside.load('one')).toMatchObject({ layout: { name: 'Changed' }, revision: 2 });
+    expect(await inside.load('two')).toMatchObject({ layout: { name: 'New' }, revision: 1 });
+  });
+
+  it('what is only held is not given out as stored', async () => {
+    const { storage, breakDown } = fickle();
+    breakDown();
+    await storage.save(sample('one'), NOTHING_STORED);
+    expect(await storage.load('one')).toMatchObject({ ok: true, at: null });
   });
 
   it('what was never stored can be removed and restored', async () => {
