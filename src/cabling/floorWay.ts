@@ -1,9 +1,10 @@
 import { type ConvexPolygon, isInside, passesThrough } from '../geometry/convexPolygon.ts';
 import { waysOut } from '../geometry/leave.ts';
 import type { Rectangle } from '../geometry/plan.ts';
-import { createRouter, type Router } from '../geometry/shortestPath.ts';
+import { createRouter, type Router, type Way } from '../geometry/shortestPath.ts';
 import type { Vec2 } from '../geometry/vector.ts';
 import type { Id } from '../layout/fields.ts';
+import { lazily } from './lazily.ts';
 import type { Obstacle, ObstacleKind } from './obstacle.ts';
 
 type Spot = Vec2<'deck'>;
@@ -13,6 +14,11 @@ export interface FloorWay {
   readonly points: readonly Spot[];
   /** Whose obstacles had to be passed, in the layout's order; empty when the way keeps clear. */
   readonly through: readonly Id[];
+  /**
+   * For a way that keeps clear from end to end (W1, W2): the obstacles it rests on. With any of the others taken away, it
+   * stays the shortest; so it does with any added that it does not touch. Null for every other way.
+   */
+  readonly restsOn: readonly Obstacle[] | null;
 }
 
 export interface FloorRouter {
@@ -51,11 +57,13 @@ export function createFloorRouter(
   return {
     way(from, to) {
       for (const [step, rung] of rungs.entries()) {
-        const points = rung().way(from, to);
-        if (points) return { points, through: passed(obstacles, points, step > 0) };
+        const way = rung().way(from, to);
+        if (!way) continue;
+        const through = passed(obstacles, way.points, step > 0);
+        return { ...way, through, restsOn: step === 0 ? way.restsOn : null };
       }
       const points = [from, to];
-      return { points, through: passed(obstacles, points, true) };
+      return { points, through: passed(obstacles, points, true), restsOn: null };
     },
     between: (from, to) => passed(obstacles, [from, to], false),
     nearestClear: (place, within) => wayOutOf(obstacles, place, within) ?? place,
@@ -82,7 +90,7 @@ const COMES_DOWN: ReadonlySet<ObstacleKind> = new Set(['hub', 'foot', 'base', 'p
 
 /** Ways that keep off one set of polygons. */
 interface Rung {
-  way(from: Spot, to: Spot): readonly Spot[] | undefined;
+  way(from: Spot, to: Spot): Pick<FloorWay, 'points' | 'restsOn'> | undefined;
 }
 
 function createRung(
@@ -103,7 +111,11 @@ function createRung(
       const free = new Set(obstacles.flatMap((o, i) => (standsOver(o, from) ? [i] : [])));
       const ends = { from: out(from, free), to: out(to, new Set()) };
       const middle = firstWay(router, ends, free);
-      return middle && withoutRepeats([from, ...middle, to]);
+      if (!middle) return undefined;
+      const points = withoutRepeats([from, ...middle.points, to]);
+      const isDirect = middle.points[0] === from && middle.points.at(-1) === to;
+      const heeded = new Set(middle.restsOn);
+      return { points, restsOn: isDirect ? obstacles.filter((_, i) => heeded.has(i)) : null };
     },
   };
 }
@@ -112,11 +124,11 @@ function firstWay(
   router: Router<'deck'>,
   ends: { readonly from: readonly Spot[]; readonly to: readonly Spot[] },
   free: ReadonlySet<number>,
-): readonly Spot[] | undefined {
+): Way<'deck'> | undefined {
   for (const a of ends.from) {
     for (const b of ends.to) {
       const way = router.route({ point: a, free }, { point: b });
-      if (way) return way.points;
+      if (way) return way;
     }
   }
   return undefined;
@@ -142,12 +154,4 @@ function withoutRepeats(points: readonly Spot[]): Spot[] {
     const before = points[i - 1];
     return !before || p.x !== before.x || p.y !== before.y;
   });
-}
-
-function lazily<T>(make: () => T): () => T {
-  let made: { readonly value: T } | undefined;
-  return () => {
-    made ??= { value: make() };
-    return made.value;
-  };
 }

@@ -17,6 +17,8 @@ export interface LaidWay {
   /** How many times it goes over the deck's edge. */
   readonly edges: number;
   readonly through: readonly Id[];
+  /** As for a {@link FloorWay}; null also for every way that goes over the deck's edge. */
+  readonly restsOn: readonly Obstacle[] | null;
 }
 
 /** Lays the cable that comes down at `start` to an input (null: to the middle of the box's side). */
@@ -46,7 +48,7 @@ export function createLayWay(layout: Layout, obstacles: readonly Obstacle[]): La
     const staysDown = aroundDeck?.(start, input);
     if (staysDown) return staysDown;
     const way = toBox(overEdge(floor, deck, start), input);
-    return { ...way, route: [start, ...way.route], edges: way.edges + 1 };
+    return { ...way, route: [start, ...way.route], edges: way.edges + 1, restsOn: null };
   };
 }
 
@@ -75,7 +77,8 @@ function besideDeck(layout: Layout, floor: FloorRouter): LayWay {
     const place = inputPlace(layout, input);
     // Inputs that face the deck from close by leave no room to come straight on.
     const rest = holds(deck, place.before) ? [over, place.spot] : intoBox(below, over, place).route;
-    return { route: [...above.points, ...rest.slice(1)], edges: 1, through: above.through };
+    const route = [...above.points, ...rest.slice(1)];
+    return { route, edges: 1, through: above.through, restsOn: null };
   };
 }
 
@@ -94,7 +97,13 @@ function besideBoth(
 }
 
 function intoBox(floor: FloorRouter, start: Spot, { spot, before }: InputPlace): LaidWay {
-  const { points, through } = floor.way(start, before);
+  const { points, through, restsOn } = floor.way(start, before);
   const last = floor.between(before, spot);
-  return { route: [...points, spot], edges: 0, through: [...new Set([...through, ...last])] };
+  const all = [...new Set([...through, ...last])];
+  return {
+    route: [...points, spot],
+    edges: 0,
+    through: all,
+    restsOn: all.length > 0 ? null : restsOn,
+  };
 }

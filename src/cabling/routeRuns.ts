@@ -1,10 +1,12 @@
+import { passesThrough } from '../geometry/convexPolygon.ts';
 import type { Layout } from '../layout/layout.ts';
 import { toDeck } from '../rig/deckFrame.ts';
 import type { PlacedMic, PlacedPiece, Rig } from '../rig/placed.ts';
 import { boxObstacle } from './box.ts';
 import { keepingOf } from './deckFloor.ts';
 import { micObstacles, pieceObstacles } from './floorObstacles.ts';
-import { createLayWay, type LayWay } from './layWay.ts';
+import { createLayWay, type LaidWay, type LayWay } from './layWay.ts';
+import { lazily } from './lazily.ts';
 import type { Keeping, Obstacle } from './obstacle.ts';
 import type { Run } from './run.ts';
 import { runAlong } from './runParts.ts';
@@ -22,32 +24,64 @@ export const routeRuns = (layout: Layout, rig: Rig): readonly Run[] =>
   createCableRouter()(layout, rig).runs;
 
 /**
- * Routes one layout after another as it is edited, with the same results as {@link routeRuns}: what depends on nothing that
- * changed (by identity) since the last call is kept. The obstacles of a piece or mic are kept while it, the kit's place on the
- * deck and the distance to keep stay; the runs of mics that stay are kept while all obstacles, deck, box and cabling stay.
+ * Routes one layout after another as it is edited, with the same results as {@link routeRuns}: what no change touches (by
+ * identity) is kept from the last call.
+ *
+ * C1 The obstacles of a piece or mic are kept while it, the kit's place on the deck and the distance to keep stay.
+ * C2 While deck, box and cabling stay, the run of a mic that stays is kept if all obstacles stay, and else if its way touches
+ *    none that came and rests on none that went. Of several ways of exactly equal length it may so be another one.
  */
 export function createCableRouter(): (layout: Layout, rig: Rig) => CableRouting {
   const obstaclesOf = createObstacleKeeper();
-  let last: { layout: Layout; lay: LayWay; routing: CableRouting } | undefined;
-  let runsOf = new WeakMap<PlacedMic, Run>();
+  let last: { layout: Layout; routing: CableRouting; lay: () => LayWay } | undefined;
+  let known = new Map<PlacedMic, KnownRun>();
   return (layout, rig) => {
     const found = obstaclesOf(layout, rig);
-    const same = last && sameFloor(last.layout, layout) && sameItems(last.routing.obstacles, found);
-    const obstacles = last && same ? last.routing.obstacles : found;
-    const lay = last && same ? last.lay : createLayWay(layout, obstacles);
-    if (!same) runsOf = new WeakMap();
-    const runs = rig.mics.map((placed) => {
-      const known = runsOf.get(placed);
-      if (known) return known;
-      const start = toDeck(layout.deck, placed.deckPoint);
-      const run = runAlong(placed, lay(start, placed.mic.input), layout);
-      runsOf.set(placed, run);
-      return run;
+    const isSameFloor = last !== undefined && sameFloor(last.layout, layout);
+    const change = changeOf(last?.routing.obstacles ?? [], found);
+    const isStill = sameItems(last?.routing.obstacles ?? [], found);
+    const obstacles = last && isStill ? last.routing.obstacles : found;
+    const lay =
+      last && isSameFloor && isStill ? last.lay : lazily(() => createLayWay(layout, found));
+    const runs = rig.mics.map((placed): KnownRun => {
+      const before = isSameFloor ? known.get(placed) : undefined;
+      if (before && (isStill || isUntouched(before, change))) return before;
+      const way = lay()(toDeck(layout.deck, placed.deckPoint), placed.mic.input);
+      return { run: runAlong(placed, way, layout), restsOn: way.restsOn };
     });
-    last = { layout, lay, routing: { obstacles, runs } };
+    known = new Map(rig.mics.flatMap((placed, i) => pair(placed, runs[i])));
+    last = { layout, lay, routing: { obstacles, runs: runs.map(({ run }) => run) } };
     return last.routing;
   };
 }
+
+interface KnownRun extends Pick<LaidWay, 'restsOn'> {
+  readonly run: Run;
+}
+
+interface Change {
+  readonly gone: ReadonlySet<Obstacle>;
+  readonly added: readonly Obstacle[];
+}
+
+function changeOf(before: readonly Obstacle[], now: readonly Obstacle[]): Change {
+  const [old, current] = [new Set(before), new Set(now)];
+  return {
+    gone: new Set(before.filter((obstacle) => !current.has(obstacle))),
+    added: now.filter((obstacle) => !old.has(obstacle)),
+  };
+}
+
+/** C2 */
+const isUntouched = ({ run, restsOn }: KnownRun, { gone, added }: Change): boolean =>
+  restsOn !== null &&
+  !restsOn.some((obstacle) => gone.has(obstacle)) &&
+  !added.some(({ outline }) =>
+    run.route.some((p, i) => passesThrough(outline, run.route[i - 1] ?? p, p)),
+  );
+
+const pair = <K, V>(key: K, value: V | undefined): [K, V][] =>
+  value === undefined ? [] : [[key, value]];
 
 const sameFloor = (p: Layout, q: Layout): boolean =>
   p.deck === q.deck && p.box === q.box && p.cabling === q.cabling;

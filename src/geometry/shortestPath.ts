@@ -15,6 +15,8 @@ export interface WayEnd<F extends Frame = 'kit'> {
 export interface Way<F extends Frame = 'kit'> {
   readonly points: readonly Vec2<F>[];
   readonly length: Mm;
+  /** The obstacles it rests on (places in the list): were all others taken away, no way would be shorter. */
+  readonly restsOn: readonly number[];
 }
 
 export interface Router<F extends Frame = 'kit'> {
@@ -82,7 +84,7 @@ class Search<F extends Frame> {
       const blocker = this.#tangents.firstBlocker(back.point, point, free);
       const reached = { point, corner: to, cost, back };
       if (blocker !== undefined) this.#join(blocker);
-      else if (!to) return { points: pointsTo(reached), length: cost };
+      else if (!to) return { points: pointsTo(reached), length: cost, restsOn: this.#joined };
       else this.#reach(reached);
     }
     return undefined;

@@ -33,7 +33,6 @@ interface Blocking {
 export class Tangents<F extends Frame> {
   readonly #obstacles: readonly ConvexPolygon<F>[];
   readonly #corners: readonly (readonly Corner<F>[])[];
-  readonly cornerCount: number;
 
   constructor(obstacles: readonly ConvexPolygon<F>[], region: Rectangle<F> | undefined) {
     let number = 0;
@@ -48,7 +47,6 @@ export class Tangents<F extends Frame> {
         isUsable: !region || holds(region, point),
       })),
     );
-    this.cornerCount = number;
   }
 
   /** Whether the segment from a to b passes through one of these obstacles, leaving out those in `free` (V2). */

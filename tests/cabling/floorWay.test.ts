@@ -48,7 +48,7 @@ describe('a way over the floor', () => {
       { x: 0, y: 0 },
       { x: 1000, y: 300 },
     );
-    expect(way).toEqual({
+    expect(way).toMatchObject({
       points: [
         { x: 0, y: 0 },
         { x: 1000, y: 300 },
@@ -124,7 +124,7 @@ describe('a way over the floor', () => {
   it('W4, W5: through a wall from edge to edge goes the straight line, and the wall is named', () => {
     const wall = obstacle('riser', 'kick', rectangle({ x: -10, y: -2100 }, { x: 10, y: 2100 }));
     const way = createFloorRouter([wall], region).way({ x: -900, y: 5 }, { x: 900, y: -5 });
-    expect(way).toEqual({
+    expect(way).toMatchObject({
       points: [
         { x: -900, y: 5 },
         { x: 900, y: -5 },

@@ -20,7 +20,8 @@ describe('D1: a box on the deck', () => {
   it('is reached straight, then straight into the input', () => {
     const { spot, before } = inputPlace(bareLayout, 3);
     const way = lay(bareLayout, { x: 1000, y: 700 }, 3);
-    expect(way).toEqual({ route: [{ x: 1000, y: 700 }, before, spot], edges: 0, through: [] });
+    const route = [{ x: 1000, y: 700 }, before, spot];
+    expect(way).toEqual({ route, edges: 0, through: [], restsOn: [] });
   });
 
   it('names what stands right in front of the input', () => {

@@ -207,6 +207,7 @@ describe('a cable router that is kept', () => {
       ),
     }),
     (layout, by) => ({ ...layout, mics: layout.mics.filter((_, i) => i !== by % 20) }),
+    (layout) => ({ ...layout, mics: layout.mics.toReversed() }),
   ];
 
   it('gives what a fresh one gives, through any edits', () => {
@@ -227,6 +228,18 @@ describe('a cable router that is kept', () => {
       }),
       { numRuns: 15 },
     );
+  });
+
+  it('C2: keeps the runs that another stand neither touches nor held up, and routes the others again', () => {
+    const rigOf = createRigBuilder();
+    const route = createCableRouter();
+    const before = route(kit, rigOf(kit)).runs;
+    const aside = shift(kit, 'mic-overhead-floor-tom-side', 40);
+    const after = route(aside, rigOf(aside)).runs;
+    const kept = after.filter((run, i) => run === before[i]).map(({ mic }) => mic);
+    expect(kept).toContain('mic-hi-hat');
+    expect(kept).not.toContain('mic-overhead-floor-tom-side');
+    expect(after).toEqual(routeRuns(aside, rigOf(aside)));
   });
 
   it('keeps the runs of mics that a change does not touch', () => {

@@ -90,8 +90,7 @@ describe('shortest ways among convex obstacles', () => {
       fc.property(obstacles(5), planPoint, planPoint, (scene, from, to) => {
         fc.pre(clearOf(scene, from, to) && scene.every((o) => shareInside(o, from, to) === 0));
         const way = createRouter(scene).route({ point: from }, { point: to });
-        expect(way?.points).toEqual([from, to]);
-        expect(way?.length).toBe(gap(from, to));
+        expect(way).toEqual({ points: [from, to], length: gap(from, to), restsOn: [] });
       }),
     );
   });
@@ -127,6 +126,19 @@ describe('shortest ways among convex obstacles', () => {
         const before = shortest(scene, from, to);
         expect(shortest([...scene, more], from, to)).toBeGreaterThanOrEqual(before - 1e-9);
       }),
+    );
+  });
+
+  it('P2: is no shorter when only the obstacles it rests on are left', () => {
+    fc.assert(
+      fc.property(obstacles(8), planPoint, planPoint, (scene, from, to) => {
+        fc.pre(clearOf(scene, from, to));
+        const way = createRouter(scene).route({ point: from }, { point: to });
+        if (!way) return;
+        const left = scene.filter((_, i) => way.restsOn.includes(i));
+        expectSame(byExhaustion(left, from, to), way.length);
+      }),
+      { numRuns: 400 },
     );
   });
 
