@@ -79,7 +79,7 @@ function nearestFree(piece: Piece, layout: Layout): Piece {
   const spots = [
     { x: piece.x, y: piece.y },
     ...usualSpots,
-    ...offsets.map((offset) => ({ x: piece.x + offset.x, y: piece.y + offset.y })),
+    ...offsets.map((offset) => ({ x: piece.x + side * offset.x, y: piece.y + offset.y })),
   ];
   const free = spots.find((spot) => hasRoom({ ...piece, ...spot }, layout));
   return { ...piece, ...free };

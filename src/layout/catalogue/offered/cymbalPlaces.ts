@@ -16,6 +16,8 @@ const ABOVE_HI_HAT: readonly Mm[] = [125, 175, 230];
 const ABOVE_CYMBAL: readonly Mm[] = [200, 250, 320];
 /** Overheads stand 600 to 1000 mm above the cymbals (common practice, from memory). */
 const ABOVE_ALL: readonly Mm[] = [650, 750, 850, 600, 950];
+/** On a large kit no boom reaches its middle from outside: then they hang farther out. */
+const OUTWARD: readonly Mm[] = [0, 150, 300, 450];
 
 /** Places for a mic of one cymbal's or the hi-hat's own: above its far edge, looking down on its bow. */
 export function* cymbalPlaces(
@@ -51,11 +53,14 @@ export function* overheadPlaces(
     y: struck.reduce((sum, { y }) => sum + y, 0) / struck.length,
   };
   const top = Math.max(...struck.map(({ z }) => z));
-  for (const above of ABOVE_ALL) {
-    for (const aside of [0, 90, -90, 180]) {
-      const aim = { tip: { ...middle, z: top + above }, azimuth: 270, pitch: -90 };
-      const out = (middle.x < 0 ? 180 : 0) + aside;
-      yield* standMountsAt({ layout, micClass, stand: choice }, aim, out);
+  const side = middle.x < 0 ? 180 : 0;
+  for (const shift of OUTWARD) {
+    const over = ahead(middle, side, shift);
+    for (const above of ABOVE_ALL) {
+      for (const aside of [0, 90, -90, 180]) {
+        const aim = { tip: { ...over, z: top + above }, azimuth: 270, pitch: -90 };
+        yield* standMountsAt({ layout, micClass, stand: choice }, aim, side + aside);
+      }
     }
   }
 }

@@ -24,23 +24,26 @@ export interface MicGroup {
 
 /**
  * The groups of a layout that mics are offered for: every drum, the hi-hat, every ride and small percussion for themselves, and the
- * cymbals in two halves, left and right, for a pair of overheads.
+ * cymbals in two halves, left and right, for a pair of overheads (of an odd number both hear the middle one).
  */
 export function micGroups(layout: Layout): readonly MicGroup[] {
   const single = layout.pieces.filter(
     (piece) => isDrum(piece) || ['kick', 'hiHat', 'ride', 'percussion'].includes(piece.kind),
   );
+  return [...single.map(({ id, name }) => ({ name, hears: [id] })), ...overheadGroups(layout)];
+}
+
+function overheadGroups(layout: Layout): readonly MicGroup[] {
   const rung = layout.pieces
     .flatMap((piece) => (isCymbal(piece) || piece.kind === 'hiHat' ? [piece] : []))
-    .toSorted((a, b) => a.x - b.x);
+    .toSorted((a, b) => a.x - b.x)
+    .map(({ id }) => id);
+  if (rung.length < 2) return [];
+  if (rung.length === 2) return [{ name: 'Overhead', hears: rung }];
   const half = Math.ceil(rung.length / 2);
-  const halves = [rung.slice(0, half), rung.slice(half)].filter((side) => side.length > 0);
   return [
-    ...single.map(({ id, name }) => ({ name, hears: [id] })),
-    ...halves.map((side, index) => ({
-      name: index === 0 ? 'Overhead left' : 'Overhead right',
-      hears: side.map(({ id }) => id),
-    })),
+    { name: 'Overhead left', hears: rung.slice(0, half) },
+    { name: 'Overhead right', hears: rung.slice(-half) },
   ];
 }
 
