@@ -23,7 +23,7 @@ export function Workspace({ actions, plan }: WorkspaceProps) {
       <TopBar actions={actions} />
       <main className="workspace-body">
         <div className="plan-area">
-          <div className="plan">{plan}</div>
+          <div className="plan-frame">{plan}</div>
           <PlanBar />
         </div>
         <Panel />

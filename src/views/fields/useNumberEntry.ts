@@ -33,6 +33,12 @@ const keySteps: Readonly<Record<string, number>> = {
   PageDown: -10,
 };
 
+/** Selects the whole number once the new one is shown, so that what is typed next replaces it. */
+const selectSoon = (input: HTMLInputElement): number =>
+  requestAnimationFrame(() => {
+    if (document.activeElement === input) input.select();
+  });
+
 /** A field in which nothing is being typed has no undo of its own: the keys undo and redo the layout's last step. */
 function undoByKey(event: KeyboardEvent<HTMLInputElement>): boolean {
   if (event.ctrlKey === event.metaKey || event.altKey) return false;
@@ -76,13 +82,17 @@ export function useNumberEntry({
     else setProblem(`${reading.message} Kept ${shown}.`);
   };
   const onKeyDown = (event: KeyboardEvent<HTMLInputElement>) => {
-    if (event.key === 'Enter') take();
+    if (event.key === 'Enter') {
+      take();
+      selectSoon(event.currentTarget);
+    }
     if (event.key === 'Escape') setDraft(null);
     if (draft !== null) return;
     const steps = keySteps[event.key];
     if (steps !== undefined) set(after(value, steps));
     else if (!undoByKey(event)) return;
     event.preventDefault();
+    selectSoon(event.currentTarget);
   };
   const holding = (sign: 1 | -1): Hold => ({
     start: () => {

@@ -1,10 +1,11 @@
+import { useSession } from '../../session/session.ts';
 import { Notice } from '../parts/Notice.tsx';
 import { ImportProblems } from './ImportProblems.tsx';
 import type { Library } from './useLibrary.ts';
 
-/** What just happened to the list: a deletion that can be undone, a refusal, a file that was not taken. */
+/** What just happened to the list: a deletion that can be undone, an import, a refusal, a file that was not taken. */
 export function LibraryMessages({ library }: { readonly library: Library }) {
-  const { task, deleted, refused } = library;
+  const { task, refused } = library;
   return (
     <>
       {task.failure !== '' && (
@@ -20,24 +21,8 @@ export function LibraryMessages({ library }: { readonly library: Library }) {
           Nothing was changed.
         </Notice>
       )}
-      {deleted !== null && (
-        <Notice
-          tone="news"
-          title={`Deleted “${deleted.name}”`}
-          actions={
-            <>
-              <button type="button" className="primary" onClick={library.restore}>
-                Undo
-              </button>
-              <button type="button" onClick={library.forgetDeleted}>
-                Dismiss
-              </button>
-            </>
-          }
-        >
-          It can be brought back until this page is closed.
-        </Notice>
-      )}
+      <DeletedNotice library={library} />
+      <ImportedNotice library={library} />
       {refused !== null && (
         <ImportProblems
           file={refused.file}
@@ -46,5 +31,52 @@ export function LibraryMessages({ library }: { readonly library: Library }) {
         />
       )}
     </>
+  );
+}
+
+function DeletedNotice({ library }: { readonly library: Library }) {
+  const { deleted } = library;
+  if (deleted === null) return null;
+  return (
+    <Notice
+      tone="news"
+      title={`Deleted “${deleted.name}”`}
+      actions={
+        <>
+          <button type="button" className="primary" onClick={library.restore}>
+            Undo
+          </button>
+          <button type="button" onClick={library.forgetDeleted}>
+            Dismiss
+          </button>
+        </>
+      }
+    >
+      It can be brought back until this page is closed.
+    </Notice>
+  );
+}
+
+function ImportedNotice({ library }: { readonly library: Library }) {
+  const { imported } = library;
+  const name = useSession((state) => state.library?.find(({ id }) => id === imported)?.name);
+  if (imported === null || name === undefined) return null;
+  return (
+    <Notice
+      tone="news"
+      title={`Imported “${name}”`}
+      actions={
+        <>
+          <button type="button" className="primary" onClick={() => library.open({ id: imported })}>
+            Open it
+          </button>
+          <button type="button" onClick={library.forgetImported}>
+            Dismiss
+          </button>
+        </>
+      }
+    >
+      It is in the list as a layout of its own.
+    </Notice>
   );
 }

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import type { Id } from '../../layout/fields.ts';
 import type { Layout } from '../../layout/layout.ts';
 import type { ImportOutcome, LibraryActions, LibraryRow } from '../../session/library.ts';
 import { type Task, useTask } from '../parts/useTask.ts';
@@ -11,9 +12,11 @@ export interface Library {
   /** The layout that was deleted last and can be brought back. */
   readonly deleted: LibraryRow | null;
   readonly refused: RefusedFile | null;
+  /** Id of the layout that was imported last. */
+  readonly imported: Id | null;
   start(layout: Layout): void;
   takeIn(file: File): void;
-  open(row: LibraryRow): void;
+  open(row: Pick<LibraryRow, 'id'>): void;
   rename(row: LibraryRow, name: string): void;
   duplicate(row: LibraryRow): void;
   exportFile(row: LibraryRow): void;
@@ -21,20 +24,24 @@ export interface Library {
   restore(): void;
   forgetDeleted(): void;
   forgetRefused(): void;
+  forgetImported(): void;
 }
 
 export function useLibrary(actions: LibraryActions): Library {
   const task = useTask();
   const [deleted, setDeleted] = useState<LibraryRow | null>(null);
   const [refused, setRefused] = useState<RefusedFile | null>(null);
+  const [imported, setImported] = useState<Id | null>(null);
   return {
     task,
     deleted,
     refused,
+    imported,
     start: (layout) => task.run('Starting the layout', () => actions.create(layout)),
     takeIn: (file) =>
       task.run('Import', async () => {
         const outcome = await actions.importFile(file);
+        setImported(outcome.ok ? outcome.id : null);
         if (!outcome.ok) setRefused({ ...outcome, file: file.name });
       }),
     open: (row) => task.run('Opening', () => actions.open(row.id)),
@@ -55,5 +62,6 @@ export function useLibrary(actions: LibraryActions): Library {
     },
     forgetDeleted: () => setDeleted(null),
     forgetRefused: () => setRefused(null),
+    forgetImported: () => setImported(null),
   };
 }

@@ -34,19 +34,23 @@ export function AddMic() {
     <section className="group" aria-labelledby="add-mic">
       <h3 id="add-mic">Another mic</h3>
       <div className="field-grid">
-        <SelectField
-          label="For"
-          value={String(groups.indexOf(group))}
-          options={groups.map(({ name }, index) => ({ value: String(index), text: name }))}
-          onChoose={(value) => setSource(Number(value))}
-        />
-        <SelectField
-          label="Class of mic"
-          value={micClass}
-          options={classes.map(({ id, name }) => ({ value: id, text: name }))}
-          onChoose={setMicClass}
-        />
-        <button type="button" className="whole" onClick={add}>
+        <div className="wide">
+          <SelectField
+            label="For"
+            value={String(groups.indexOf(group))}
+            options={groups.map(({ name }, index) => ({ value: String(index), text: name }))}
+            onChoose={(value) => setSource(Number(value))}
+          />
+        </div>
+        <div className="wide">
+          <SelectField
+            label="Class of mic"
+            value={micClass}
+            options={classes.map(({ id, name }) => ({ value: id, text: name }))}
+            onChoose={setMicClass}
+          />
+        </div>
+        <button type="button" className="wide" onClick={add}>
           <Icon name="plus" /> Add this mic
         </button>
         {problem && (

@@ -1,4 +1,4 @@
-import { type ReactNode, useEffect, useId, useRef } from 'react';
+import { type ReactNode, useLayoutEffect, useId, useRef } from 'react';
 import { Icon } from './Icon.tsx';
 
 interface DialogProps {
@@ -12,7 +12,8 @@ interface DialogProps {
 export function Dialog({ title, onClose, children, wide = false }: DialogProps) {
   const dialog = useRef<HTMLDialogElement>(null);
   const heading = useId();
-  useEffect(() => {
+  // In the layout phase, so that it is closed while it is still on the page: only then is the focus given back.
+  useLayoutEffect(() => {
     const shown = dialog.current;
     shown?.showModal();
     return () => shown?.close();

@@ -1,0 +1,100 @@
+import AxeBuilder from '@axe-core/playwright';
+import type { Page } from '@playwright/test';
+import { closeLayout, startLayout } from './support/layouts.ts';
+import { appIsOpen } from './support/offline.ts';
+import { expect, test } from './support/test.ts';
+
+const levels = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+
+async function expectClean(page: Page, screen: string): Promise<void> {
+  for (const theme of ['dark', 'light'] as const) {
+    const shown = await page.locator('html').getAttribute('data-theme');
+    if (shown !== theme) {
+      await page.evaluate((wanted) => {
+        document.documentElement.dataset.theme = wanted;
+      }, theme);
+    }
+    const { violations } = await new AxeBuilder({ page }).withTags(levels).analyze();
+    const found = violations.map(({ id, nodes }) => ({
+      id,
+      where: nodes.map(({ html }) => html.slice(0, 160)),
+    }));
+    expect(found, `${screen}, ${theme}`).toEqual([]);
+  }
+}
+
+/** Every visible button, field and tab whose target is under 44 px either way; a field inside a taller frame counts by its frame. */
+const smallTargets = (page: Page) =>
+  page.evaluate(() => {
+    const targets = document.querySelectorAll<HTMLElement>(
+      'button, select, textarea, summary, input:not([type="file"]):not([hidden])',
+    );
+    return Array.from(targets)
+      .map((target) => {
+        const frame = target.closest<HTMLElement>('.check, .choice-option, .stepper') ?? target;
+        const { width, height } = frame.getBoundingClientRect();
+        return { name: target.textContent || target.outerHTML.slice(0, 80), width, height };
+      })
+      .filter(({ width, height }) => width > 0 && (width < 43.5 || height < 43.5));
+  });
+
+/** Text smaller than 14 px that is shown. */
+const smallText = (page: Page) =>
+  page.evaluate(() => {
+    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    const small: string[] = [];
+    for (let node = walker.nextNode(); node; node = walker.nextNode()) {
+      const parent = node.parentElement;
+      if (!parent || !node.textContent?.trim()) continue;
+      const { width } = parent.getBoundingClientRect();
+      if (width > 1 && Number.parseFloat(getComputedStyle(parent).fontSize) < 14) {
+        small.push(node.textContent);
+      }
+    }
+    return small;
+  });
+
+async function expectUsable(page: Page, screen: string): Promise<void> {
+  await expectClean(page, screen);
+  expect(await smallTargets(page), `targets: ${screen}`).toEqual([]);
+  expect(await smallText(page), `text: ${screen}`).toEqual([]);
+}
+
+test('the list of layouts is accessible, empty, filled and asking @portrait', async ({ page }) => {
+  await page.goto('/');
+  await appIsOpen(page);
+  await expectUsable(page, 'first run');
+  await startLayout(page);
+  await closeLayout(page);
+  await page.getByRole('button', { name: /^More for/ }).click();
+  await expectUsable(page, 'list');
+  await page.getByRole('button', { name: 'New layout' }).click();
+  await expectUsable(page, 'new layout');
+});
+
+test('every section of the panel is accessible @portrait', async ({ page }) => {
+  await startLayout(page);
+  for (const tab of ['Findings', 'Kit', 'Mics', 'Cables', 'Stage', 'Player']) {
+    await page.getByRole('tab', { name: tab }).click();
+    for (const summary of await page.locator('summary').all()) await summary.click();
+    await expectUsable(page, tab);
+  }
+  await page.getByRole('tab', { name: 'Findings' }).click();
+  await page.getByRole('button', { name: /Rack tom mic/ }).click();
+  await expectUsable(page, 'a finding shown');
+});
+
+test('the details of every kind of thing are accessible', async ({ page }) => {
+  await startLayout(page);
+  for (const piece of ['Snare', 'Kick', 'Hi-hat', 'Ride', 'Throne', 'Kick pedal']) {
+    await page.getByRole('tab', { name: 'Kit' }).click();
+    await page.locator('.line-button').filter({ hasText: piece }).first().click();
+    for (const summary of await page.locator('summary').all()) await summary.click();
+    await expectUsable(page, piece);
+  }
+  for (const mic of ['Kick in', 'Snare', 'Rack tom']) {
+    await page.getByRole('tab', { name: 'Mics' }).click();
+    await page.locator('.line-button').filter({ hasText: mic }).first().click();
+    await expectUsable(page, `${mic} mic`);
+  }
+});
