@@ -1,4 +1,5 @@
 import { SegmentGap } from '../geometry/segments.ts';
+import type { Vec2 } from '../geometry/vector.ts';
 import { type ArmPart, POSITION } from '../player/arm.ts';
 import type { Move, PointBounds } from '../player/move.ts';
 import type { Mm } from '../units/quantity.ts';
@@ -49,6 +50,15 @@ export const UNBOUNDED: Bounds = {
   enough: Number.NEGATIVE_INFINITY,
   tolerance: TOLERANCE,
 };
+
+/** What ended one search is looked at first in the next, which is often about a place nearby. The order changes no answer, only its cost. */
+function promote(among: Int32Array, index: number): void {
+  const first = among[0];
+  const found = among[index];
+  if (first === undefined || found === undefined) return;
+  among[0] = found;
+  among[index] = first;
+}
 
 /** The mic in the hand space of each side. */
 export interface MicShapes {
@@ -103,8 +113,9 @@ export class MoveSearch {
     this.found = undefined;
     const { moves } = this.swept;
     if (among) {
-      for (let i = 0; i < among.length && this.best > enough; i++)
-        this.searchEntry(among[i] as number);
+      let i = 0;
+      while (i < among.length && this.best > enough) this.searchEntry(among[i++] as number);
+      if (this.best <= enough) promote(among, i - 1);
       return this.found;
     }
     for (let index = 0; index < moves.length && this.best > enough; index++) {
@@ -112,6 +123,31 @@ export class MoveSearch {
       for (let part = 0; part < PARTS; part++) this.searchPart(boxed, index, part);
     }
     return this.found;
+  }
+
+  /**
+   * Whether the mic, moved by (dx, dy) on the plan, comes nearer than `limit` to one entry, as its clearance: at or above the limit when
+   * not, else only as exact as the bounds ask.
+   */
+  entryAt(code: number, { x, y }: Vec2, { limit, enough, tolerance }: Bounds): Mm {
+    const boxed = this.take(entryMove(code));
+    this.best = limit;
+    this.enough = enough;
+    this.tolerance = tolerance;
+    this.found = undefined;
+    this.gap.shiftX = boxed.move.side === 'right' ? x : -x;
+    this.gap.shiftY = y;
+    for (let solid = 0; solid < this.shape.count && this.best > enough; solid++) {
+      this.choose(entryPart(code), solid);
+      this.searchInterval(boxed, entryInterval(code));
+    }
+    this.gap.shiftX = 0;
+    this.gap.shiftY = 0;
+    return this.foundClearance(limit);
+  }
+
+  private foundClearance(otherwise: Mm): Mm {
+    return this.found ? this.found.clearance : otherwise;
   }
 
   private take(index: number): BoxedMove {
@@ -264,10 +300,10 @@ export class MoveSearch {
     const { distance } = gap;
     if (distance < CROSSING) return -this.radii;
     const p = this.swept.positions;
-    const micSide = Math.max(
-      this.along(shape.axes, this.solid * 6),
-      this.along(shape.axes, this.solid * 6 + 3),
-    );
+    const shift = (gap.dx * gap.shiftX + gap.dy * gap.shiftY) / distance;
+    const micSide =
+      shift +
+      Math.max(this.along(shape.axes, this.solid * 6), this.along(shape.axes, this.solid * 6 + 3));
     const near = start + segment;
     const nearLow = Math.min(this.along(p, near), this.along(p, end + segment));
     if (this.part === HAND) return nearLow - (bend.grip * dt * dt) / 8 - micSide - this.radii;

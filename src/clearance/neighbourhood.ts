@@ -1,8 +1,8 @@
-import type { SideSign } from '../player/hands.ts';
+import type { Vec2, Vec3 } from '../geometry/vector.ts';
 import type { MicSolid } from '../rig/placed.ts';
 import type { Mm } from '../units/quantity.ts';
 import { squaredGap } from './micShape.ts';
-import { BOX, GROUP, PARTS, type SweptMoves } from './sweptMoves.ts';
+import { BOX, type BoxedMove, GROUP, PARTS, type SweptMoves } from './sweptMoves.ts';
 
 /** Intervals and parts of one move that a code has room for. */
 const PER_MOVE = 64;
@@ -20,22 +20,24 @@ export interface Region {
   readonly left: Float64Array;
 }
 
-/** The region that a mic's solids can be in while they move by at most `dx` and `dy` on the plan. */
-export function regionOf(solids: readonly MicSolid[], dx: Mm, dy: Mm): Region {
-  const row = (sign: SideSign): Float64Array => {
-    const box = Float64Array.of(Infinity, Infinity, Infinity, -Infinity, -Infinity, -Infinity);
-    for (const { capsule } of solids) {
-      for (const { x, y, z } of [capsule.a, capsule.b]) {
-        for (const [axis, value] of [sign * x, y, z].entries()) {
-          const room = capsule.radius + (axis === 0 ? dx : axis === 1 ? dy : 0);
-          box[axis] = Math.min(box[axis] as number, value - room);
-          box[axis + 3] = Math.max(box[axis + 3] as number, value + room);
-        }
-      }
-    }
-    return box;
+/** The region that a mic's solids can be in while they move by at most `room` mm along each axis. */
+export function regionOf(solids: readonly MicSolid[], room: Vec3): Region {
+  const right = Float64Array.of(Infinity, Infinity, Infinity, -Infinity, -Infinity, -Infinity);
+  const take = (axis: number, value: Mm, slack: Mm): void => {
+    right[axis] = Math.min(right[axis] as number, value - slack);
+    right[axis + 3] = Math.max(right[axis + 3] as number, value + slack);
   };
-  return { right: row(1), left: row(-1) };
+  for (const { capsule } of solids) {
+    for (const { x, y, z } of [capsule.a, capsule.b]) {
+      take(0, x, capsule.radius + room.x);
+      take(1, y, capsule.radius + room.y);
+      take(2, z, capsule.radius + room.z);
+    }
+  }
+  const left = right.slice();
+  left[0] = -(right[3] as number);
+  left[3] = -(right[0] as number);
+  return { right, left };
 }
 
 /** Whatever sweeps within `limit` mm of a region, as codes of entries: all that a search there has to look at. */
@@ -74,4 +76,19 @@ export function narrowed(
     const at = ((boxed.interval + entryInterval(code)) * PARTS + entryPart(code)) * BOX;
     return squaredGap(swept.boxes, at, region[boxed.move.side], 0) <= limit * limit;
   });
+}
+
+/** By how much a mic that fills `region` must be shifted on the plan so that its box meets an entry's: least and most, kit frame. */
+export function meetingShifts(
+  swept: SweptMoves,
+  code: number,
+  region: Region,
+): { readonly least: Vec2; readonly most: Vec2 } {
+  const { move, interval } = swept.moves[entryMove(code)] as BoxedMove;
+  const mic = region[move.side];
+  const at = ((interval + entryInterval(code)) * PARTS + entryPart(code)) * BOX;
+  const least = (axis: number): Mm => (swept.boxes[at + axis] ?? 0) - (mic[axis + 3] ?? 0);
+  const most = (axis: number): Mm => (swept.boxes[at + axis + 3] ?? 0) - (mic[axis] ?? 0);
+  const [x0, x1] = move.side === 'right' ? [least(0), most(0)] : [-most(0), -least(0)];
+  return { least: { x: x0, y: least(1) }, most: { x: x1, y: most(1) } };
 }

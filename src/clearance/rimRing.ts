@@ -1,4 +1,4 @@
-import { length, perpendicular, subtract } from '../geometry/vector.ts';
+import { length, perpendicular, subtract, vec } from '../geometry/vector.ts';
 import type { Mic } from '../layout/mics/mic.ts';
 import type { ClipMount } from '../layout/mics/mount.ts';
 import type { Drum } from '../layout/pieces/drum.ts';
@@ -11,7 +11,7 @@ import { verdictOf } from './clearances.ts';
 import { type Motion, reachOf } from './micClearance.ts';
 import { type Bounds, TOLERANCE } from './moveSearch.ts';
 import type { Verdict } from './nearest.ts';
-import { neighbourhood, regionOf } from './neighbourhood.ts';
+import { narrowed, neighbourhood, regionOf } from './neighbourhood.ts';
 
 /** A stretch of a drum's rim, anticlockwise from `from` to `to` (degrees, `to` above `from`), and what a clip there would be. */
 export interface RimArc {
@@ -46,17 +46,18 @@ export function atAngle({ mic, mount, surroundings }: Clip, angle: Degrees): Pla
  */
 export function rimRing(motion: Motion, clip: Clip): readonly RimArc[] {
   const perDegree = mmPerDegree(clip);
-  const among = roundTheRim(motion, clip, perDegree);
   const arcs: RimArc[] = [];
   const add = ({ verdict, from, to }: RimArc): void => {
     const last = arcs.at(-1);
     if (last?.verdict === verdict) arcs[arcs.length - 1] = { ...last, to };
     else arcs.push({ verdict, from, to });
   };
-  const look = (from: Degrees, to: Degrees): void => {
+  const look = (from: Degrees, to: Degrees, entries: Int32Array): void => {
     const middle = (from + to) / 2;
     const placed = atAngle(clip, middle);
     const room = ((to - from) / 2) * perDegree;
+    const region = regionOf(placed.solids, vec(room, room, room));
+    const among = narrowed(motion.swept, entries, region, clip.margin + 2 * room);
     const sides = (threshold: Mm): Side =>
       sideOf(threshold, room, (bounds) => reachOf(motion, placed, { ...bounds, among }).clearance);
     const verdict = wholeVerdict(sides, clip.margin);
@@ -66,11 +67,12 @@ export function rimRing(motion: Motion, clip: Clip): readonly RimArc[] {
       const { clearance } = reachOf(motion, placed, bounds);
       add({ verdict: verdictOf(clearance, clip.margin), from, to });
     } else {
-      look(from, middle);
-      look(middle, to);
+      look(from, middle, among);
+      look(middle, to, among);
     }
   };
-  for (let from = 0; from < 360; from += COARSE) look(from, from + COARSE);
+  const entries = roundTheRim(motion, clip, perDegree);
+  for (let from = 0; from < 360; from += COARSE) look(from, from + COARSE, entries);
   return arcs;
 }
 
@@ -100,7 +102,11 @@ function roundTheRim(motion: Motion, clip: Clip, perDegree: Mm): Int32Array {
     (angle) => atAngle(clip, angle).solids,
   );
   const room = 22.5 * perDegree;
-  return neighbourhood(motion.swept, regionOf(solids, room, room), clip.margin + room);
+  return neighbourhood(
+    motion.swept,
+    regionOf(solids, vec(room, room, room)),
+    clip.margin + COARSE * perDegree,
+  );
 }
 
 /**

@@ -1,17 +1,19 @@
 import { contours } from 'd3-contour';
 import { type Vec2, type Vec3, vec } from '../geometry/vector.ts';
-import { signOf } from '../player/hands.ts';
+import { mirrored, signOf } from '../player/hands.ts';
 import type { MicSolid } from '../rig/placed.ts';
 import type { Mm } from '../units/quantity.ts';
 import { type Motion, reachOf } from './micClearance.ts';
-import { narrowed, neighbourhood, regionOf } from './neighbourhood.ts';
+import { micShape } from './micShape.ts';
+import { MoveSearch } from './moveSearch.ts';
+import { meetingShifts, neighbourhood, regionOf } from './neighbourhood.ts';
+import { COARSEST, quarters, type Square, SquareGrid, TOP } from './squareGrid.ts';
 import { BOX, PARTS } from './sweptMoves.ts';
 
 /** Side of the finest cell, mm. */
 const CELL: Mm = 20;
-/** Side of the coarsest square, in cells: a power of two. */
-const COARSEST = 16;
-const HALF_DIAGONAL = Math.SQRT1_2;
+/** Side of the coarsest square, mm. */
+const COARSE: Mm = CELL * COARSEST;
 /** How exactly a clearance has to be known to decide a square, mm: to the safe side. */
 const TOLERATED: Mm = 1;
 
@@ -26,67 +28,85 @@ export interface Zone {
 }
 
 /**
- * Rule Z1: where a mic's solids, moved over the plan at their height with their direction kept, would be struck. Clearance changes at most
- * as fast as the mic moves: a square whose centre is farther from zero than its half diagonal is decided whole, the others are
- * quartered down to 20 mm. A last cell counts as struck when any of its points may be: the zone errs to the safe side by at most a
+ * Rule Z1: where a mic's solids, moved over the plan at their height with their direction kept, would be struck. What sweeps paints the squares
+ * of a grid, one stretch of a move after the other. Clearance changes at most as fast as the mic moves: a square whose centre is
+ * farther from zero than its half diagonal is decided whole, the others are quartered down to 20 mm, and one that is full is not
+ * looked at again. A last cell counts as struck when any of its points may be: the zone errs to the safe side by at most a
  * cell's diagonal.
  */
 export function struckZone(motion: Motion, solids: readonly MicSolid[], from: Vec2): Zone {
   const area = sweptArea(motion, solids, from);
-  const columns = COARSEST * Math.ceil((area.right - area.left) / (CELL * COARSEST));
-  const rows = COARSEST * Math.ceil((area.top - area.bottom) / (CELL * COARSEST));
+  const columns = Math.ceil((area.right - area.left) / COARSE);
+  const rows = Math.ceil((area.top - area.bottom) / COARSE);
   if (!(columns > 0 && rows > 0)) return { cell: CELL, rings: [] };
-  const struck = new Float64Array(columns * rows);
-  const look = (square: Square, entries: Int32Array): void => {
-    const { column, row, cells } = square;
-    const half = (cells * CELL) / 2;
-    const room = 2 * half * HALF_DIAGONAL;
-    const dx = area.left + column * CELL + half - from.x;
-    const dy = area.bottom + row * CELL + half - from.y;
-    const moved = shifted(solids, dx, dy);
-    const among = narrowed(motion.swept, entries, regionOf(moved, half, half), room);
-    // A last cell is struck by whatever comes near enough; a larger square only when it is struck whole.
-    const enough = cells === 1 ? room : -room;
-    const bounds = { limit: room + TOLERATED, enough, tolerance: TOLERATED, among };
-    const { clearance } = reachOf(motion, { solids: moved }, bounds);
-    if (clearance >= room) return;
-    if (clearance <= -room || cells === 1) fill(struck, columns, square);
-    else for (const quarter of quarters(square)) look(quarter, among);
+  const grid = new SquareGrid(columns, rows);
+  const painter: Painter = { grid, left: area.left - from.x, bottom: area.bottom - from.y };
+  paintStill(painter, motion, solids);
+  paintMoves(painter, motion, solids);
+  return { cell: CELL, rings: outlines(grid, area) };
+}
+
+interface Painter {
+  readonly grid: SquareGrid;
+  /** Corner of the grid as a shift of the mic, mm. */
+  readonly left: Mm;
+  readonly bottom: Mm;
+}
+
+/** Clearance of the mic shifted on the plan, known as far as deciding a square of half diagonal `room` needs. */
+type Clearance = (shift: Vec2, room: Mm, enough: Mm) => Mm;
+
+function paint(painter: Painter, square: Square, clearance: Clearance): void {
+  const { grid, left, bottom } = painter;
+  if (grid.isFull(square)) return;
+  const side = CELL * 2 ** square.level;
+  const room = side * Math.SQRT1_2;
+  const shift = { x: left + (square.column + 0.5) * side, y: bottom + (square.row + 0.5) * side };
+  // A last cell is struck by whatever comes near enough; a larger square only when it is struck whole.
+  const found = clearance(shift, room, square.level === 0 ? room : -room);
+  if (found >= room) return;
+  if (found <= -room || square.level === 0) grid.mark(square);
+  else for (const quarter of quarters(square)) paint(painter, quarter, clearance);
+}
+
+/** Legs and swinging cymbals, all together. */
+function paintStill(painter: Painter, motion: Motion, solids: readonly MicSolid[]): void {
+  const { grid } = painter;
+  const nothing = new Int32Array();
+  const clearance: Clearance = ({ x, y }, room, enough) => {
+    const moved = { solids: shifted(solids, x, y) };
+    const bounds = { limit: room + TOLERATED, enough, tolerance: TOLERATED, among: nothing };
+    return reachOf(motion, moved, bounds).clearance;
   };
-  const everywhere = regionOf(solids, area.right - area.left, area.top - area.bottom);
-  const entries = neighbourhood(motion.swept, everywhere, COARSEST * CELL);
-  for (let row = 0; row < rows; row += COARSEST) {
-    for (let column = 0; column < columns; column += COARSEST) {
-      look({ column, row, cells: COARSEST }, entries);
+  for (let row = 0; row < grid.rows; row++) {
+    for (let column = 0; column < grid.columns; column++) {
+      paint(painter, { level: TOP, column, row }, clearance);
     }
   }
-  return {
-    cell: CELL,
-    rings: outlines(struck, { columns, rows, left: area.left, bottom: area.bottom }),
-  };
 }
 
-interface Square {
-  readonly column: number;
-  readonly row: number;
-  /** Cells along a side. */
-  readonly cells: number;
-}
-
-function quarters({ column, row, cells }: Square): readonly Square[] {
-  const half = cells / 2;
-  return [
-    { column, row, cells: half },
-    { column: column + half, row, cells: half },
-    { column, row: row + half, cells: half },
-    { column: column + half, row: row + half, cells: half },
-  ];
-}
-
-function fill(struck: Float64Array, columns: number, { column, row, cells }: Square): void {
-  for (let r = row; r < row + cells; r++) {
-    struck.fill(1, r * columns + column, r * columns + column + cells);
+/** Strokes and travels, one part in one interval of time after the other, each only over the squares that it can reach. */
+function paintMoves(painter: Painter, { swept }: Motion, solids: readonly MicSolid[]): void {
+  const { grid, left, bottom } = painter;
+  const search = new MoveSearch(swept, { right: micShape(solids, 1), left: micShape(solids, -1) });
+  const tall = vec(grid.columns * COARSE, grid.rows * COARSE, 0);
+  const mic = regionOf(solids, vec(0, 0, 0));
+  for (const code of neighbourhood(swept, regionOf(solids, tall), COARSE)) {
+    const clearance: Clearance = (shift, room, enough) =>
+      search.entryAt(code, shift, { limit: room + TOLERATED, enough, tolerance: TOLERATED });
+    const { least, most } = meetingShifts(swept, code, mic);
+    const rows = squaresBetween(least.y - bottom, most.y - bottom, grid.rows);
+    for (const column of squaresBetween(least.x - left, most.x - left, grid.columns)) {
+      for (const row of rows) paint(painter, { level: TOP, column, row }, clearance);
+    }
   }
+}
+
+/** Coarsest squares that a stretch along one side of the grid meets, with a cell to spare. */
+function squaresBetween(from: Mm, to: Mm, count: number): readonly number[] {
+  const first = Math.max(0, Math.floor((from - CELL) / COARSE));
+  const last = Math.min(count - 1, Math.floor((to + CELL) / COARSE));
+  return Array.from({ length: Math.max(0, last - first + 1) }, (_, i) => first + i);
 }
 
 function shifted(solids: readonly MicSolid[], dx: Mm, dy: Mm): readonly MicSolid[] {
@@ -97,25 +117,36 @@ function shifted(solids: readonly MicSolid[], dx: Mm, dy: Mm): readonly MicSolid
   }));
 }
 
+interface Area {
+  readonly left: Mm;
+  readonly right: Mm;
+  readonly bottom: Mm;
+  readonly top: Mm;
+}
+
 /** Where a mic's own spot can be while anything that moves can reach it: all that is swept, grown by the mic, with a free cell around. */
-function sweptArea(motion: Motion, solids: readonly MicSolid[], from: Vec2) {
+function sweptArea({ swept, swings, legs }: Motion, solids: readonly MicSolid[], from: Vec2): Area {
   let [left, right, bottom, top] = [Infinity, -Infinity, Infinity, -Infinity];
-  const take = (x: Mm, y: Mm, radius: Mm): void => {
+  const take = ({ x, y }: Vec2, radius: Mm): void => {
     left = Math.min(left, x - radius);
     right = Math.max(right, x + radius);
     bottom = Math.min(bottom, y - radius);
     top = Math.max(top, y + radius);
   };
-  const { moveBoxes, moves } = motion.swept;
-  for (let at = 0; at < moveBoxes.length; at += BOX) {
-    const sign = signOf(moves[Math.floor(at / BOX / PARTS)]?.move.side ?? 'right');
-    take(sign * (moveBoxes[at] ?? 0), moveBoxes[at + 1] ?? 0, 0);
-    take(sign * (moveBoxes[at + 3] ?? 0), moveBoxes[at + 4] ?? 0, 0);
+  for (const [index, { move }] of swept.moves.entries()) {
+    for (let at = index * PARTS * BOX; at < (index + 1) * PARTS * BOX; at += BOX) {
+      const corner = (k: number): Vec3 =>
+        vec(swept.moveBoxes[at + k] ?? 0, swept.moveBoxes[at + k + 1] ?? 0, 0);
+      take(mirrored(corner(0), signOf(move.side)), 0);
+      take(mirrored(corner(3), signOf(move.side)), 0);
+    }
   }
-  for (const { centre, radius } of motion.swings) take(centre.x, centre.y, radius);
-  for (const { thigh, shin } of motion.legs) {
-    for (const { a, radius } of [thigh, shin]) take(a.x, a.y, radius);
-    take(shin.b.x, shin.b.y, shin.radius);
+  for (const { centre, radius } of swings) take(centre, radius);
+  for (const { thigh, shin } of legs) {
+    for (const { a, b, radius } of [thigh, shin]) {
+      take(a, radius);
+      take(b, radius);
+    }
   }
   const size = Math.max(
     0,
@@ -127,15 +158,9 @@ function sweptArea(motion: Motion, solids: readonly MicSolid[], from: Vec2) {
   return { left: left - grow, right: right + grow, bottom: bottom - grow, top: top + grow };
 }
 
-interface Grid {
-  readonly columns: number;
-  readonly rows: number;
-  readonly left: Mm;
-  readonly bottom: Mm;
-}
-
-function outlines(struck: Float64Array, { columns, rows, left, bottom }: Grid): readonly Ring[] {
-  const [contour] = contours().size([columns, rows]).smooth(false).thresholds([0.5])([...struck]);
+function outlines(grid: SquareGrid, { left, bottom }: Area): readonly Ring[] {
+  const size: [number, number] = [grid.across(0), grid.rows * COARSEST];
+  const [contour] = contours().size(size).smooth(false).thresholds([0.5])([...grid.cells()]);
   return (contour?.coordinates ?? []).flatMap((polygon) =>
     polygon.map((ring) =>
       ring.map(([column, row]) => ({

@@ -16,17 +16,20 @@ export class SegmentGap {
   dy = 0;
   dz = 0;
   distance: Mm = 0;
+  /** How far the first segment is moved on the plan before it is measured, mm. */
+  shiftX: Mm = 0;
+  shiftY: Mm = 0;
 
-  /** Measures the segment with its ends at p[i..i+5] against the one at q[k..k+5]. */
+  /** Measures the segment with its ends at p[i..i+5], shifted, against the one at q[k..k+5]. */
   measure(p: Float64Array, i: number, q: Float64Array, k: number): Mm {
-    const px = p[i] as number;
-    const py = p[i + 1] as number;
+    const px = (p[i] as number) + this.shiftX;
+    const py = (p[i + 1] as number) + this.shiftY;
     const pz = p[i + 2] as number;
     const qx = q[k] as number;
     const qy = q[k + 1] as number;
     const qz = q[k + 2] as number;
-    const ux = (p[i + 3] as number) - px;
-    const uy = (p[i + 4] as number) - py;
+    const ux = (p[i + 3] as number) + this.shiftX - px;
+    const uy = (p[i + 4] as number) + this.shiftY - py;
     const uz = (p[i + 5] as number) - pz;
     const vx = (q[k + 3] as number) - qx;
     const vy = (q[k + 4] as number) - qy;
