@@ -53,7 +53,7 @@ export const standMount = z.strictObject({
 });
 export type StandMount = z.infer<typeof standMount>;
 
-/** A boundary plate lying in a kick drum, `depth` mm behind the front head, or on the deck. */
+/** A boundary plate lying in a kick drum, `depth` mm behind the front head, or on the deck (kit frame). */
 export const plateInKick = z.strictObject({
   kind: z.literal('plateInKick'),
   kick: idField,
