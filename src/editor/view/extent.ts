@@ -3,7 +3,10 @@ import type { Layout } from '../../layout/layout.ts';
 import { toDeck } from '../../rig/deckFrame.ts';
 import type { Rig } from '../../rig/placed.ts';
 import { stairsPlace } from '../shapes/deck.ts';
-import type { Bounds } from './view.ts';
+import type { Border, Bounds } from './view.ts';
+
+/** Free px round a fitted plan; at the bottom there is the scale bar. */
+export const FIT_BORDER: Border = { top: 26, right: 28, bottom: 56, left: 28 };
 
 /** Free ground round the box and behind the throne, mm. */
 const ROUND_BOX = 250;

@@ -1,9 +1,8 @@
 import { useCallback, useMemo, useState } from 'react';
 import type { Vec2 } from '../../geometry/vector.ts';
 import type { OpenLayout } from '../../session/session.ts';
-import { extentOf, extentOfKit } from './extent.ts';
+import { extentOf, extentOfKit, FIT_BORDER } from './extent.ts';
 import {
-  type Border,
   type Bounds,
   fitted,
   panned,
@@ -27,8 +26,6 @@ interface Chosen {
   readonly place: Pick<View, 'centre' | 'scale'>;
 }
 
-/** Free px round a fitted plan; at the bottom there is the scale bar. */
-const BORDER: Border = { top: 26, right: 28, bottom: 56, left: 28 };
 /** Free px round a spot that is brought into view. */
 const REVEALED = 90;
 
@@ -59,7 +56,7 @@ export function useView(open: OpenLayout, size: ScreenSize, seenFrom: SeenFrom):
   const viewOf = useCallback(
     ({ fit, extent, place }: Chosen): View => {
       const moved: View = { seenFrom, size, ...place };
-      return fit === null ? moved : fitted(moved, extent, BORDER);
+      return fit === null ? moved : fitted(moved, extent, FIT_BORDER);
     },
     [seenFrom, size],
   );

@@ -1,0 +1,192 @@
+import type { Layout } from '../src/layout/layout.ts';
+import type { StandMount } from '../src/layout/mics/mount.ts';
+import { Fingers, openPlan } from './support/plan.ts';
+import { expect, test } from './support/test.ts';
+
+const undo = { name: /^Undo/ };
+
+const pieceIn = (layout: Layout, id: string) => {
+  const piece = layout.pieces.find((one) => one.id === id);
+  if (!piece || !('x' in piece)) throw new Error(`expected the piece ${id}`);
+  return piece;
+};
+
+function standIn(layout: Layout, name: string): StandMount {
+  const mount = layout.mics.find((mic) => mic.name === name)?.mount;
+  if (mount?.kind !== 'stand') throw new Error(`expected ${name} on a stand`);
+  return mount;
+}
+
+test('a tap selects, a tap on the same spot selects what lies below, a tap on nothing lets go', async ({
+  page,
+}) => {
+  const plan = await openPlan(page);
+  const tap = async (spot: { x: number; y: number }) => page.touchscreen.tap(spot.x, spot.y);
+  const { x, y } = plan.kit(pieceIn(plan.layout, 'ride'));
+  await tap({ x, y });
+  await expect(plan.spoken).toContainText('Ride');
+  await tap({ x: x + 2, y });
+  await expect(plan.spoken).not.toContainText('Ride');
+  await expect(plan.spoken).not.toContainText('Nothing');
+  const { width, depth } = plan.layout.deck;
+  await tap(plan.deck({ x: width / 2 - 250, y: depth / 2 - 250 }));
+  await expect(plan.spoken).toHaveText('Nothing selected');
+});
+
+test('a finger drags a piece, its clip follows, and one undo takes it back @portrait', async ({
+  page,
+}) => {
+  const plan = await openPlan(page);
+  const fingers = await Fingers.on(page);
+  const before = pieceIn(plan.layout, 'floor-2');
+  const from = plan.kit({ x: before.x, y: before.y - 60 });
+  await fingers.drag(from, { x: from.x - 30, y: from.y - 40 });
+  const moved = await plan.now();
+  const after = pieceIn(moved, 'floor-2');
+  // For the house the screen's left is the player's right, and up the screen is away from the audience.
+  expect(after.x - before.x).toBeCloseTo(30 / plan.scale, 0);
+  expect(after.y - before.y).toBeCloseTo(-40 / plan.scale, 0);
+  expect(moved.mics).toEqual(plan.layout.mics);
+  await expect(plan.spoken).toContainText(before.name);
+  await page.getByRole('button', undo).click();
+  expect(pieceIn(await plan.now(), 'floor-2')).toEqual(before);
+  await expect(page.getByRole('button', undo)).toBeDisabled();
+});
+
+test('a stand mic is dragged by its tip and its base stays, and the other way round', async ({
+  page,
+}) => {
+  const plan = await openPlan(page);
+  const fingers = await Fingers.on(page);
+  const before = standIn(plan.layout, 'Hi-hat');
+  const tip = plan.kit(before.tip);
+  await fingers.drag(tip, { x: tip.x + 35, y: tip.y + 10 });
+  const byTip = standIn(await plan.now(), 'Hi-hat');
+  expect(byTip.base).toEqual(before.base);
+  expect(byTip.tip.x - before.tip.x).toBeCloseTo(-35 / plan.scale, 0);
+  expect(byTip.tip.y - before.tip.y).toBeCloseTo(10 / plan.scale, 0);
+  const base = plan.kit(before.base);
+  await fingers.drag(base, { x: base.x + 25, y: base.y - 25 });
+  const byBase = standIn(await plan.now(), 'Hi-hat');
+  expect(byBase.tip).toEqual(byTip.tip);
+  expect(byBase.base.x - before.base.x).toBeCloseTo(-25 / plan.scale, 0);
+  await page.getByRole('button', undo).click();
+  await page.getByRole('button', undo).click();
+  expect((await plan.now()).mics).toEqual(plan.layout.mics);
+});
+
+test('the box is dragged, and its cables with it', async ({ page }) => {
+  const plan = await openPlan(page);
+  const fingers = await Fingers.on(page);
+  const box = plan.deck(plan.layout.box);
+  await fingers.drag(box, { x: box.x - 20, y: box.y + 50 });
+  const after = (await plan.now()).box;
+  expect(after.x - plan.layout.box.x).toBeCloseTo(20 / plan.scale, 0);
+  expect(after.y - plan.layout.box.y).toBeCloseTo(50 / plan.scale, 0);
+  await page.getByRole('button', undo).click();
+  expect((await plan.now()).box).toEqual(plan.layout.box);
+});
+
+test('the verdict changes while the mic is dragged, and a second finger takes the drag back', async ({
+  page,
+}) => {
+  const plan = await openPlan(page);
+  const fingers = await Fingers.on(page);
+  const before = standIn(plan.layout, 'Snare');
+  const tip = plan.kit(before.tip);
+  await page.touchscreen.tap(tip.x, tip.y);
+  await expect(plan.spoken).toContainText(/^Snare, mic: clear/);
+  // Over the player's edge of the snare, where the sticks are.
+  const snare = plan.kit({ x: pieceIn(plan.layout, 'snare').x, y: 330 });
+  await fingers.slide(tip, snare, 10);
+  await expect(plan.spoken).toContainText(/^Snare, mic: struck, -\d+ mm/);
+  await fingers.down(snare, { x: snare.x + 120, y: snare.y });
+  await fingers.up();
+  await expect(plan.spoken).toContainText(/^Snare, mic: clear/);
+  expect((await plan.now()).mics).toEqual(plan.layout.mics);
+  await expect(page.getByRole('button', undo)).toBeDisabled();
+});
+
+test('Escape takes a drag back', async ({ page }) => {
+  const plan = await openPlan(page);
+  const fingers = await Fingers.on(page);
+  const { x, y } = pieceIn(plan.layout, 'snare');
+  const from = plan.kit({ x, y: y - 60 });
+  await plan.surface.focus();
+  await fingers.slide(from, { x: from.x + 40, y: from.y });
+  await expect(plan.spoken).toContainText('Snare');
+  await page.keyboard.press('Escape');
+  await fingers.up();
+  expect((await plan.now()).pieces).toEqual(plan.layout.pieces);
+});
+
+test('keys do what fingers do: go to a thing, nudge, turn, lean, raise, remove', async ({
+  page,
+}) => {
+  const plan = await openPlan(page);
+  await plan.surface.focus();
+  await page.keyboard.press('Tab');
+  await expect(plan.spoken).toContainText(plan.layout.mics[0]?.name ?? '');
+  const before = pieceIn(plan.layout, 'crash-1');
+  // Beside its middle, under which a mic's stand has its base.
+  const { x, y } = plan.kit({ x: before.x - 110, y: before.y + 110 });
+  await page.touchscreen.tap(x, y);
+  await expect(plan.spoken).toContainText('Crash 1');
+  // The house's right is the player's left.
+  await page.keyboard.press('ArrowRight');
+  await page.keyboard.press('Shift+ArrowDown');
+  await page.keyboard.press('Alt+ArrowLeft');
+  await page.keyboard.press('PageUp');
+  const after = pieceIn(await plan.now(), 'crash-1');
+  expect(after).toMatchObject({
+    x: before.x - 10 + 50,
+    y: before.y + 1,
+    z: 'z' in before ? before.z + 10 : 0,
+  });
+  for (let step = 0; step < 4; step += 1) {
+    await page.getByRole('button', undo).click();
+  }
+  expect(pieceIn(await plan.now(), 'crash-1')).toEqual(before);
+  await plan.surface.focus();
+  await page.keyboard.press('Delete');
+  expect((await plan.now()).pieces.some(({ id }) => id === 'crash-1')).toBe(false);
+  await page.getByRole('button', undo).click();
+  expect((await plan.now()).pieces).toEqual(plan.layout.pieces);
+});
+
+test('a key that is held is one undo step', async ({ page }) => {
+  const plan = await openPlan(page);
+  const { x, y } = plan.deck(plan.layout.box);
+  await page.touchscreen.tap(x, y);
+  await plan.surface.focus();
+  for (let repeat = 0; repeat < 5; repeat += 1) await page.keyboard.down('ArrowDown');
+  await page.keyboard.up('ArrowDown');
+  expect((await plan.now()).box.y).toBe(plan.layout.box.y + 50);
+  await page.getByRole('button', undo).click();
+  expect((await plan.now()).box).toEqual(plan.layout.box);
+});
+
+test('two fingers zoom, one pans the empty deck, and the fit brings it all back @portrait', async ({
+  page,
+}) => {
+  const plan = await openPlan(page);
+  const fingers = await Fingers.on(page);
+  const ride = plan.kit(pieceIn(plan.layout, 'ride'));
+  const { width, depth } = plan.layout.deck;
+  const empty = plan.deck({ x: width / 2 - 250, y: depth / 2 - 250 });
+  await fingers.drag(empty, { x: empty.x + 60, y: empty.y - 45 });
+  await page.touchscreen.tap(ride.x + 60, ride.y - 45);
+  await expect(plan.spoken).toContainText('Ride');
+  await page.getByRole('button', { name: 'Show the whole deck' }).click();
+  const box = await plan.surface.boundingBox();
+  if (!box) throw new Error('expected the plan on the page');
+  // The spot between two fingers that spread stays where it is: a thing there is twice as large.
+  const middle = plan.kit(pieceIn(plan.layout, 'ride'));
+  await fingers.down({ x: middle.x - 40, y: middle.y }, { x: middle.x + 40, y: middle.y });
+  await fingers.move({ x: middle.x - 80, y: middle.y }, { x: middle.x + 80, y: middle.y });
+  await fingers.up();
+  const radius = 'diameter' in pieceIn(plan.layout, 'ride') ? 254 : 0;
+  await page.touchscreen.tap(middle.x - radius * plan.scale * 1.8, middle.y);
+  await expect(plan.spoken).toContainText('Ride');
+  expect((await plan.now()).pieces).toEqual(plan.layout.pieces);
+});
