@@ -49,7 +49,7 @@ test('by keyboard alone: start, read, adjust, undo, leave', async ({ page }) => 
 
   await tabTo(page, /^Layouts$/, 'Shift+Tab');
   await page.keyboard.press('Enter');
-  await expect(page.getByRole('heading', { name: 'Layouts' })).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'Layouts', exact: true })).toBeVisible();
 });
 
 test('a dialog keeps the focus, closes with Escape and gives the focus back', async ({ page }) => {

@@ -1,10 +1,7 @@
 import { useEffect, useRef, useState } from 'react';
-import type { Layout } from '../../layout/layout.ts';
-import type { ClearanceRow } from '../../report/report.ts';
 import { useSession } from '../../session/session.ts';
 import { useOpen } from '../parts/useOpen.ts';
-import { clearanceAmount, verdictWord } from '../words/verdictWords.ts';
-import { nameOf } from '../words/nameOf.ts';
+import { verdictChanges } from '../words/verdictChanges.ts';
 
 /** Reads aloud which mics changed their verdict, once a gesture has ended. */
 export function VerdictNews() {
@@ -25,20 +22,4 @@ export function VerdictNews() {
       {news}
     </p>
   );
-}
-
-/** `Snare top: Struck, 12 mm too close.` for every mic whose verdict is another now. */
-export function verdictChanges(
-  before: readonly ClearanceRow[],
-  after: readonly ClearanceRow[],
-  layout: Layout,
-): string {
-  const old = new Map(before.map((row) => [row.mic, row.verdict]));
-  return after
-    .filter((row) => old.get(row.mic) !== row.verdict)
-    .map((row) => {
-      const amount = clearanceAmount(row, layout.margin, layout.units);
-      return `${nameOf(layout, row.mic)}: ${verdictWord(row.verdict)}, ${amount}.`;
-    })
-    .join(' ');
 }
