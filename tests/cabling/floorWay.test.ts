@@ -75,6 +75,15 @@ describe('a way over the floor', () => {
     expect(rest.every((p, i) => !passesThrough(kick.outline, rest[i - 1] ?? p, p))).toBe(true);
   });
 
+  it('W3: the way out does not pass what really stands there while another is open', () => {
+    // Between a bar and a shell: the nearest clear spot is across the bar, the open way out leads along it.
+    const bar = obstacle('bar', 'kick', rectangle({ x: 0, y: 0 }, { x: 400, y: 10 }));
+    const shell = obstacle('shell', 'kick', rectangle({ x: 0, y: 80 }, { x: 400, y: 300 }));
+    const way = createFloorRouter([bar, shell], region).way({ x: 190, y: 15 }, { x: 190, y: -900 });
+    expect(way.through).toEqual([]);
+    expect(way.points[1]?.x).toBeCloseTo(-50, 6);
+  });
+
   it('W3: a way out that leads into a pocket is not taken', () => {
     // The nearest clear spot is a closed court inside the four bars; the next way out is open.
     const court = [

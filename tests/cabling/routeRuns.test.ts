@@ -10,6 +10,7 @@ import { mirrorKit } from '../../src/layout/edit/mirror.ts';
 import type { Layout } from '../../src/layout/layout.ts';
 import { buildRig, createRigBuilder } from '../../src/rig/buildRig.ts';
 import { toDeck } from '../../src/rig/deckFrame.ts';
+import type { PlacedMic } from '../../src/rig/placed.ts';
 import { bareLayout, hangingMic, startingLayout, startingLayouts, withMics } from './scenes.ts';
 
 const runsOf = (layout: Layout): readonly Run[] => routeRuns(layout, buildRig(layout));
@@ -228,6 +229,31 @@ describe('a cable router that is kept', () => {
       }),
       { numRuns: 15 },
     );
+  });
+
+  it('C2: routes a run again when a stand is put on its way', () => {
+    const stand = buildRig(kit).mics.find((placed) => placed.stand);
+    if (!stand?.stand) throw new Error('a mic on a stand was expected');
+    const held = stand.stand;
+    const { footprint } = held;
+    const putAt = (x: number, y: number): PlacedMic => {
+      const hub = { x, y };
+      const feet = footprint.feet.map((foot) => ({
+        x: foot.x - footprint.hub.x + x,
+        y: foot.y - footprint.hub.y + y,
+      }));
+      const placed = { ...held, footprint: { ...footprint, hub, feet } };
+      return { ...stand, deckPoint: hub, stand: placed };
+    };
+    const route = createCableRouter();
+    const passing = hangingMic('passing', { x: 2000, y: 20 }, 5);
+    const [layout, clear] = withMics(bareLayout, [passing, putAt(0, 1500)]);
+    const before = route(layout, clear).runs;
+    const inTheWay = { ...clear, mics: [passing, putAt(0, 20)] };
+    const after = route(layout, inTheWay).runs;
+    expect(before[0]?.route.length).toBe(3);
+    expect(after[0]?.route.length).toBeGreaterThan(3);
+    expect(after).toEqual(routeRuns(layout, inTheWay));
   });
 
   it('C2: keeps the runs that another stand neither touches nor held up, and routes the others again', () => {
