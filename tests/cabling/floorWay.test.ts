@@ -81,7 +81,8 @@ describe('a way over the floor', () => {
     const shell = obstacle('shell', 'kick', rectangle({ x: 0, y: 80 }, { x: 400, y: 300 }));
     const way = createFloorRouter([bar, shell], region).way({ x: 190, y: 15 }, { x: 190, y: -900 });
     expect(way.through).toEqual([]);
-    expect(way.points[1]?.x).toBeCloseTo(-50, 6);
+    expect(way.points[1]?.x).toBeLessThan(-30);
+    expect(way.points[1]?.y).toBeGreaterThan(10);
   });
 
   it('W3: a way out that leads into a pocket is not taken', () => {
