@@ -116,5 +116,5 @@ export const fivePieceOneRack = (id: Id): Layout =>
     deck: wideRiser,
     pieces,
     mics,
-    box: { x: -1740, y: -500, turn: 0, inputs: 12, tail: 15_000 },
+    box: { x: -1740, y: 900, turn: 0, inputs: 12, tail: 15_000 },
   });

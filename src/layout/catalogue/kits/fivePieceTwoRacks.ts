@@ -113,5 +113,5 @@ export const fivePieceTwoRacks = (id: Id): Layout =>
     deck: squareRiser,
     pieces,
     mics,
-    box: { x: -1130, y: -500, turn: 0, inputs: 12, tail: 15_000 },
+    box: { x: -1130, y: 500, turn: 0, inputs: 12, tail: 15_000 },
   });

@@ -103,5 +103,5 @@ export const fourPieceJazz = (id: Id): Layout =>
     deck: squareRiser,
     pieces,
     mics,
-    box: { x: -1130, y: -500, turn: 0, inputs: 8, tail: 15_000 },
+    box: { x: -1130, y: 500, turn: 0, inputs: 8, tail: 15_000 },
   });

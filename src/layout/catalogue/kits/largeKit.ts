@@ -157,7 +157,7 @@ const closeMics = [
     'kick-dynamic',
     'Kick in',
     [kick],
-    onMicStand('tripodLow', [60, 1690, 90], [50, 1214, 205], [270, 0]),
+    onMicStand('tripodLow', [60, 1600, 270], [50, 1214, 205], [270, 0]),
   ),
   mic('boundary-plate', 'Kick plate', [kick], { kind: 'plateInKick', kick: kick.id, depth: 220 }),
   mic('compact-dynamic', 'Snare', [snare], rimClip(snare.id, 130)),
@@ -217,5 +217,5 @@ export const largeKit = (id: Id): Layout =>
     deck: largeRiser,
     pieces,
     mics: [...closeMics, ...overheads],
-    box: { x: -1740, y: -800, turn: 0, inputs: 16, tail: 20_000 },
+    box: { x: -1740, y: 900, turn: 0, inputs: 16, tail: 20_000 },
   });

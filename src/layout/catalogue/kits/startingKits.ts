@@ -29,7 +29,7 @@ const emptyDeck = (id: Id): Layout =>
     deck: squareRiser,
     pieces: [usualThrone('throne')],
     mics: [],
-    box: { x: -1130, y: -500, turn: 0, inputs: 12, tail: 15_000 },
+    box: { x: -1130, y: 500, turn: 0, inputs: 12, tail: 15_000 },
   });
 
 /** Every layout a new one can start from, in the order in which they are offered. */
