@@ -48,6 +48,8 @@ test('a newer version waits while a tab is open, which keeps its own late files 
   await page.close();
   const next = await context.newPage();
   await expect(async () => {
+    // A page that is there already would keep the old version in use.
+    await next.goto('about:blank');
     await next.goto(site.address);
     expect(await versionOf(next)).toBe(newer);
   }).toPass();

@@ -52,9 +52,11 @@ export async function startDeployment(
   };
 }
 
-/** The page of the built app with its script replaced by another, for tests that need a page of their own. */
+/** The page of the built app with another script and no styles, for tests that need a page of their own. */
 export const pageWithScript = (address: string): string =>
-  readFileSync(join(built, 'index.html'), 'utf8').replace(
-    /<script type="module"[^>]*><\/script>/,
-    `<script type="module" src="${address}"></script>`,
-  );
+  readFileSync(join(built, 'index.html'), 'utf8')
+    .replace(/<link rel="(stylesheet|modulepreload)"[^>]*>/g, '')
+    .replace(
+      /<script type="module"[^>]*><\/script>/,
+      `<script type="module" src="${address}"></script>`,
+    );

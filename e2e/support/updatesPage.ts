@@ -6,11 +6,9 @@ heading.textContent = 'Strokespace';
 document.body.append(heading);
 const offer = document.createElement('button');
 offer.textContent = 'Use the newer version';
-offer.hidden = true;
-document.body.append(offer);
 
 const state = await watchForUpdate((apply) => {
-  offer.hidden = false;
+  document.body.append(offer);
   offer.onclick = () => {
     apply().catch((error: unknown) => {
       offer.textContent = String(error);
