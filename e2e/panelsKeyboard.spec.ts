@@ -34,6 +34,7 @@ test('by keyboard alone: start, read, adjust, undo, leave', async ({ page }) => 
 
   await tabTo(page, /^Rack tom/);
   await page.keyboard.press('Enter');
+  await expect(page.getByRole('heading', { level: 2, name: 'Rack tom' })).toBeFocused();
   await tabTo(page, /^Round the rim$/);
   const angle = page.getByLabel('Round the rim', { exact: true });
   const before = Number(await angle.inputValue());

@@ -22,7 +22,7 @@ export function DetailsHead({ kind, title }: DetailsHeadProps) {
       </button>
       <div className="details-title">
         <p className="small soft">{kind}</p>
-        <h2>{title}</h2>
+        <h2 tabIndex={-1}>{title}</h2>
       </div>
       <button
         type="button"

@@ -7,10 +7,10 @@ const BORDER = 70;
 /** A small plan of a kit as the audience sees it: the player at the top. For recognising, not for measuring. */
 export function KitPicture({ layout }: { readonly layout: Layout }) {
   const pieces = layout.pieces.map(outlineOf);
-  const left = Math.min(-300, ...pieces.map((piece) => piece.x - piece.reach)) - BORDER;
-  const right = Math.max(300, ...pieces.map((piece) => piece.x + piece.reach)) + BORDER;
+  const left = Math.min(-500, ...pieces.map((piece) => piece.x - piece.reach)) - BORDER;
+  const right = Math.max(500, ...pieces.map((piece) => piece.x + piece.reach)) + BORDER;
   const back = Math.min(-170, ...pieces.map((piece) => piece.y - piece.reach)) - BORDER;
-  const front = Math.max(500, ...pieces.map((piece) => piece.y + piece.reach)) + BORDER;
+  const front = Math.max(900, ...pieces.map((piece) => piece.y + piece.reach)) + BORDER;
   // The audience looks from +y: its left is the player's right.
   return (
     <svg

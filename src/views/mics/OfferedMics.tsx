@@ -65,7 +65,7 @@ export function OfferedMics() {
           </div>
         </>
       )}
-      <p className="small news" role="status">
+      <p className="small section-news" role="status">
         {news}
       </p>
     </section>

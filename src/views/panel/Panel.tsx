@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import type { Selection } from '../../session/selection.ts';
 import { useSession } from '../../session/session.ts';
 import { Details } from '../inspector/Details.tsx';
 import { CablesSection } from '../sections/CablesSection.tsx';
@@ -10,6 +11,7 @@ import { StageSection } from '../sections/StageSection.tsx';
 import { PanelTabs } from './PanelTabs.tsx';
 import { SelectedBar } from './SelectedBar.tsx';
 import { titleOf } from './titleOf.ts';
+import { useFocusInView } from './useFocusInView.ts';
 import { PanelContext, type SectionId, usePanelState } from './usePanel.ts';
 import { useOpen } from '../parts/useOpen.ts';
 
@@ -22,6 +24,9 @@ const sections: Readonly<Record<SectionId, () => ReactNode>> = {
   player: PlayerSection,
 };
 
+const keyOf = (selection: Selection): string =>
+  'id' in selection ? `${selection.kind}:${selection.id}` : selection.kind;
+
 /** Everything in numbers and words, beside the plan. */
 export function Panel() {
   const panel = usePanelState();
@@ -31,7 +36,8 @@ export function Panel() {
   const Section = sections[panel.section];
   const title = selection && titleOf(selection, layout);
   const shown = panel.details && title !== null ? selection : null;
-  const view = shown === null ? panel.section : `details:${title}`;
+  const view = shown === null ? panel.section : keyOf(shown);
+  useFocusInView(view);
   return (
     <PanelContext value={panel}>
       <section className="panel" aria-label="Numbers and findings">

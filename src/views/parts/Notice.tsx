@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { Icon, type IconName } from './Icon.tsx';
+import { Icon } from './Icon.tsx';
 
 interface NoticeProps {
   readonly tone: 'news' | 'alarm';
@@ -10,10 +10,9 @@ interface NoticeProps {
 
 /** Something the user should know about, with what can be done; it covers nothing. */
 export function Notice({ tone, title, children, actions }: NoticeProps) {
-  const icon: IconName = tone === 'alarm' ? 'alert' : 'check';
   return (
     <section className={`notice ${tone}`} role={tone === 'alarm' ? 'alert' : 'status'}>
-      <Icon name={icon} />
+      {tone === 'alarm' && <Icon name="alert" />}
       <div className="notice-text">
         <strong>{title}</strong>
         <div>{children}</div>
