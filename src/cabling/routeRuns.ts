@@ -1,4 +1,5 @@
 import { passesThrough } from '../geometry/convexPolygon.ts';
+import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
 import { toDeck } from '../rig/deckFrame.ts';
 import type { PlacedMic, PlacedPiece, Rig } from '../rig/placed.ts';
@@ -27,7 +28,8 @@ export const routeRuns = (layout: Layout, rig: Rig): readonly Run[] =>
  * Routes one layout after another as it is edited, with the same results as {@link routeRuns}: what no change touches (by
  * identity) is kept from the last call.
  *
- * C1 The obstacles of a piece or mic are kept while it, the kit's place on the deck and the distance to keep stay.
+ * C1 The obstacles of a piece or mic are kept while it, the kit's place on the deck and the distance to keep stay; those of a
+ *    mic also when it moved but its feet did not.
  * C2 While deck, box and cabling stay, the run of a mic that stays is kept if all obstacles stay, and else if its way touches
  *    none that came and rests on none that went. Of several ways of exactly equal length it may so be another one.
  */
@@ -94,6 +96,7 @@ function createObstacleKeeper(): (layout: Layout, rig: Rig) => readonly Obstacle
   let made: { deck: Layout['deck']; keepAway: number; keeping: Keeping } | undefined;
   let ofPieces = new WeakMap<PlacedPiece, readonly Obstacle[]>();
   let ofMics = new WeakMap<PlacedMic, readonly Obstacle[]>();
+  let ofStands = new Map<Id, readonly Obstacle[]>();
   let ofBox = new WeakMap<Layout['box'], readonly Obstacle[]>();
   return (layout, rig) => {
     const { deck, cabling, box } = layout;
@@ -101,6 +104,7 @@ function createObstacleKeeper(): (layout: Layout, rig: Rig) => readonly Obstacle
       made = { deck, keepAway: cabling.keepAway, keeping: keepingOf(layout) };
       ofPieces = new WeakMap();
       ofMics = new WeakMap();
+      ofStands = new Map();
       ofBox = new WeakMap();
     }
     const { keeping } = made;
@@ -108,10 +112,24 @@ function createObstacleKeeper(): (layout: Layout, rig: Rig) => readonly Obstacle
       ...rig.pieces.flatMap((placed) =>
         keep(ofPieces, placed, () => pieceObstacles(placed, keeping)),
       ),
-      ...rig.mics.flatMap((placed) => keep(ofMics, placed, () => micObstacles(placed, keeping))),
+      ...rig.mics.flatMap((placed) =>
+        keep(ofMics, placed, () => sameFeet(ofStands, placed, micObstacles(placed, keeping))),
+      ),
       ...keep(ofBox, box, () => boxObstacle(layout)),
     ];
   };
+}
+
+/** A mic whose tip moved stands on the same feet: its last obstacles are kept when the new ones equal them. */
+function sameFeet(
+  ofStands: Map<Id, readonly Obstacle[]>,
+  { mic }: PlacedMic,
+  now: readonly Obstacle[],
+): readonly Obstacle[] {
+  const before = ofStands.get(mic.id);
+  if (before && JSON.stringify(before) === JSON.stringify(now)) return before;
+  ofStands.set(mic.id, now);
+  return now;
 }
 
 function keep<K extends object, V>(kept: WeakMap<K, V>, key: K, make: () => V): V {
