@@ -94,7 +94,11 @@ export class MoveSearch {
   private best: Mm = 0;
   private tolerance: Mm = TOLERANCE;
   private enough: Mm = Number.NEGATIVE_INFINITY;
-  private found: NearestMoment | undefined;
+  private foundMove: Move | undefined;
+  private foundAt = 0;
+  private foundPart = 0;
+  private foundSolid = 0;
+  private foundClearance: Mm = 0;
 
   constructor(swept: SweptMoves, shapes: MicShapes) {
     this.swept = swept;
@@ -110,19 +114,19 @@ export class MoveSearch {
     this.best = limit;
     this.enough = enough;
     this.tolerance = tolerance;
-    this.found = undefined;
+    this.foundMove = undefined;
     const { moves } = this.swept;
     if (among) {
       let i = 0;
       while (i < among.length && this.best > enough) this.searchEntry(among[i++] as number);
       if (this.best <= enough) promote(among, i - 1);
-      return this.found;
+      return this.found();
     }
     for (let index = 0; index < moves.length && this.best > enough; index++) {
       const boxed = this.take(index);
       for (let part = 0; part < PARTS; part++) this.searchPart(boxed, index, part);
     }
-    return this.found;
+    return this.found();
   }
 
   /**
@@ -134,7 +138,7 @@ export class MoveSearch {
     this.best = limit;
     this.enough = enough;
     this.tolerance = tolerance;
-    this.found = undefined;
+    this.foundMove = undefined;
     this.gap.shiftX = boxed.move.side === 'right' ? x : -x;
     this.gap.shiftY = y;
     for (let solid = 0; solid < this.shape.count && this.best > enough; solid++) {
@@ -143,11 +147,20 @@ export class MoveSearch {
     }
     this.gap.shiftX = 0;
     this.gap.shiftY = 0;
-    return this.foundClearance(limit);
+    return this.found()?.clearance ?? limit;
   }
 
-  private foundClearance(otherwise: Mm): Mm {
-    return this.found ? this.found.clearance : otherwise;
+  private found(): NearestMoment | undefined {
+    const { foundMove, foundAt, foundPart, foundSolid, foundClearance } = this;
+    return (
+      foundMove && {
+        clearance: foundClearance,
+        move: foundMove,
+        at: foundAt,
+        part: foundPart,
+        solid: foundSolid,
+      }
+    );
   }
 
   private take(index: number): BoxedMove {
@@ -281,8 +294,11 @@ export class MoveSearch {
     if (clearance < this.best && this.move) {
       // Nothing is below minus infinity: once enough is known, every open interval is dropped.
       this.best = clearance > this.enough ? clearance : Number.NEGATIVE_INFINITY;
-      const { move, part, solid } = this;
-      this.found = { clearance, move, at: t, part, solid };
+      this.foundMove = this.move;
+      this.foundAt = t;
+      this.foundPart = this.part;
+      this.foundSolid = this.solid;
+      this.foundClearance = clearance;
     }
     return distance;
   }
