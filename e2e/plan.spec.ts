@@ -1,3 +1,4 @@
+import AxeBuilder from '@axe-core/playwright';
 import type { Layout } from '../src/layout/layout.ts';
 import type { StandMount } from '../src/layout/mics/mount.ts';
 import { Fingers, openPlan } from './support/plan.ts';
@@ -189,4 +190,18 @@ test('two fingers zoom, one pans the empty deck, and the fit brings it all back 
   await page.touchscreen.tap(middle.x - radius * plan.scale * 1.8, middle.y);
   await expect(plan.spoken).toContainText('Ride');
   expect((await plan.now()).pieces).toEqual(plan.layout.pieces);
+});
+
+test('the plan has no accessibility fault that a machine can find, in either theme @portrait', async ({
+  page,
+}) => {
+  const plan = await openPlan(page);
+  const tip = plan.kit(standIn(plan.layout, 'Snare').tip);
+  await page.touchscreen.tap(tip.x, tip.y);
+  await expect(plan.spoken).toContainText('Snare');
+  for (const theme of ['Light', 'Dark']) {
+    const { violations } = await new AxeBuilder({ page }).include('.plan').analyze();
+    expect(violations).toEqual([]);
+    await page.getByRole('button', { name: theme }).click();
+  }
 });

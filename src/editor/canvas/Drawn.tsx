@@ -16,7 +16,12 @@ export const Drawn = memo(function Drawn({ paint, colours }: Props) {
   const scene = useCallback(
     (context: Context, shape: KonvaShape): void => {
       const scale = Math.abs(shape.getAbsoluteScale().x);
-      paint({ canvas: context._context, px: 1 / scale, colours });
+      try {
+        paint({ canvas: context._context, px: 1 / scale, colours });
+      } catch (fault) {
+        // One thing that can't be drawn must not take the whole plan along; the page says that something went wrong.
+        reportError(fault);
+      }
     },
     [paint, colours],
   );

@@ -13,26 +13,24 @@ interface Props {
   readonly colours: Palette;
 }
 
-/** Rings round the place of a finding: they draw together three times, then stand still (screen px). */
+/** Of the ring at rest, px. */
+const RADIUS = 28;
+
+/** A ring round the place of a finding: it draws together three times, then stands still (screen px). */
 export function FindingMark({ finding, place, kitView, colours }: Props) {
   const pulse = usePulse(finding);
   const paint = useCallback(
     ({ canvas }: Pen) => {
       const at = kitToScreen(kitView, place);
-      for (const [radius, width] of [
-        [30 + 34 * pulse, 3],
-        [22, 2],
+      for (const [colour, width] of [
+        [colours.halo, 7],
+        [colours.focus, 3],
       ] as const) {
-        for (const [colour, more] of [
-          [colours.halo, 4],
-          [colours.focus, 0],
-        ] as const) {
-          canvas.beginPath();
-          canvas.arc(at.x, at.y, radius, 0, FULL_TURN);
-          canvas.strokeStyle = colour;
-          canvas.lineWidth = width + more;
-          canvas.stroke();
-        }
+        canvas.beginPath();
+        canvas.arc(at.x, at.y, RADIUS + 36 * pulse, 0, FULL_TURN);
+        canvas.strokeStyle = colour;
+        canvas.lineWidth = width;
+        canvas.stroke();
       }
     },
     [pulse, place, kitView, colours],

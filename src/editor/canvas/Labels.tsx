@@ -78,10 +78,21 @@ interface Ink {
 
 /** Labels keep off the mics themselves. */
 const micBoxes = (report: Report, kitView: KitView): readonly Box[] =>
-  report.rig.mics.map(({ tip }) => {
-    const at = kitToScreen(kitView, tip);
-    return { left: at.x - 10, top: at.y - 10, width: 20, height: 20 };
-  });
+  report.rig.mics.flatMap(({ solids }) =>
+    solids.flatMap(({ part, capsule }) => {
+      if (part !== 'body' && part !== 'plate') return [];
+      const [a, b] = [kitToScreen(kitView, capsule.a), kitToScreen(kitView, capsule.b)];
+      const reach = capsule.radius * kitView.view.scale + 4;
+      return [
+        {
+          left: Math.min(a.x, b.x) - reach,
+          top: Math.min(a.y, b.y) - reach,
+          width: Math.abs(a.x - b.x) + 2 * reach,
+          height: Math.abs(a.y - b.y) + 2 * reach,
+        },
+      ];
+    }),
+  );
 
 function paintInputNumbers({ canvas, colours }: Ink, layout: Layout, { view }: KitView): void {
   if (inputPitch(view.scale) < NUMBERS_FROM) return;

@@ -1,12 +1,15 @@
 import { useCallback, useMemo } from 'react';
 import type { Layout } from '../../layout/layout.ts';
+import { isStruck } from '../../layout/pieces/piece.ts';
 import type { Report } from '../../report/report.ts';
 import { sweepOf } from '../../report/sweep.ts';
 import type { ForbiddenZone } from '../../report/zone.ts';
+import { surfaceOf } from '../../rig/surface.ts';
 import type { Palette } from '../palette.ts';
 import { paintNearest } from '../shapes/nearestMark.ts';
 import type { Pen } from '../shapes/pen.ts';
 import { paintSweep } from '../shapes/sweep.ts';
+import { paintSwing } from '../shapes/swing.ts';
 import { paintZone } from '../shapes/zone.ts';
 import { Drawn } from './Drawn.tsx';
 
@@ -46,6 +49,19 @@ export function MicFocus({ layout, report, mic, showSweep, zone, colours }: Prop
     },
     [rings],
   );
+  const swinging = useMemo(
+    () =>
+      movement?.kind === 'swing'
+        ? layout.pieces.find(({ id }) => id === movement.cymbal)
+        : undefined,
+    [layout.pieces, movement],
+  );
+  const paintTheSwing = useCallback(
+    (pen: Pen) => {
+      if (showSweep && swinging && isStruck(swinging)) paintSwing(pen, surfaceOf(swinging));
+    },
+    [showSweep, swinging],
+  );
   const verdict = row?.verdict;
   const paintPlace = useCallback(
     (pen: Pen) => {
@@ -57,6 +73,7 @@ export function MicFocus({ layout, report, mic, showSweep, zone, colours }: Prop
     <>
       <Drawn paint={paintTheZone} colours={colours} />
       <Drawn paint={paintMove} colours={colours} />
+      <Drawn paint={paintTheSwing} colours={colours} />
       <Drawn paint={paintPlace} colours={colours} />
     </>
   );

@@ -133,17 +133,18 @@ const candidates = (wish: LabelWish, form: LabelForm): readonly PlacedLabel[] =>
     },
   }));
 
-/** Px of covered ground that one step down the list of spots is worth. */
+/** Px of covered ground that leaving a place, and each step down the list of spots, is worth. */
+const MOVE_COST = 5;
 const STEP_COST = 30;
-const KEEP_BONUS = 600;
 
+/** What a place hides; a place other than the last one costs more the later it stands in the list. */
 function costOf(label: PlacedLabel, ground: LabelGround): number {
   const covered = ground.covered.reduce((sum, box) => sum + overlap(label.box, box), 0);
-  const kept = ground.before.get(label.key) === label.place ? KEEP_BONUS : 0;
-  return covered + label.place * STEP_COST - kept;
+  const kept = ground.before.get(label.key) === label.place;
+  return kept ? covered : covered + MOVE_COST + label.place * STEP_COST;
 }
 
-const onScreen = (at: ScreenPoint, size: ScreenSize): boolean =>
+export const onScreen = (at: ScreenPoint, size: ScreenSize): boolean =>
   at.x >= 0 && at.y >= 0 && at.x <= size.width && at.y <= size.height;
 
 const inside = (box: Box, size: ScreenSize): boolean =>

@@ -1,12 +1,15 @@
+import { along, type Vec2 } from '../../geometry/vector.ts';
 import type { Layout } from '../../layout/layout.ts';
 import type { Piece } from '../../layout/pieces/piece.ts';
 import type { ClearanceRow, Report, RunRow } from '../../report/report.ts';
+import { kickFrame } from '../../rig/pieces/kickFrame.ts';
 import type { Selection } from '../../session/selection.ts';
 import { showLongLength } from '../../units/lengthText.ts';
 import { type KitView, kitToScreen } from '../view/kitView.ts';
 import { type ScreenPoint, toScreen } from '../view/view.ts';
 import { clearanceText, nearestText } from '../words.ts';
 import { formOf, type LabelLook, type Lettering, type Measure } from './lettering.ts';
+import { onScreen } from './placeLabels.ts';
 import { alongLine, overBroad, roundAbout } from './spots.ts';
 
 /** What is lettered on the plan, and how it is seen. */
@@ -54,16 +57,17 @@ function micLabel(lettered: Lettered, mic: string): readonly Lettering[] {
   const chosen = selection?.kind === 'mic' && selection.id === mic;
   const look: LabelLook = { kind: 'verdict', verdict: row.verdict, strong: chosen };
   const forms = micForms(lettered, row, placed.mic.name);
+  const at = kitToScreen(kitView, placed.tip);
   return [
     {
       look,
       wish: {
         key: `mic ${mic}`,
-        at: kitToScreen(kitView, placed.tip),
+        at,
         spots: roundAbout(12),
         forms: forms.map((text) => formOf(text, look, measure)),
         rank: chosen ? RANK.selected : RANK[row.verdict],
-        must: true,
+        must: onScreen(at, kitView.view.size),
       },
     },
   ];
@@ -94,7 +98,7 @@ function pieceLabel(lettered: Lettered, piece: Piece): readonly Lettering[] {
   const small = piece.kind === 'pedal' || piece.kind === 'percussion' || piece.kind === 'throne';
   if (small && !chosen && kitView.view.scale < SMALL_FROM) return [];
   const look: LabelLook = { kind: 'name', strong: chosen };
-  const at = kitToScreen(kitView, piece.kind === 'throne' ? { x: 0, y: 0 } : piece);
+  const at = kitToScreen(kitView, namePlace(piece));
   const size = piece.kind === 'pedal' ? piece.width : piece.diameter;
   return [
     {
@@ -109,6 +113,14 @@ function pieceLabel(lettered: Lettered, piece: Piece): readonly Lettering[] {
       },
     },
   ];
+}
+
+/** Where a name stands best: on the thing's middle; a kick's nearer to its front, which nothing hangs over. */
+function namePlace(piece: Piece): Vec2 {
+  if (piece.kind === 'throne') return { x: 0, y: 0 };
+  if (piece.kind !== 'kick') return piece;
+  const { frontHead, front } = kickFrame(piece);
+  return along(frontHead, front, -piece.depth * 0.22);
 }
 
 /** Shares of a run's length where its number may stand. */

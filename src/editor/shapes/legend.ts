@@ -24,7 +24,10 @@ export function paintLegend(
   canvas.font = font;
   canvas.textAlign = 'left';
   canvas.textBaseline = 'middle';
-  const words = [...ORDER.map((verdict) => verdictWords[verdict]), `clearance in ${unit}`];
+  const words = [
+    ...ORDER.map((verdict) => verdictWords[verdict]),
+    unit === 'mm' ? 'clearance in mm' : 'clearance in inches',
+  ];
   const widths = words.map((word) => canvas.measureText(word).width);
   const whole = widths.reduce((sum, width) => sum + width, 0) + 3 * (MARK + 18) + 4;
   if (whole > room) return;

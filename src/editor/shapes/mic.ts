@@ -1,3 +1,4 @@
+import { convexHull } from '../../geometry/convexPolygon.ts';
 import { along } from '../../geometry/vector.ts';
 import type { MicPart, MicSolid, PlacedMic } from '../../rig/placed.ts';
 import {
@@ -8,6 +9,7 @@ import {
   strokeThick,
   traceDisc,
   traceLine,
+  tracePolygon,
 } from './pen.ts';
 
 /** Parts over the deck. What stands on the deck is drawn with the footprints, below the kit. */
@@ -66,11 +68,22 @@ function paintPart(pen: Pen, part: UpperPart, solids: readonly MicSolid[]): void
         [colours.halo, 3],
         [colours.micStand, 0],
       ];
+  if (part === 'plate') pen.canvas.lineJoin = 'round';
   for (const [colour, more] of coats) {
-    pen.canvas.beginPath();
-    for (const { capsule } of solids) addLine(pen, [capsule.a, capsule.b]);
+    if (part === 'plate') tracePlate(pen, solids);
+    else {
+      pen.canvas.beginPath();
+      for (const { capsule } of solids) addLine(pen, [capsule.a, capsule.b]);
+    }
     strokeThick(pen, colour, widthOf(solids) + more * px, LEAST[part] + more);
+    if (part === 'plate') fillPath(pen, colour);
   }
+}
+
+/** A plate is modelled as bars side by side: seen from above it is all that lies between them. */
+function tracePlate(pen: Pen, bars: readonly MicSolid[]): void {
+  const hull = convexHull(bars.flatMap(({ capsule }) => [capsule.a, capsule.b]));
+  if (hull) tracePolygon(pen, hull.corners);
 }
 
 const widthOf = (solids: readonly MicSolid[]): number =>

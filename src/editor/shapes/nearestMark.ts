@@ -2,19 +2,22 @@ import type { Vec2 } from '../../geometry/vector.ts';
 import type { Verdict } from '../palette.ts';
 import { apart, type Pen, strokePath, traceDisc, traceLine } from './pen.ts';
 
-/**
- * The place of least clearance: a dimension line between mic and moving part with a tick at both ends, inside a ring that shows
- * it at any zoom.
- */
+/** A dimension shorter than this could be overlooked: a ring is drawn round it, px. */
+const SHORT = 26;
+const RING = 14;
+
+/** The place of least clearance: a dimension line between mic and moving part with a tick at both ends, ringed when it is short. */
 export function paintNearest(pen: Pen, ends: readonly [Vec2, Vec2], verdict: Verdict): void {
   const [a, b] = ends;
   const colour = pen.colours.verdict[verdict];
   const reach = Math.hypot(b.x - a.x, b.y - a.y);
   const middle = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
   apart(pen, () => {
-    traceDisc(pen, middle, Math.max(reach / 2 + 7 * pen.px, 13 * pen.px));
-    strokePath(pen, pen.colours.halo, 5);
-    strokePath(pen, colour, 2);
+    if (reach < SHORT * pen.px) {
+      traceDisc(pen, middle, RING * pen.px);
+      strokePath(pen, pen.colours.halo, 5);
+      strokePath(pen, colour, 2);
+    }
     if (reach < pen.px) return;
     const across = {
       x: (-(b.y - a.y) / reach) * 5 * pen.px,

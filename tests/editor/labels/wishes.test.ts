@@ -1,0 +1,96 @@
+import { describe, expect, test } from 'vitest';
+import { onScreen, placeLabels } from '../../../src/editor/labels/placeLabels.ts';
+import { type Lettered, lettering, measureLabel } from '../../../src/editor/labels/wishes.ts';
+import { kitToScreen } from '../../../src/editor/view/kitView.ts';
+import { zoomed } from '../../../src/editor/view/view.ts';
+import { STARTING_KITS } from '../../../src/layout/catalogue/kits/startingKits.ts';
+import type { Layout } from '../../../src/layout/layout.ts';
+import { createAnalyst } from '../../../src/report/analyse.ts';
+import { kit, viewOf } from '../support.ts';
+
+const analyse = createAnalyst();
+const lettered = (layout: Layout, more: Partial<Lettered> = {}): Lettered => ({
+  layout,
+  report: analyse(layout),
+  selection: null,
+  showRuns: true,
+  kitView: viewOf(layout),
+  measure: (text) => text.length * 8,
+  ...more,
+});
+const placed = (what: Lettered) =>
+  placeLabels(
+    [...measureLabel(what), ...lettering(what)].map(({ wish }) => wish),
+    { size: what.kitView.view.size, covered: [], before: new Map() },
+  );
+
+describe('what is lettered on the plan', () => {
+  test('every mic in view has its mark, in every starting kit, seen from either side, at four zooms', () => {
+    for (const { make } of STARTING_KITS) {
+      const layout = make('kit');
+      for (const seenFrom of ['house', 'player'] as const) {
+        for (const factor of [0.5, 1, 2, 6]) {
+          const fit = viewOf(layout, seenFrom);
+          const view = zoomed(fit.view, factor, { x: 380, y: 300 });
+          const what = lettered(layout, { kitView: { ...fit, view } });
+          const keys = new Set(placed(what).map(({ key }) => key));
+          for (const { mic, tip } of what.report.rig.mics) {
+            if (onScreen(kitToScreen(what.kitView, tip), view.size)) {
+              expect(keys).toContain(`mic ${mic.id}`);
+            }
+          }
+          expect(keys).toContain('side true');
+        }
+      }
+    }
+  });
+
+  test('from afar secondary labels are left out, close by they are all there', () => {
+    const layout = kit('large-kit');
+    const fit = viewOf(layout);
+    const count = (factor: number) => {
+      const view = zoomed(fit.view, factor, { x: 400, y: 380 });
+      return placed(lettered(layout, { kitView: { ...fit, view } })).filter(({ key }) =>
+        key.startsWith('piece'),
+      ).length;
+    };
+    expect(count(0.35)).toBeLessThan(count(1));
+  });
+
+  test('a clearance is written with its unit, and struck and tight ones from any distance', () => {
+    const layout = { ...kit('large-kit'), margin: 300 };
+    const what = lettered(layout);
+    const tight = what.report.clearances.filter(({ verdict }) => verdict === 'tight');
+    expect(tight.length).toBeGreaterThan(0);
+    const texts = new Map(placed(what).map(({ key, form }) => [key, form.text]));
+    for (const { mic, clearance } of tight) {
+      expect(texts.get(`mic ${mic}`)).toBe(`${Math.floor(clearance)} mm`);
+    }
+  });
+
+  test('the selected mic is named, and its clearance stands at the place where it is measured', () => {
+    const layout = kit('large-kit');
+    const [row] = analyse(layout).clearances;
+    if (!row) throw new Error('expected a mic');
+    const texts = new Map(
+      placed(lettered(layout, { selection: { kind: 'mic', id: row.mic } })).map((label) => [
+        label.key,
+        label.form.text,
+      ]),
+    );
+    expect(texts.get(`mic ${row.mic}`)).toBe(layout.mics.find(({ id }) => id === row.mic)?.name);
+    expect(texts.get('measure')).toMatch(new RegExp(`^${Math.floor(row.clearance)} mm, `));
+  });
+
+  test('in inches a clearance is never rounded up', () => {
+    const layout: Layout = { ...kit('large-kit'), units: 'in', margin: 300 };
+    const what = lettered(layout);
+    const texts = new Map(placed(what).map(({ key, form }) => [key, form.text]));
+    for (const { mic, clearance, verdict } of what.report.clearances) {
+      if (verdict === 'clear') continue;
+      const text = texts.get(`mic ${mic}`) ?? '';
+      expect(Number.parseFloat(text) * 25.4).toBeLessThanOrEqual(clearance);
+      expect(text).toMatch(/ in$/);
+    }
+  });
+});
