@@ -75,7 +75,7 @@ export interface MicShapes {
  */
 export class MoveSearch {
   private readonly swept: SweptMoves;
-  private readonly shapes: MicShapes;
+  private shapes: MicShapes;
   private readonly gap = new SegmentGap();
   /** Per halving: offsets of the positions at both ends, their time and the axes' distances there. */
   private readonly starts = new Int32Array(SCRATCH + 1);
@@ -127,6 +127,11 @@ export class MoveSearch {
       for (let part = 0; part < PARTS; part++) this.searchPart(boxed, index, part);
     }
     return this.found();
+  }
+
+  /** Goes on with the mic in another place. */
+  hold(shapes: MicShapes): void {
+    this.shapes = shapes;
   }
 
   /**

@@ -63,19 +63,12 @@ export function neighbourhood(swept: SweptMoves, region: Region, limit: Mm): Int
   return Int32Array.from(codes);
 }
 
-/** Those entries of a neighbourhood that are within `limit` mm of a smaller region. */
-export function narrowed(
-  swept: SweptMoves,
-  entries: Int32Array,
-  region: Region,
-  limit: Mm,
-): Int32Array {
-  return entries.filter((code) => {
-    const boxed = swept.moves[entryMove(code)];
-    if (!boxed) return false;
-    const at = ((boxed.interval + entryInterval(code)) * PARTS + entryPart(code)) * BOX;
-    return squaredGap(swept.boxes, at, region[boxed.move.side], 0) <= limit * limit;
-  });
+/** Whether an entry's box is within `limit` mm of a region. */
+export function entryMeets(swept: SweptMoves, code: number, region: Region, limit: Mm): boolean {
+  const { move, interval } = swept.moves[entryMove(code)] as BoxedMove;
+  const at = ((interval + entryInterval(code)) * PARTS + entryPart(code)) * BOX;
+  const near = Math.max(0, limit);
+  return squaredGap(swept.boxes, at, region[move.side], 0) <= near * near;
 }
 
 /** By how much a mic that fills `region` must be shifted on the plan so that its box meets an entry's: least and most, kit frame. */
