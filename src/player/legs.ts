@@ -33,10 +33,11 @@ export interface Leg {
 
 /**
  * Legs at rest (rules L1 to L4): from the hip over the knee to the ankle at the pedal's heel. A foot that has several pedals is
- * given a leg on each of them.
+ * given a leg on each of them. The leg of the leading side comes first, so that a mirrored kit lists its mirrored legs alike.
  */
 export function legsOf(player: Player, pieces: readonly Piece[]): readonly Leg[] {
-  const sides: readonly Side[] = ['right', 'left'];
+  const sides: readonly Side[] =
+    player.leadHand === 'right' ? ['right', 'left'] : ['left', 'right'];
   return sides.flatMap((side): Leg[] => {
     const pedals = pieces.filter((piece) => piece.kind === 'pedal' && piece.foot === side);
     if (pedals.length === 0) return [leg(side, null, restingAnkle(player), player)];
@@ -63,11 +64,9 @@ function leg(side: Side, pedal: Id | null, ankle: Vec3, player: Player): Leg {
   const hip = vec(HIP.side, HIP.forward, player.seatHeight + HIP.overSeat);
   const line = distance(hip, ankle);
   const forward = unit(subtract(ankle, hip), vec(0, 1, 0));
-  // Rule L3: the knee stands up out of the line from hip to ankle; a leg too short for the way is straight.
-  const base = Math.min(
-    thigh,
-    (line * line + thigh * thigh - shin * shin) / (2 * Math.max(1, line)),
-  );
+  // Rule L3: the knee stands up out of the line from hip to ankle; a leg too short for the way, or too long to fold into it, is straight.
+  const foot = (line * line + thigh * thigh - shin * shin) / (2 * Math.max(1, line));
+  const base = Math.max(-thigh, Math.min(thigh, foot));
   const up = unit(perpendicular(vec(0, 0, 1), forward), vec(0, 1, 0));
   const height = Math.sqrt(Math.max(0, thigh * thigh - base * base));
   const knee = mirrored(along(along(hip, forward, base), up, height), signOf(side));

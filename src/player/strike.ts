@@ -43,6 +43,7 @@ const CONTACT: { readonly [Kind in Struck['kind']]: Contact } = {
 /** Rule S3: the stick turns up at most to 85 degrees in a stroke. */
 const STEEPEST = toRadians(85);
 const UP = vec(0, 0, 1);
+const DOWN = vec(0, 0, -1);
 
 /** The arm at contact, and how a full stroke rises from there; hand space. */
 export interface Strike {
@@ -65,11 +66,14 @@ export function strikeOn(piece: Struck, sign: SideSign, arm: Arm, strokeHeight: 
   const normal = mirrored(kitSurface.normal, sign);
   const shoulder = vec(arm.shoulderX, 0, arm.shoulderZ);
   // S1: the strike point, in the surface, toward the shoulder.
-  const toward = unit(perpendicular(subtract(shoulder, centre), normal), vec(0, -1, 0));
+  const backward = unit(perpendicular(vec(0, -1, 0), normal), DOWN);
+  const toward = unit(perpendicular(subtract(shoulder, centre), normal), backward);
   const point = along(centre, toward, contact.toward * kitSurface.radius);
   // S2: the stick lies along the horizontal way from the shoulder, held parallel to the surface, then tipped by the attack angle.
   const away = unit(vec(point.x - shoulder.x, point.y, 0), vec(0, 1, 0));
-  const flat = unit(perpendicular(away, normal), vec(0, 1, 0));
+  // On an upright surface square to that way the stick stands up before the surface, or hangs down behind it.
+  const upright = dot(away, normal) < 0 ? UP : DOWN;
+  const flat = unit(perpendicular(away, normal), upright);
   const stick = subtract(
     scale(flat, cosDeg(contact.attack)),
     scale(normal, sinDeg(contact.attack)),
