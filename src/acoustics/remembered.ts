@@ -1,0 +1,23 @@
+/** A function of objects that remembers what it gave for each: same object, same answer. */
+export function remembered<Key extends object, Value>(
+  make: (key: Key) => Value,
+): (key: Key) => Value {
+  const known = new WeakMap<Key, { readonly value: Value }>();
+  return (key) => {
+    const found = known.get(key);
+    if (found) return found.value;
+    const value = make(key);
+    known.set(key, { value });
+    return value;
+  };
+}
+
+/** A function that answers with the list it gave last where a new one has the same entries. */
+export function sameList<Entry>(): (list: readonly Entry[]) => readonly Entry[] {
+  let last: readonly Entry[] = [];
+  return (list) => {
+    const same = list.length === last.length && list.every((entry, i) => entry === last[i]);
+    if (!same) last = list;
+    return last;
+  };
+}
