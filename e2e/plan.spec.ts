@@ -1,7 +1,10 @@
 import AxeBuilder from '@axe-core/playwright';
+import { handlesOf } from '../src/editor/tools/handles.ts';
 import type { Layout } from '../src/layout/layout.ts';
 import type { StandMount } from '../src/layout/mics/mount.ts';
-import { Fingers, openPlan } from './support/plan.ts';
+import { buildRig } from '../src/rig/buildRig.ts';
+import { placeMic } from '../src/rig/placeMic.ts';
+import { Fingers, type OpenPlan, openPlan, spotOn } from './support/plan.ts';
 import { expect, test } from './support/test.ts';
 
 const undo = { name: /^Undo/ };
@@ -18,12 +21,26 @@ function standIn(layout: Layout, name: string): StandMount {
   return mount;
 }
 
+const xy = ({ x, y }: { readonly x: number; readonly y: number }): [number, number] => [x, y];
+
+/** A handle of a selected piece on the page, with the direction away from the piece. */
+function handleOf(plan: OpenPlan, id: string, kind: string) {
+  const selection = { kind: 'piece', id } as const;
+  const handles = handlesOf(plan.layout, buildRig(plan.layout), selection, plan.view);
+  const handle = handles.find((one) => one.kind === kind);
+  if (!handle) throw new Error(`expected a handle to ${kind} ${id}`);
+  const middle = plan.kit(pieceIn(plan.layout, id));
+  const at = plan.page(handle.at);
+  const away = Math.hypot(at.x - middle.x, at.y - middle.y);
+  return { ...at, outX: (at.x - middle.x) / away, outY: (at.y - middle.y) / away };
+}
+
 test('a tap selects, a tap on the same spot selects what lies below, a tap on nothing lets go', async ({
   page,
 }) => {
   const plan = await openPlan(page);
   const tap = async (spot: { x: number; y: number }) => page.touchscreen.tap(spot.x, spot.y);
-  const { x, y } = plan.kit(pieceIn(plan.layout, 'ride'));
+  const { x, y } = plan.kit(spotOn(plan, 'ride'));
   await tap({ x, y });
   await expect(plan.spoken).toContainText('Ride');
   await tap({ x: x + 2, y });
@@ -40,7 +57,7 @@ test('a finger drags a piece, its clip follows, and one undo takes it back @port
   const plan = await openPlan(page);
   const fingers = await Fingers.on(page);
   const before = pieceIn(plan.layout, 'floor-2');
-  const from = plan.kit({ x: before.x, y: before.y - 60 });
+  const from = plan.kit(spotOn(plan, before.id));
   await fingers.drag(from, { x: from.x - 30, y: from.y - 40 });
   const moved = await plan.now();
   const after = pieceIn(moved, 'floor-2');
@@ -74,6 +91,34 @@ test('a stand mic is dragged by its tip and its base stays, and the other way ro
   await page.getByRole('button', undo).click();
   await page.getByRole('button', undo).click();
   expect((await plan.now()).mics).toEqual(plan.layout.mics);
+});
+
+test('a clip goes round its rim, and a handle leans a cymbal', async ({ page }) => {
+  const plan = await openPlan(page);
+  const fingers = await Fingers.on(page);
+  const clipOf = (layout: Layout) => {
+    const mic = layout.mics.find(({ name }) => name === 'Floor tom 2');
+    if (mic?.mount.kind !== 'clip') throw new Error('expected a clip on floor tom 2');
+    return { mic, mount: mic.mount };
+  };
+  const { mic, mount } = clipOf(plan.layout);
+  const tip = plan.kit(placeMic(mic, plan.layout).tip);
+  await fingers.drag(tip, { x: tip.x + 14, y: tip.y + 22 });
+  const moved = clipOf(await plan.now()).mount;
+  expect(moved.drum).toBe(mount.drum);
+  expect(moved.height).toBeCloseTo(mount.height, 3);
+  expect(Math.abs(moved.angle - mount.angle)).toBeGreaterThan(5);
+  const crash = pieceIn(plan.layout, 'crash-2');
+  if (crash.kind !== 'crash') throw new Error('expected a crash');
+  await page.touchscreen.tap(...xy(plan.kit(spotOn(plan, crash.id))));
+  await expect(plan.spoken).toContainText('Crash 2');
+  const lean = handleOf(plan, crash.id, 'lean');
+  await fingers.drag(lean, { x: lean.x + lean.outX * 45, y: lean.y + lean.outY * 45 });
+  const leaned = pieceIn(await plan.now(), 'crash-2');
+  expect('tilt' in leaned ? leaned.tilt : 0).toBeGreaterThan(crash.tilt + 20);
+  expect(leaned).toMatchObject({ x: crash.x, y: crash.y });
+  await page.getByRole('button', undo).click();
+  expect(pieceIn(await plan.now(), 'crash-2')).toEqual(crash);
 });
 
 test('the box is dragged, and its cables with it', async ({ page }) => {
@@ -111,8 +156,7 @@ test('the verdict changes while the mic is dragged, and a second finger takes th
 test('Escape takes a drag back', async ({ page }) => {
   const plan = await openPlan(page);
   const fingers = await Fingers.on(page);
-  const { x, y } = pieceIn(plan.layout, 'snare');
-  const from = plan.kit({ x, y: y - 60 });
+  const from = plan.kit(spotOn(plan, 'snare'));
   await plan.surface.focus();
   await fingers.slide(from, { x: from.x + 40, y: from.y });
   await expect(plan.spoken).toContainText('Snare');
@@ -129,8 +173,7 @@ test('keys do what fingers do: go to a thing, nudge, turn, lean, raise, remove',
   await page.keyboard.press('Tab');
   await expect(plan.spoken).toContainText(plan.layout.mics[0]?.name ?? '');
   const before = pieceIn(plan.layout, 'crash-1');
-  // Beside its middle, under which a mic's stand has its base.
-  const { x, y } = plan.kit({ x: before.x - 110, y: before.y + 110 });
+  const { x, y } = plan.kit(spotOn(plan, before.id));
   await page.touchscreen.tap(x, y);
   await expect(plan.spoken).toContainText('Crash 1');
   // The house's right is the player's left.
@@ -138,13 +181,18 @@ test('keys do what fingers do: go to a thing, nudge, turn, lean, raise, remove',
   await page.keyboard.press('Shift+ArrowDown');
   await page.keyboard.press('Alt+ArrowLeft');
   await page.keyboard.press('PageUp');
+  await page.keyboard.press(']');
+  await page.keyboard.press('.');
   const after = pieceIn(await plan.now(), 'crash-1');
+  const { tilt = 0, tiltToward = 0, z = 0 } = 'tilt' in before ? before : {};
   expect(after).toMatchObject({
     x: before.x - 10 + 50,
     y: before.y + 1,
-    z: 'z' in before ? before.z + 10 : 0,
+    z: z + 10,
+    tilt: tilt + 5,
+    tiltToward: tiltToward - 5,
   });
-  for (let step = 0; step < 4; step += 1) {
+  for (let step = 0; step < 6; step += 1) {
     await page.getByRole('button', undo).click();
   }
   expect(pieceIn(await plan.now(), 'crash-1')).toEqual(before);
@@ -172,7 +220,7 @@ test('two fingers zoom, one pans the empty deck, and the fit brings it all back 
 }) => {
   const plan = await openPlan(page);
   const fingers = await Fingers.on(page);
-  const ride = plan.kit(pieceIn(plan.layout, 'ride'));
+  const ride = plan.kit(spotOn(plan, 'ride'));
   const { width, depth } = plan.layout.deck;
   const empty = plan.deck({ x: width / 2 - 250, y: depth / 2 - 250 });
   await fingers.drag(empty, { x: empty.x + 60, y: empty.y - 45 });
@@ -181,13 +229,12 @@ test('two fingers zoom, one pans the empty deck, and the fit brings it all back 
   await page.getByRole('button', { name: 'Show the whole deck' }).click();
   const box = await plan.surface.boundingBox();
   if (!box) throw new Error('expected the plan on the page');
-  // The spot between two fingers that spread stays where it is: a thing there is twice as large.
+  // The spot between two fingers that spread stays where it is: a ride of 20 in is twice as large.
   const middle = plan.kit(pieceIn(plan.layout, 'ride'));
   await fingers.down({ x: middle.x - 40, y: middle.y }, { x: middle.x + 40, y: middle.y });
   await fingers.move({ x: middle.x - 80, y: middle.y }, { x: middle.x + 80, y: middle.y });
   await fingers.up();
-  const radius = 'diameter' in pieceIn(plan.layout, 'ride') ? 254 : 0;
-  await page.touchscreen.tap(middle.x - radius * plan.scale * 1.8, middle.y);
+  await page.touchscreen.tap(middle.x - 254 * plan.scale * 1.8, middle.y);
   await expect(plan.spoken).toContainText('Ride');
   expect((await plan.now()).pieces).toEqual(plan.layout.pieces);
 });

@@ -1,9 +1,12 @@
 import { type CDPSession, expect, type Locator, type Page } from '@playwright/test';
+import { hitsAt } from '../../src/editor/pick/pick.ts';
+import { pickablesOf } from '../../src/editor/pick/pickables.ts';
 import { extentOf, FIT_BORDER } from '../../src/editor/view/extent.ts';
 import { type KitView, kitToScreen } from '../../src/editor/view/kitView.ts';
 import { fitted, type SeenFrom, toScreen } from '../../src/editor/view/view.ts';
 import { fivePieceOneRack } from '../../src/layout/catalogue/kits/fivePieceOneRack.ts';
 import type { Layout } from '../../src/layout/layout.ts';
+import { createAnalyst } from '../../src/report/analyse.ts';
 import { downloaded, startLayout } from './layouts.ts';
 
 interface Point {
@@ -21,6 +24,9 @@ export interface OpenPlan {
   kit(spot: Point): Point;
   /** Where a point of the deck lies on the page. */
   deck(spot: Point): Point;
+  /** Where a point of the plan's own screen lies on the page. */
+  page(point: Point): Point;
+  readonly view: KitView;
   /** px per mm. */
   readonly scale: number;
   /** The layout as it is now, read from an exported file. */
@@ -39,12 +45,33 @@ export async function openPlan(page: Page): Promise<OpenPlan> {
     layout,
     kit: (spot) => at(kitToScreen(view, spot)),
     deck: (spot) => at(toScreen(view.view, spot)),
+    page: at,
+    view,
     scale: view.view.scale,
     async now() {
       const button = page.getByRole('button', { name: /Export/ }).first();
       return JSON.parse((await downloaded(page, button)).text);
     },
   };
+}
+
+/** A spot of the kit where a finger on the plan means this piece, whatever hangs over the rest of it. */
+export function spotOn({ layout, scale }: Pick<OpenPlan, 'layout' | 'scale'>, id: string): Point {
+  const piece = layout.pieces.find((one) => one.id === id);
+  if (!piece || piece.kind === 'throne' || piece.kind === 'pedal') {
+    throw new Error(`expected a drum or cymbal, found ${id}`);
+  }
+  const pickables = pickablesOf(layout, createAnalyst()(layout), true);
+  for (const share of [0, 0.3, 0.5, 0.7, 0.85]) {
+    for (let round = 0; round < 12; round += 1) {
+      const reach = (share * piece.diameter) / 2;
+      const [x, y] = [Math.cos((round * Math.PI) / 6), Math.sin((round * Math.PI) / 6)];
+      const spot = { x: piece.x + reach * x, y: piece.y + reach * y };
+      const first = hitsAt(pickables, spot, scale)[0]?.pickable.selection;
+      if (first?.kind === 'piece' && first.id === id) return spot;
+    }
+  }
+  throw new Error(`nowhere does a finger mean ${id} first`);
 }
 
 /** The fitted view of a layout on the page. */

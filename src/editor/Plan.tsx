@@ -9,9 +9,9 @@ import { palettes } from './palette.ts';
 import { outlinesOf, pickablesOf } from './pick/pickables.ts';
 import './plan.css';
 import { handlesOf } from './tools/handles.ts';
-import { useFinding } from './useFinding.ts';
 import { useKeys } from './useKeys.ts';
 import { usePointers } from './usePointers.ts';
+import { useRevealSelected, useShownFinding } from './useReveal.ts';
 import { useView } from './view/useView.ts';
 import type { ScreenSize } from './view/view.ts';
 import { planName } from './words.ts';
@@ -54,7 +54,8 @@ function OpenPlan({ open, size }: { readonly open: OpenLayout; readonly size: Sc
     [layout, report.rig, selection, kitView],
   );
   const covered = useMemo(() => handleBoxes(handles), [handles]);
-  const finding = useFinding(open, controls);
+  const finding = useShownFinding(open, controls);
+  useRevealSelected(open, selection, controls);
   const touch = useRef<HTMLDivElement>(null);
   const { takeBack, ...pointers } = usePointers(touch, { kitView, pickables, handles, controls });
   const keys = useKeys({ kitView, controls, takeBack });

@@ -2,7 +2,7 @@ import { useEffect, useState } from 'react';
 import type { ForbiddenZone } from '../report/zone.ts';
 import type { Selection } from '../session/selection.ts';
 import { type OpenLayout, useSession } from '../session/session.ts';
-import { planKeys, spokenSelection, zoneText } from './words.ts';
+import { spokenKeys, spokenSelection, zoneText } from './words.ts';
 
 interface Props {
   readonly id: string;
@@ -18,7 +18,7 @@ export function PlanText({ id, open, selection, zone }: Props) {
   return (
     <>
       <p id={id} className="plan-spoken">
-        {planKeys}
+        {spokenKeys}
       </p>
       <p className="plan-spoken" role="status">
         {useSettled(spokenSelection(open.layout, open.report, selection))}

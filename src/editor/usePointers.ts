@@ -39,8 +39,9 @@ const SLOP = { touch: 9, other: 4 } as const;
 const DETENT = 6;
 /** A second tap within so many px of the first asks for the next thing below. */
 const SAME_SPOT = 22;
-/** Zoom per px of a wheel. */
+/** Zoom per px of a wheel, and of two fingers on a trackpad, which the browser tells as small turns with Control. */
 const WHEEL = 0.0016;
+const TRACKPAD = 0.01;
 const PX_PER_WHEEL_LINE = 18;
 
 export interface PointerProps {
@@ -72,7 +73,9 @@ export function usePointers(element: RefObject<HTMLElement | null>, ground: Grou
     () => ({
       onPointerDown(event) {
         if (event.pointerType === 'mouse' && event.button !== 0) return;
-        event.currentTarget.setPointerCapture(event.pointerId);
+        element.current?.setPointerCapture(event.pointerId);
+        // A tap does not move the focus on every tablet, and keys go on where the finger was.
+        element.current?.focus({ preventScroll: true });
         hands.down(event.pointerId, at(event));
       },
       onPointerMove(event) {
@@ -83,7 +86,7 @@ export function usePointers(element: RefObject<HTMLElement | null>, ground: Grou
       onPointerCancel: (event) => hands.end({ kind: 'lost', id: event.pointerId }),
       takeBack: () => hands.takeBack(),
     }),
-    [hands, at],
+    [hands, at, element],
   );
 }
 
@@ -192,7 +195,7 @@ function useWheel(element: RefObject<HTMLElement | null>, now: RefObject<Ground>
       event.preventDefault();
       const px = event.deltaMode === 1 ? event.deltaY * PX_PER_WHEEL_LINE : event.deltaY;
       const about = pointIn(target, event.clientX, event.clientY);
-      now.current.controls.zoom(Math.exp(-px * WHEEL), about);
+      now.current.controls.zoom(Math.exp(-px * (event.ctrlKey ? TRACKPAD : WHEEL)), about);
     };
     target.addEventListener('wheel', turned, { passive: false });
     return () => target.removeEventListener('wheel', turned);

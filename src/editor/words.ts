@@ -102,12 +102,23 @@ export const keyLabel = (
   what: keyof typeof keyVerbs,
 ): string => `${keyVerbs[what]} ${nameOfSelection(layout, selection)}`;
 
-/** The plan's own name and the keys it answers to, for those who hear it. */
+/** The plan's own name. */
 export const planName = 'Plan of the deck';
-export const planKeys =
-  'Tab and Shift Tab go from thing to thing. Arrow keys move by 10 millimetres, with Shift by 1, with Alt by 50, ' +
-  'with Control the base. Brackets turn, comma and full stop lean, Page Up and Page Down raise and lower, ' +
-  'Delete removes, plus and minus zoom, 0 fits, Escape lets go.';
+
+/** The keys that the plan answers to, and what they do. */
+export const planKeys: readonly (readonly [keys: string, what: string])[] = [
+  ['Tab, Shift Tab', 'go from thing to thing'],
+  ['Arrows', 'move by 10 mm; with Shift by 1, with Alt by 50'],
+  ['Control arrows', "move a mic's base or a piece's stand"],
+  ['[ and ]', 'turn by 5 degrees; with Shift by 1, with Alt the feet'],
+  [', and .', 'lean by 5 degrees; with Shift by 1'],
+  ['Page Up, Page Down', 'raise and lower by 10 mm; with Shift by 1, with Alt by 50'],
+  ['Delete', 'remove'],
+  ['+, -, 0', 'zoom in, zoom out, fit'],
+  ['Escape', 'take a drag back, let go; once more, then Tab leaves the plan'],
+];
+
+export const spokenKeys = planKeys.map(([keys, what]) => `${keys}: ${what}.`).join(' ');
 
 /** What the hatch on the plan means. */
 export const zoneText = (height: Mm, unit: LengthUnit): string =>
