@@ -1,11 +1,11 @@
 import type { ReactNode } from 'react';
 import type { LibraryActions } from '../session/library.ts';
+import { useSession } from '../session/session.ts';
 import { Panel } from './panel/Panel.tsx';
 import { useRootTheme } from './parts/useRootTheme.ts';
 import { PlanBar } from './workspace/PlanBar.tsx';
 import { TopBar } from './workspace/TopBar.tsx';
 import { VerdictNews } from './workspace/VerdictNews.tsx';
-import { useSession } from '../session/session.ts';
 
 interface WorkspaceProps {
   readonly actions: LibraryActions;

@@ -1,21 +1,16 @@
-import type { Id } from '../../layout/fields.ts';
-import type { FindingCode } from '../../report/report.ts';
-import { useOpen } from '../parts/useOpen.ts';
+import type { Finding } from '../../report/report.ts';
 import { Icon } from '../parts/Icon.tsx';
+import { useOpen } from '../parts/useOpen.ts';
 import { findingWords } from '../words/findingWords.ts';
 
 interface AboutFindingsProps {
-  readonly id: Id;
-  /** Codes that are said elsewhere. */
-  readonly without?: readonly FindingCode[];
+  readonly of: (finding: Finding) => boolean;
 }
 
 /** Every finding about one thing, with what to do. */
-export function AboutFindings({ id, without = [] }: AboutFindingsProps) {
+export function AboutFindings({ of }: AboutFindingsProps) {
   const { layout, report } = useOpen();
-  const findings = report.findings.filter(
-    (finding) => finding.about.includes(id) && !without.includes(finding.code),
-  );
+  const findings = report.findings.filter(of);
   if (findings.length === 0) return null;
   return (
     <ul className="about-findings">

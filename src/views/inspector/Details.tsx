@@ -1,8 +1,10 @@
 import type { Selection } from '../../session/selection.ts';
+import { isAboutBox } from '../panel/worstFirst.ts';
 import { useOpen } from '../parts/useOpen.ts';
+import { PlayerFields } from '../player/PlayerFields.tsx';
 import { BoxFields } from '../stage/BoxFields.tsx';
 import { DeckFields } from '../stage/DeckFields.tsx';
-import { PlayerFields } from '../player/PlayerFields.tsx';
+import { AboutFindings } from './AboutFindings.tsx';
 import { DetailsHead } from './DetailsHead.tsx';
 import { MicDetails } from './MicDetails.tsx';
 import { PieceDetails } from './PieceDetails.tsx';
@@ -23,6 +25,7 @@ export function Details({ selection }: { readonly selection: Selection }) {
       return (
         <>
           <DetailsHead kind="Drum sub-box" title="Box" />
+          <AboutFindings of={isAboutBox} />
           <BoxFields />
         </>
       );

@@ -1,6 +1,6 @@
 import { select } from '../../session/session.ts';
-import { Icon } from '../parts/Icon.tsx';
 import { usePanel } from '../panel/usePanel.ts';
+import { Icon } from '../parts/Icon.tsx';
 
 interface DetailsHeadProps {
   readonly kind: string;

@@ -1,5 +1,6 @@
-import type { Mic } from '../../layout/mics/mic.ts';
 import { findMicClass } from '../../layout/catalogue/micClasses.ts';
+import type { Mic } from '../../layout/mics/mic.ts';
+import { isClearance } from '../panel/worstFirst.ts';
 import { useOpen } from '../parts/useOpen.ts';
 import { AboutFindings } from './AboutFindings.tsx';
 import { ClipFields } from './ClipFields.tsx';
@@ -8,8 +9,8 @@ import { HoldingFields } from './HoldingFields.tsx';
 import { MicActions } from './MicActions.tsx';
 import { MicVerdict } from './MicVerdict.tsx';
 import { PatchFields } from './PatchFields.tsx';
-import { PlateOnDeckFields } from './PlateOnDeckFields.tsx';
 import { PlateInKickFields } from './PlateInKickFields.tsx';
+import { PlateOnDeckFields } from './PlateOnDeckFields.tsx';
 import { StandFields } from './StandFields.tsx';
 
 /** All numbers of one mic, its clearance first. */
@@ -20,7 +21,7 @@ export function MicDetails({ mic }: { readonly mic: Mic }) {
     <>
       <DetailsHead kind={micClass ? `Mic · ${micClass.name}` : 'Mic'} title={mic.name} />
       <MicVerdict mic={mic.id} />
-      <AboutFindings id={mic.id} without={['mic-struck', 'mic-tight']} />
+      <AboutFindings of={(finding) => !isClearance(finding) && finding.about.includes(mic.id)} />
       <HoldingFields mic={mic} />
       <MountFields mic={mic} />
       <PatchFields mic={mic} />

@@ -1,4 +1,5 @@
 import type { Id } from '../../layout/fields.ts';
+import { isClearance } from '../panel/worstFirst.ts';
 import { useOpen } from '../parts/useOpen.ts';
 import { VerdictBadge } from '../parts/VerdictMark.tsx';
 import { clearancePlace, clearanceWords } from '../words/clearanceWords.ts';
@@ -11,9 +12,7 @@ export function MicVerdict({ mic }: { readonly mic: Id }) {
   const { layout, report } = useOpen();
   const row = report.clearances.find((each) => each.mic === mic);
   if (!row) return null;
-  const finding = report.findings.find(
-    ({ code, about }) => (code === 'mic-struck' || code === 'mic-tight') && about[0] === mic,
-  );
+  const finding = report.findings.find((each) => isClearance(each) && each.about[0] === mic);
   const place = clearancePlace(row, layout);
   return (
     <section className={`verdict-card ${row.verdict}-card`} aria-label="Clearance">

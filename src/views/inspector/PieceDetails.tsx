@@ -1,7 +1,7 @@
-import { mirrorPiece } from '../../layout/edit/mirror.ts';
-import { deletePiece } from '../../layout/edit/removePiece.ts';
 import { duplicatePiece } from '../../layout/edit/duplicatePiece.ts';
+import { mirrorPiece } from '../../layout/edit/mirror.ts';
 import { renamePiece } from '../../layout/edit/pieces.ts';
+import { deletePiece } from '../../layout/edit/removePiece.ts';
 import { isStruck, type Piece } from '../../layout/pieces/piece.ts';
 import { edit, select, session } from '../../session/session.ts';
 import { TextField } from '../fields/TextField.tsx';
@@ -25,7 +25,7 @@ export function PieceDetails({ piece }: { readonly piece: Piece }) {
   return (
     <>
       <DetailsHead kind={kindAndSize(piece)} title={name} />
-      <AboutFindings id={id} />
+      <AboutFindings of={({ about }) => about.includes(id)} />
       <FieldsOf piece={piece} />
       <MicsOfPiece piece={piece} />
       <section className="group">

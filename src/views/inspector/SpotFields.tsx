@@ -1,7 +1,7 @@
 import { planCoordinate } from '../../layout/fields.ts';
 import type { Layout } from '../../layout/layout.ts';
-import { NumberField } from '../fields/NumberField.tsx';
 import { LENGTH } from '../fields/measure.ts';
+import { NumberField } from '../fields/NumberField.tsx';
 import { limitsOf } from '../fields/reading.ts';
 
 interface Spot {

@@ -1,10 +1,10 @@
-import { azimuthField, heightField, tiltField } from '../../layout/fields.ts';
 import { movePiece, raisePiece, setHands, tiltPiece } from '../../layout/edit/pieces.ts';
+import { azimuthField, heightField, tiltField } from '../../layout/fields.ts';
 import { isCymbal, isDrum, type Struck } from '../../layout/pieces/piece.ts';
 import { handsField } from '../../layout/pieces/struck.ts';
 import { edit } from '../../session/session.ts';
-import { NumberField } from '../fields/NumberField.tsx';
 import { DIRECTION, LENGTH, TILT } from '../fields/measure.ts';
+import { NumberField } from '../fields/NumberField.tsx';
 import { limitsOf } from '../fields/reading.ts';
 import { SelectField } from '../fields/SelectField.tsx';
 import { DIRECTION_HINT, Group } from '../parts/Group.tsx';

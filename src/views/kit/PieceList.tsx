@@ -1,8 +1,8 @@
 import { isCymbal, isDrum, type Piece } from '../../layout/pieces/piece.ts';
 import { useSession } from '../../session/session.ts';
 import { usePanel } from '../panel/usePanel.ts';
-import { useOpen } from '../parts/useOpen.ts';
 import { Icon } from '../parts/Icon.tsx';
+import { useOpen } from '../parts/useOpen.ts';
 import { kindWords } from '../words/kindWords.ts';
 import { counted } from '../words/nameOf.ts';
 import { sizeWords } from '../words/sizeWords.ts';

@@ -2,6 +2,7 @@ import type { ReactNode } from 'react';
 import type { Selection } from '../../session/selection.ts';
 import { useSession } from '../../session/session.ts';
 import { Details } from '../inspector/Details.tsx';
+import { useOpen } from '../parts/useOpen.ts';
 import { CablesSection } from '../sections/CablesSection.tsx';
 import { FindingsSection } from '../sections/FindingsSection.tsx';
 import { KitSection } from '../sections/KitSection.tsx';
@@ -13,7 +14,6 @@ import { SelectedBar } from './SelectedBar.tsx';
 import { titleOf } from './titleOf.ts';
 import { useFocusInView } from './useFocusInView.ts';
 import { PanelContext, type SectionId, usePanelState } from './usePanel.ts';
-import { useOpen } from '../parts/useOpen.ts';
 
 const sections: Readonly<Record<SectionId, () => ReactNode>> = {
   findings: FindingsSection,

@@ -1,5 +1,7 @@
+import type { Id } from '../../layout/fields.ts';
 import type { Layout } from '../../layout/layout.ts';
 import type { ClearanceRow, Finding, Report } from '../../report/report.ts';
+import type { Selection } from '../../session/selection.ts';
 import type { Verdict } from '../words/verdictWords.ts';
 
 /** One line of the findings list: a mic with its clearance, or a finding about anything else. */
@@ -11,6 +13,8 @@ export type FindingRow =
       readonly finding: Finding | undefined;
     }
   | { readonly kind: 'finding'; readonly key: string; readonly finding: Finding };
+
+type ThingSelection = Extract<Selection, { kind: 'mic' | 'piece' }>;
 
 /**
  * Every mic once and every other finding once, the worst first: struck mics, what stops the show, tight mics, warnings,
@@ -34,7 +38,8 @@ export function worstFirst(report: Report): readonly FindingRow[] {
     .map(({ row }) => row);
 }
 
-const isClearance = (finding: Finding): boolean =>
+/** Whether a finding says how much room a mic has: its clearance says more. */
+export const isClearance = (finding: Finding): boolean =>
   finding.code === 'mic-struck' || finding.code === 'mic-tight';
 
 const verdictRank: Readonly<Record<Verdict, number>> = { struck: 0, tight: 2, clear: 5 };
@@ -54,11 +59,19 @@ export function verdictCounts(report: Report): Readonly<Record<Verdict, number>>
   return counts;
 }
 
-/** What a finding selects: its mic or piece, the first that is still in the layout. */
-export function selectionOf(ids: readonly string[], layout: Layout) {
-  for (const id of ids) {
-    if (layout.mics.some((mic) => mic.id === id)) return { kind: 'mic', id } as const;
-    if (layout.pieces.some((piece) => piece.id === id)) return { kind: 'piece', id } as const;
-  }
-  return null;
+/** What an id names: a mic or a piece; null when it is no longer in the layout. */
+export function selectionOf(id: Id, layout: Layout): ThingSelection | null {
+  if (layout.mics.some((mic) => mic.id === id)) return { kind: 'mic', id };
+  return layout.pieces.some((piece) => piece.id === id) ? { kind: 'piece', id } : null;
+}
+
+/** Whether a finding is about the box itself: it is put right there. */
+export const isAboutBox = ({ code }: Finding): boolean =>
+  code === 'box-in-obstacle' || code === 'box-off-deck' || code === 'more-mics-than-inputs';
+
+/** What a line is about and can be adjusted at, the main thing first. */
+export function targetsOf(line: FindingRow, layout: Layout): readonly Selection[] {
+  if (line.kind === 'finding' && isAboutBox(line.finding)) return [{ kind: 'box' }];
+  const ids = line.kind === 'mic' ? [line.row.mic] : line.finding.about;
+  return ids.map((id) => selectionOf(id, layout)).filter((selection) => selection !== null);
 }

@@ -1,4 +1,4 @@
-import { type ReactNode, useLayoutEffect, useId, useRef } from 'react';
+import { type ReactNode, useId, useLayoutEffect, useRef } from 'react';
 import { Icon } from './Icon.tsx';
 
 interface DialogProps {

@@ -1,10 +1,10 @@
 import { useId } from 'react';
 import type { Finding } from '../../report/report.ts';
-import type { FindingRow } from '../panel/worstFirst.ts';
-import { selectionOf } from '../panel/worstFirst.ts';
 import { usePanel } from '../panel/usePanel.ts';
-import { useOpen } from '../parts/useOpen.ts';
+import type { FindingRow } from '../panel/worstFirst.ts';
+import { targetsOf } from '../panel/worstFirst.ts';
 import { Icon } from '../parts/Icon.tsx';
+import { useOpen } from '../parts/useOpen.ts';
 import { VerdictMark } from '../parts/VerdictMark.tsx';
 import { findingWords } from '../words/findingWords.ts';
 import { movementWords } from '../words/movementWords.ts';
@@ -22,9 +22,10 @@ export function FindingLine({ row, shown }: FindingLineProps) {
   const { layout } = useOpen();
   const panel = usePanel();
   const moreId = useId();
-  const about = row.kind === 'mic' ? [row.row.mic] : row.finding.about;
-  const toggle = () =>
-    shown ? panel.point(null, null) : panel.point(row.key, selectionOf(about, layout));
+  const toggle = () => {
+    if (shown) panel.point(null, null);
+    else panel.point(row.key, targetsOf(row, layout)[0] ?? null);
+  };
   return (
     <li className={shown ? 'line shown' : 'line'}>
       <button

@@ -1,17 +1,17 @@
-import { selectionOf } from '../panel/worstFirst.ts';
-import type { FindingRow } from '../panel/worstFirst.ts';
+import { titleOf } from '../panel/titleOf.ts';
 import { usePanel } from '../panel/usePanel.ts';
+import type { FindingRow } from '../panel/worstFirst.ts';
+import { targetsOf } from '../panel/worstFirst.ts';
 import { useOpen } from '../parts/useOpen.ts';
 import { clearancePlace, clearanceWords } from '../words/clearanceWords.ts';
 import { findingWords } from '../words/findingWords.ts';
-import { capitalised, nameOf } from '../words/nameOf.ts';
+import { capitalised } from '../words/nameOf.ts';
 
 /** The whole of one finding: what, where, what to do, and the way to the numbers. */
 export function FindingMore({ row }: { readonly row: FindingRow }) {
   const { layout, report } = useOpen();
   const panel = usePanel();
   const text = row.finding && findingWords(row.finding, layout, report.clearances);
-  const about = row.kind === 'mic' ? [row.row.mic] : row.finding.about;
   const place = row.kind === 'mic' ? clearancePlace(row.row, layout) : undefined;
   const what =
     row.kind === 'finding'
@@ -19,9 +19,7 @@ export function FindingMore({ row }: { readonly row: FindingRow }) {
       : row.row.verdict === 'clear'
         ? undefined
         : `${capitalised(clearanceWords(row.row, layout))}.`;
-  const targets = about
-    .map((id) => selectionOf([id], layout))
-    .filter((selection) => selection !== null);
+  const targets = targetsOf(row, layout);
   return (
     <div className="line-more">
       {what !== undefined && <p>{what}</p>}
@@ -29,8 +27,12 @@ export function FindingMore({ row }: { readonly row: FindingRow }) {
       {text && <p className="next">{text.next}</p>}
       <div className="buttons">
         {targets.slice(0, 2).map((selection) => (
-          <button key={selection.id} type="button" onClick={() => panel.open(selection)}>
-            Adjust {nameOf(layout, selection.id)}
+          <button
+            key={'id' in selection ? selection.id : selection.kind}
+            type="button"
+            onClick={() => panel.open(selection)}
+          >
+            Adjust {titleOf(selection, layout)}
           </button>
         ))}
       </div>

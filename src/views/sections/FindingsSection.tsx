@@ -2,8 +2,8 @@ import { useMemo } from 'react';
 import { useSession } from '../../session/session.ts';
 import { type FindingRow, worstFirst } from '../panel/worstFirst.ts';
 import { useOpen } from '../parts/useOpen.ts';
-import { NoMicsYet } from './NoMicsYet.tsx';
 import { FindingLine } from './FindingLine.tsx';
+import { NoMicsYet } from './NoMicsYet.tsx';
 import { VerdictTally } from './VerdictTally.tsx';
 
 /** Every mic with its clearance and every other finding, the worst first. */

@@ -1,10 +1,10 @@
-import { moveKit, setDeck } from '../../layout/edit/stage.ts';
 import { deckSchema } from '../../layout/deck.ts';
+import { moveKit, setDeck } from '../../layout/edit/stage.ts';
 import { azimuthField } from '../../layout/fields.ts';
-import { SpotFields } from '../inspector/SpotFields.tsx';
 import { COARSE_LENGTH, DIRECTION } from '../fields/measure.ts';
 import { NumberField } from '../fields/NumberField.tsx';
 import { limitsOf } from '../fields/reading.ts';
+import { SpotFields } from '../inspector/SpotFields.tsx';
 import { Group } from '../parts/Group.tsx';
 import { useOpen } from '../parts/useOpen.ts';
 import { StairsFields } from './StairsFields.tsx';

@@ -3,7 +3,7 @@ import type { Mic } from '../../layout/mics/mic.ts';
 import type { ClearanceRow, Finding, FindingCode } from '../../report/report.ts';
 import { showLength, showLongLength } from '../../units/lengthText.ts';
 import { clearanceWords } from './clearanceWords.ts';
-import { counted, listed, nameOf } from './nameOf.ts';
+import { capitalised, counted, listed, nameOf } from './nameOf.ts';
 import { placeWords } from './placeWords.ts';
 
 /** A finding for a person: what it is, what and where exactly, and what to do about it. */
@@ -19,15 +19,16 @@ interface Subject {
   readonly layout: Layout;
   /** The clearance of the mic it is about, where there is one. */
   readonly row: ClearanceRow | undefined;
-  /** Names of what it is about: the main one, the second, and all but the main one. */
+  /** Names of what it is about: the main one, the second, all but the main one, and all. */
   readonly main: string;
   readonly other: string;
   readonly others: string;
+  readonly all: string;
 }
 
 /**
- * The words of a finding. The numbers it may carry, each optional: `beyond`, `depth`, `overlap`, `needed`, `longest` (mm),
- * `factor`, `input`, `inputs`, `mics` (counts). Give the report's clearances, and a struck or tight mic names its move too.
+ * The words of a finding. The numbers it may carry, each optional: `beyond`, `depth`, `overlap`, `needed`, `longest`, `drop` (mm),
+ * `side` (1 right, -1 left), `factor`, `input`, `inputs`, `mics` (counts). Give the report's clearances, and a struck or tight mic names its move too.
  */
 export function findingWords(
   finding: Finding,
@@ -36,16 +37,22 @@ export function findingWords(
 ): FindingText {
   const [mainId, ...otherIds] = finding.about;
   const names = otherIds.map((id) => nameOf(layout, id));
+  const main = mainId === undefined ? 'the layout' : nameOf(layout, mainId);
   const text = sentences[finding.code]({
     finding,
     layout,
     row: clearances.find((row) => row.mic === mainId),
-    main: mainId === undefined ? 'The layout' : nameOf(layout, mainId),
+    main,
     other: names[0] ?? 'another thing',
     others: names.length > 0 ? listed(names) : 'something',
+    all: listed([main, ...names]),
   });
-  const place = finding.place && `Where: ${placeWords(finding.place, layout)}.`;
-  return place ? { ...text, detail: `${text.detail} ${place}`.trim() } : text;
+  const place = finding.place ? ` Where: ${placeWords(finding.place, layout)}.` : '';
+  return {
+    title: capitalised(text.title),
+    detail: `${capitalised(text.detail)}${place}`,
+    next: text.next,
+  };
 }
 
 /** ` by 12 mm`, or nothing where the number is not known. */
@@ -56,6 +63,20 @@ function by({ finding, layout }: Subject, name: string): string {
 
 const micOf = ({ finding, layout }: Subject): Mic | undefined =>
   layout.mics.find((mic) => mic.id === finding.about[0]);
+
+const isClip = (subject: Subject): boolean => micOf(subject)?.mount.kind === 'clip';
+
+/** `left ` or `right ` where the finding says which arm; nothing where it does not. */
+function handOf({ finding }: Subject): string {
+  const { side } = finding.numbers;
+  if (side === undefined) return '';
+  return side > 0 ? 'right ' : 'left ';
+}
+
+function dropOf({ finding, layout }: Subject): string {
+  const { drop } = finding.numbers;
+  return drop === undefined ? '' : `, ${showLength(drop, layout.units)} high`;
+}
 
 function moveItAway(subject: Subject): string {
   switch (micOf(subject)?.mount.kind) {
@@ -69,9 +90,7 @@ function moveItAway(subject: Subject): string {
 }
 
 const detailOfMic = ({ row, layout }: Subject, fallback: string): string =>
-  row ? `${sentence(clearanceWords(row, layout))}` : fallback;
-
-const sentence = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
+  row ? `${clearanceWords(row, layout)}.` : fallback;
 
 const sentences: Readonly<Record<FindingCode, (subject: Subject) => FindingText>> = {
   'mic-struck': (s) => ({
@@ -95,9 +114,11 @@ const sentences: Readonly<Record<FindingCode, (subject: Subject) => FindingText>
     next: 'Raise the mic, draw it back or change the angle until it stands free.',
   }),
   'boom-through-piece': (s) => ({
-    title: `The stand of ${s.main} goes through ${s.other}`,
-    detail: `Boom or mast and ${s.other} take the same space${by(s, 'depth')}.`,
-    next: 'Move the base to the other side, or set the mast higher or lower so that the boom passes free.',
+    title: `The ${isClip(s) ? 'clip' : 'stand'} of ${s.main} goes through ${s.other}`,
+    detail: `${isClip(s) ? "The clip's arm" : 'Boom or mast'} and ${s.other} take the same space${by(s, 'depth')}.`,
+    next: isClip(s)
+      ? 'Turn the clip round the rim to where its arm is free.'
+      : 'Move the base to the other side, or set the mast higher or lower so that the boom passes free.',
   }),
   'mic-against-stand': (s) => ({
     title: `${s.main} stands against the hardware of ${s.other}`,
@@ -126,7 +147,7 @@ const sentences: Readonly<Record<FindingCode, (subject: Subject) => FindingText>
   }),
   'piece-out-of-reach': (s) => ({
     title: `${s.main} is out of the player's reach`,
-    detail: `The arm falls short${by(s, 'beyond')}, trunk lean included.`,
+    detail: `The ${handOf(s)}arm falls short${by(s, 'beyond')}, trunk lean included.`,
     next: 'Bring it nearer, or check who plays: stature, stick and which hands play it.',
   }),
   'stand-may-tip': (s) => ({
@@ -156,7 +177,7 @@ const sentences: Readonly<Record<FindingCode, (subject: Subject) => FindingText>
   }),
   'input-twice': (s) => ({
     title: `Input ${s.finding.numbers.input ?? '?'} is used twice`,
-    detail: `${listed([s.main, s.others])} are on the same input.`,
+    detail: `${s.all} are on the same input.`,
     next: 'Give one of them a free input.',
   }),
   'input-beyond-box': (s) => ({
@@ -171,12 +192,12 @@ const sentences: Readonly<Record<FindingCode, (subject: Subject) => FindingText>
   }),
   'box-in-obstacle': (s) => ({
     title: 'The box stands in something else',
-    detail: `The box and ${s.main} take the same floor.`,
+    detail: `The box takes the same floor as ${s.all}.`,
     next: 'Move the box to a free place along the edge of the deck.',
   }),
   'box-off-deck': (s) => ({
     title: 'The box stands beside the deck',
-    detail: `Its cables go over the edge of the deck${by(s, 'drop')}.`,
+    detail: `Its cables hang over the edge of the deck${dropOf(s)}.`,
     next: 'Secure the cables at the edge, or move the box onto the deck.',
   }),
   'lane-crossed': (s) => ({

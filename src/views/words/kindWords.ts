@@ -1,10 +1,9 @@
-import type { StandClass } from '../../layout/mics/mount.ts';
-import type { Mount } from '../../layout/mics/mount.ts';
-import type { MicClass } from '../../layout/mics/micClass.ts';
-import type { PieceKind } from '../../layout/pieces/piece.ts';
-import type { Hands } from '../../layout/pieces/struck.ts';
 import type { MountChoice } from '../../layout/catalogue/micClasses.ts';
 import { standSpec } from '../../layout/catalogue/standClasses.ts';
+import type { MicClass } from '../../layout/mics/micClass.ts';
+import type { Mount, StandClass } from '../../layout/mics/mount.ts';
+import type { PieceKind } from '../../layout/pieces/piece.ts';
+import type { Hands } from '../../layout/pieces/struck.ts';
 
 const kinds: Readonly<Record<PieceKind, string>> = {
   kick: 'Kick drum',

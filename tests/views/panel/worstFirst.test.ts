@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { ClearanceRow, Finding, Report } from '../../../src/report/report.ts';
-import { selectionOf, verdictCounts, worstFirst } from '../../../src/views/panel/worstFirst.ts';
+import { targetsOf, verdictCounts, worstFirst } from '../../../src/views/panel/worstFirst.ts';
 import { sample } from '../words/sampleLayout.ts';
 
 const row = (mic: string, clearance: number, verdict: ClearanceRow['verdict']): ClearanceRow => ({
@@ -64,9 +64,15 @@ describe('the findings list', () => {
     expect(verdictCounts(report)).toEqual({ clear: 2, tight: 1, struck: 2 });
   });
 
-  it('selects the first thing that is still there', () => {
-    expect(selectionOf(['gone', 'rack-1'], sample)).toEqual({ kind: 'piece', id: 'rack-1' });
-    expect(selectionOf(['mic-snare'], sample)).toEqual({ kind: 'mic', id: 'mic-snare' });
-    expect(selectionOf(['gone'], sample)).toBeNull();
+  it('leads to what it is about, as far as that is still there', () => {
+    const targets = (code: Finding['code'], about: readonly string[]) =>
+      targetsOf({ kind: 'finding', key: '', finding: finding(code, 'warn', about) }, sample);
+    expect(targets('feet-overlap', ['mic-snare', 'gone', 'rack-1'])).toEqual([
+      { kind: 'mic', id: 'mic-snare' },
+      { kind: 'piece', id: 'rack-1' },
+    ]);
+    expect(targets('feet-overlap', ['gone'])).toEqual([]);
+    expect(targets('box-in-obstacle', ['rack-1'])).toEqual([{ kind: 'box' }]);
+    expect(targets('more-mics-than-inputs', [])).toEqual([{ kind: 'box' }]);
   });
 });

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import {
-  type Nearest,
   micPartWords,
   movementWords,
+  type Nearest,
 } from '../../../src/views/words/movementWords.ts';
 import { sample, snareRow } from './sampleLayout.ts';
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { nominalSizes } from '../../../src/layout/catalogue/sizes.ts';
 import { usualPiece } from '../../../src/layout/catalogue/defaults/usualPieces.ts';
+import { nominalSizes } from '../../../src/layout/catalogue/sizes.ts';
 import { nominalWords, sizeWords } from '../../../src/views/words/sizeWords.ts';
 
 describe('sizes in words', () => {
