@@ -1,4 +1,4 @@
-import { rockingDiscDistance } from '../geometry/rockingDisc.ts';
+import { nearestOnRockingDisc } from '../geometry/rockingDisc.ts';
 import { closestBetweenSegments, type Segment } from '../geometry/segments.ts';
 import { along, scale, subtract, unit, type Vec3, vec } from '../geometry/vector.ts';
 import type { Piece } from '../layout/pieces/piece.ts';
@@ -126,13 +126,14 @@ function atSwing(
 ): Nearest | undefined {
   const at = solids[solid];
   if (!at) return undefined;
-  const away = unit(subtract(swing.centre, point), scale(swing.normal, -1));
-  const depth = rockingDiscDistance(swing, point);
+  const onMoving = nearestOnRockingDisc(swing, point);
+  const inward = unit(subtract(swing.centre, point), scale(swing.normal, -1));
+  const across = unit(subtract(onMoving, point), inward);
   return {
     movement: { kind: 'swing', cymbal: swing.cymbal },
     part: 'cymbal',
     micPart: at.part,
-    onMic: along(point, away, at.capsule.radius),
-    onMoving: along(point, away, Math.max(0, depth)),
+    onMic: along(point, across, at.capsule.radius),
+    onMoving,
   };
 }

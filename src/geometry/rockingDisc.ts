@@ -1,5 +1,15 @@
 import type { Mm } from '../units/quantity.ts';
-import { along, distance, dot, length, perpendicular, subtract, type Vec3 } from './vector.ts';
+import {
+  along,
+  distance,
+  dot,
+  length,
+  perpendicular,
+  subtract,
+  unit,
+  type Vec3,
+  vec,
+} from './vector.ts';
 
 /** What a disc sweeps that rocks about any axis through its centre: all within `radius` whose lift off the plane is at most the rocking angle. */
 export interface RockingDisc {
@@ -22,6 +32,22 @@ export function rockingDiscDistance(disc: RockingDisc, point: Vec3): Mm {
   if (past <= 0) return Math.max(size - disc.radius, past);
   const onEdge = Math.max(0, Math.min(disc.radius, out * disc.cos + lift * disc.sin));
   return Math.hypot(out - onEdge * disc.cos, lift - onEdge * disc.sin);
+}
+
+/** The point of what the disc sweeps that is nearest to another; inside, that point itself. */
+export function nearestOnRockingDisc(disc: RockingDisc, point: Vec3): Vec3 {
+  const { centre, normal, radius, sin, cos } = disc;
+  const from = subtract(point, centre);
+  const rise = dot(from, normal);
+  const aside = perpendicular(from, normal);
+  const lift = Math.abs(rise);
+  const out = length(aside);
+  if (lift * cos <= out * sin) return along(centre, from, Math.min(1, radius / length(from)));
+  const onEdge = Math.max(0, Math.min(radius, out * cos + lift * sin));
+  // Straight over the centre every direction is as near.
+  const backward = unit(perpendicular(vec(0, -1, 0), normal), vec(0, 0, 1));
+  const foot = along(centre, unit(aside, backward), onEdge * cos);
+  return along(foot, normal, Math.sign(rise) * onEdge * sin);
 }
 
 /** The point of a segment that is nearest to what the disc sweeps. */
