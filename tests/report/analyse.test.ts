@@ -1,0 +1,106 @@
+import { describe, expect, test } from 'vitest';
+import { STARTING_KITS } from '../../src/layout/catalogue/kits/startingKits.ts';
+import { changeMic } from '../../src/layout/edit/change.ts';
+import { changeClip, setInput } from '../../src/layout/edit/mics.ts';
+import { movePiece } from '../../src/layout/edit/pieces.ts';
+import { moveBox, setMargin, setPlayer } from '../../src/layout/edit/stage.ts';
+import type { Layout } from '../../src/layout/layout.ts';
+import { createAnalyst } from '../../src/report/analyse.ts';
+
+const kit = (key: string): Layout => {
+  const start = STARTING_KITS.find((one) => one.key === key);
+  if (!start) throw new Error(`no starting kit ${key}`);
+  return start.make('kit');
+};
+const fresh = (layout: Layout) => createAnalyst()(layout);
+const codes = (layout: Layout): readonly string[] => fresh(layout).findings.map(({ code }) => code);
+
+describe('an analysis', () => {
+  test.each(STARTING_KITS.map(({ key }) => key))('%s opens without a finding', (key) => {
+    expect(codes(kit(key))).toEqual([]);
+  });
+
+  test('gives one clearance and one run for every mic, in their order', () => {
+    const layout = kit('large-kit');
+    const report = fresh(layout);
+    const ids = layout.mics.map(({ id }) => id);
+    expect(report.clearances.map(({ mic }) => mic)).toEqual(ids);
+    expect(report.runs.map(({ mic }) => mic)).toEqual(ids);
+    expect(report.totals.cable).toBeCloseTo(
+      report.runs.reduce((sum, { total }) => sum + total, 0),
+      6,
+    );
+  });
+
+  test('with a memory is the same as without, after every edit', () => {
+    const edits: readonly ((layout: Layout) => Layout)[] = [
+      (l) => changeClip(l, 'mic-rack-1', { angle: 250 }),
+      (l) => movePiece(l, 'rack-1', { x: -100, y: 640 }),
+      (l) => setPlayer(l, { seatHeight: 560 }),
+      (l) => moveBox(l, { x: 900, y: 300 }),
+      (l) => setMargin(l, 90),
+      (l) => setInput(l, 'mic-snare', null),
+      (l) => changeMic(l, 'mic-rack-2', (mic) => ({ ...mic, name: 'Renamed' })),
+    ];
+    const analyst = createAnalyst();
+    let layout = kit('five-piece-two-racks');
+    analyst(layout);
+    for (const edit of edits) {
+      layout = edit(layout);
+      expect(analyst(layout)).toEqual(fresh(layout));
+    }
+  });
+
+  test('sorts findings by how bad they are, the nearest first', () => {
+    let layout = kit('five-piece-two-racks');
+    layout = changeClip(layout, 'mic-rack-1', { angle: 270, reach: 60 });
+    layout = setMargin(layout, 120);
+    const ranks = { stop: 0, warn: 1, note: 2 };
+    const { findings } = fresh(layout);
+    expect(findings.some(({ code }) => code === 'mic-struck')).toBe(true);
+    expect(findings.some(({ code }) => code === 'mic-tight')).toBe(true);
+    const order = findings.map(({ severity }) => ranks[severity]);
+    expect(order).toEqual(order.toSorted((a, b) => a - b));
+    const tight = findings.filter(({ code }) => code === 'mic-tight');
+    const clearances = tight.map(({ numbers }) => numbers['clearance'] ?? 0);
+    expect(clearances).toEqual(clearances.toSorted((a, b) => a - b));
+  });
+
+  test('names every finding once', () => {
+    const layout = setMargin(changeClip(kit('large-kit'), 'mic-rack-1', { angle: 270 }), 150);
+    const keys = fresh(layout).findings.map(({ key }) => key);
+    expect(new Set(keys).size).toBe(keys.length);
+  });
+});
+
+describe('a finding says', () => {
+  const start = kit('five-piece-two-racks');
+
+  test('that a clip of metal may mark the rim', () => {
+    expect(codes(changeClip(start, 'mic-rack-1', { material: 'metal' }))).toEqual([
+      'clip-metal-rim',
+    ]);
+  });
+
+  test('that a mic is not plugged, or two share an input', () => {
+    expect(codes(setInput(start, 'mic-snare', null))).toContain('run-unplugged');
+    const used = start.mics.find(({ id }) => id === 'mic-rack-1')?.input ?? null;
+    expect(codes(setInput(start, 'mic-snare', used))).toContain('input-twice');
+  });
+
+  test('that a hand cannot reach a piece', () => {
+    const far = movePiece(start, 'crash-2', { x: 400, y: 2600 });
+    const finding = fresh(far).findings.find(({ code }) => code === 'piece-out-of-reach');
+    expect(finding?.about).toEqual(['crash-2']);
+    expect(finding?.numbers['beyond']).toBeGreaterThan(500);
+  });
+
+  test('that a mic is beyond its stand', () => {
+    const away = changeMic(start, 'mic-overhead-hi-hat-side', (mic) =>
+      mic.mount.kind === 'stand'
+        ? { ...mic, mount: { ...mic.mount, tip: { ...mic.mount.tip, z: 3500 } } }
+        : mic,
+    );
+    expect(codes(away)).toContain('mic-beyond-stand');
+  });
+});
