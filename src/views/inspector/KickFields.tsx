@@ -77,7 +77,7 @@ function PortFields({ kick }: { readonly kick: Kick }) {
       />
     );
   return (
-    <Group title="Port in the front head">
+    <Group title="Port in the front head" hint="Right as the audience sees it.">
       <div className="wide">
         <CheckField
           label="The front head has a port"
@@ -88,7 +88,7 @@ function PortFields({ kick }: { readonly kick: Kick }) {
         />
       </div>
       {part('diameter', 'Port diameter')}
-      {part('right', 'Right of the centre, from the audience')}
+      {part('right', 'Right of the centre')}
       {part('up', 'Above the centre')}
     </Group>
   );

@@ -1,5 +1,10 @@
+import { useState } from 'react';
 import { isStruck, type Piece } from '../../layout/pieces/piece.ts';
+import { edit, session } from '../../session/session.ts';
 import { MicLine } from '../mics/MicLine.tsx';
+import { withUsualMic } from '../mics/withUsualMic.ts';
+import { usePanel } from '../panel/usePanel.ts';
+import { Icon } from '../parts/Icon.tsx';
 import { useOpen } from '../parts/useOpen.ts';
 
 /** The mics whose own source is this piece. */
@@ -11,7 +16,7 @@ export function MicsOfPiece({ piece }: { readonly piece: Piece }) {
     <section className="group">
       <h3>Mics on it</h3>
       {mics.length === 0 ? (
-        <p className="field-hint">None yet.</p>
+        <UsualMic piece={piece} />
       ) : (
         <ul className="lines">
           {mics.map((mic) => (
@@ -20,5 +25,29 @@ export function MicsOfPiece({ piece }: { readonly piece: Piece }) {
         </ul>
       )}
     </section>
+  );
+}
+
+function UsualMic({ piece }: { readonly piece: Piece }) {
+  const panel = usePanel();
+  const { layout } = useOpen();
+  const [problem, setProblem] = useState('');
+  const add = () => {
+    edit(`Mic for ${piece.name}`, (from) => withUsualMic(from, [piece.id]));
+    const added = session.getState().open?.layout.mics.at(layout.mics.length);
+    if (added) panel.open({ kind: 'mic', id: added.id });
+    else setProblem('No usual place was found. Choose one in Mics.');
+  };
+  return (
+    <>
+      <button type="button" onClick={add}>
+        <Icon name="plus" /> Add the usual mic
+      </button>
+      {problem && (
+        <p className="field-problem" role="alert">
+          {problem}
+        </p>
+      )}
+    </>
   );
 }

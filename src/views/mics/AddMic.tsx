@@ -6,7 +6,7 @@ import { SelectField } from '../fields/SelectField.tsx';
 import { usePanel } from '../panel/usePanel.ts';
 import { Icon } from '../parts/Icon.tsx';
 import { useOpen } from '../parts/useOpen.ts';
-import { withUsualMic } from './OfferedMics.tsx';
+import { withUsualMic } from './withUsualMic.ts';
 
 /** A mic of a chosen class for a chosen source, also a second one for the same. */
 export function AddMic() {

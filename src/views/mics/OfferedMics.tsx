@@ -1,20 +1,12 @@
 import { useState } from 'react';
-import { type MicGroup, offeredMics } from '../../layout/catalogue/offered/offeredMics.ts';
-import { addMic } from '../../layout/edit/mics.ts';
-import type { Layout } from '../../layout/layout.ts';
+import type { MicGroup } from '../../layout/catalogue/offered/offeredMics.ts';
 import { edit, session } from '../../session/session.ts';
 import { usePanel } from '../panel/usePanel.ts';
 import { Icon } from '../parts/Icon.tsx';
 import { useOpen } from '../parts/useOpen.ts';
 import { clearanceAmount, verdictWord } from '../words/verdictWords.ts';
-import { firstClear } from './firstClear.ts';
 import { unmiked } from './unmiked.ts';
-
-/** A layout with the usual mic for a group, at the first usual place that is clear. */
-export function withUsualMic(layout: Layout, hears: MicGroup['hears'], micClass?: string): Layout {
-  const mic = firstClear(layout, offeredMics(layout, hears, micClass));
-  return mic ? addMic(layout, mic) : layout;
-}
+import { withUsualMic } from './withUsualMic.ts';
 
 /** What has no mic yet; one tap adds the usual one. */
 export function OfferedMics() {

@@ -36,37 +36,41 @@ export function OwnClassFields({ own }: OwnClassFieldsProps) {
         />
       </div>
       <OwnNumbers own={own} />
-      <SelectField
-        label="Works as"
-        value={own.type}
-        options={micClassSchema.shape.type.options.map((value) => ({
-          value,
-          text: micTypeWords(value),
-        }))}
-        onChoose={(value) => {
-          const type = micClassSchema.shape.type.options.find((option) => option === value);
-          if (type) change({ type });
-        }}
-      />
-      <SelectField
-        label="Connector"
-        value={own.connector}
-        options={micClassSchema.shape.connector.options.map((value) => ({
-          value,
-          text: connectors[value],
-        }))}
-        onChoose={(value) => {
-          const { options } = micClassSchema.shape.connector;
-          const connector = options.find((option) => option === value);
-          if (connector) change({ connector });
-        }}
-      />
+      <div className="wide">
+        <SelectField
+          label="Works as"
+          value={own.type}
+          options={micClassSchema.shape.type.options.map((value) => ({
+            value,
+            text: micTypeWords(value),
+          }))}
+          onChoose={(value) => {
+            const type = micClassSchema.shape.type.options.find((option) => option === value);
+            if (type) change({ type });
+          }}
+        />
+      </div>
+      <div className="wide">
+        <SelectField
+          label="Connector"
+          value={own.connector}
+          options={micClassSchema.shape.connector.options.map((value) => ({
+            value,
+            text: connectors[value],
+          }))}
+          onChoose={(value) => {
+            const { options } = micClassSchema.shape.connector;
+            const connector = options.find((option) => option === value);
+            if (connector) change({ connector });
+          }}
+        />
+      </div>
       <Choice
-        label="Faces the source with"
+        label="Faces with its"
         value={own.address}
         options={[
-          { value: 'end', text: 'Its end' },
-          { value: 'side', text: 'Its side' },
+          { value: 'end', text: 'End' },
+          { value: 'side', text: 'Side' },
         ]}
         onChoose={(address) => change({ address })}
       />

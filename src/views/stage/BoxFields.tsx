@@ -40,7 +40,7 @@ export function BoxFields() {
         apply={(layout, inputs) => setBox(layout, { inputs })}
       />
       <NumberField
-        label="Multicore to the stage box"
+        label="Multicore length"
         step="Length of the multicore"
         value={box.tail}
         measure={CABLE_LENGTH}

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { renameLayout, setUnits } from '../../layout/edit/stage.ts';
 import type { LibraryActions } from '../../session/library.ts';
 import { edit } from '../../session/session.ts';
 import { Choice } from '../fields/Choice.tsx';
@@ -30,7 +31,7 @@ export function TopBar({ actions }: { readonly actions: LibraryActions }) {
             { value: 'mm', text: 'mm' },
             { value: 'in', text: 'in' },
           ]}
-          onChoose={(units) => edit('Units shown', (from) => ({ ...from, units }))}
+          onChoose={(units) => edit('Units shown', (from) => setUnits(from, units))}
         />
         <ThemeChoice />
         <button
@@ -69,7 +70,7 @@ function LayoutTitle({ name }: { readonly name: string }) {
           onClose={() => setRenaming(false)}
           onRename={(to) => {
             setRenaming(false);
-            edit('Layout name', (from) => (to === from.name ? from : { ...from, name: to }));
+            edit('Rename the layout', (from) => renameLayout(from, to));
           }}
         />
       )}
