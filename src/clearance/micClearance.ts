@@ -1,6 +1,6 @@
 import { nearestOnRockingDisc } from '../geometry/rockingDisc.ts';
 import { closestBetweenSegments, type Segment } from '../geometry/segments.ts';
-import { along, scale, subtract, unit, type Vec3, vec } from '../geometry/vector.ts';
+import { along, perpendicular, scale, subtract, unit, type Vec3, vec } from '../geometry/vector.ts';
 import type { Piece } from '../layout/pieces/piece.ts';
 import type { Player } from '../layout/player.ts';
 import { POSITION } from '../player/arm.ts';
@@ -126,14 +126,17 @@ function atSwing(
 ): Nearest | undefined {
   const at = solids[solid];
   if (!at) return undefined;
+  const { a, b, radius } = at.capsule;
   const onMoving = nearestOnRockingDisc(swing, point);
+  // Where the mic's axis itself is swept there is no way to the swing: then its side that faces the cymbal's centre.
   const inward = unit(subtract(swing.centre, point), scale(swing.normal, -1));
-  const across = unit(subtract(onMoving, point), inward);
+  const facing = unit(perpendicular(inward, unit(subtract(b, a), swing.normal)), inward);
+  const across = unit(subtract(onMoving, point), facing);
   return {
     movement: { kind: 'swing', cymbal: swing.cymbal },
     part: 'cymbal',
     micPart: at.part,
-    onMic: along(point, across, at.capsule.radius),
+    onMic: along(point, across, radius),
     onMoving,
   };
 }
