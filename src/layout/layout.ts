@@ -9,7 +9,7 @@ import { playerSchema } from './player.ts';
 import { venueSchema } from './venue.ts';
 
 /** The version of the layout document that this program writes. */
-export const SCHEMA_VERSION = 1;
+export const SCHEMA_VERSION = 2;
 
 /**
  * The layout document: one kit with its player, mics, box, deck and venue facts. Plain JSON; what can be computed is not

@@ -13,12 +13,16 @@ export const bodyOverrides = z.strictObject({
 });
 export type BodyOverrides = z.infer<typeof bodyOverrides>;
 
+/** Which hand plays a hi-hat that both hands may play: either, the lead hand alone (crossed over the snare), the other alone (open). */
+export const hiHatField = z.enum(['either', 'crossed', 'open']);
+
 /** The player and how they hit. Lengths in mm. */
 export const playerSchema = z.strictObject({
   name: nameField,
   stature: within(1200, 2200),
   seatHeight: within(300, 800),
   leadHand: z.enum(['right', 'left']),
+  hiHat: hiHatField,
   body: bodyOverrides,
   stick: z.strictObject({
     length: within(250, 600),
@@ -27,5 +31,7 @@ export const playerSchema = z.strictObject({
   }),
   /** How far the contact point rises in a full stroke. */
   strokeHeight: within(20, 600),
+  /** How far the trunk leans at most toward what the arm alone does not reach. */
+  lean: within(0, 400),
 });
 export type Player = z.infer<typeof playerSchema>;

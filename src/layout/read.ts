@@ -1,6 +1,7 @@
 import { hostileProblems } from './hostile.ts';
 import { type Layout, layoutSchema, SCHEMA_VERSION } from './layout.ts';
-import { type Document, migrated } from './migrations/migrate.ts';
+import type { Document } from './migrations/document.ts';
+import { migrated } from './migrations/migrate.ts';
 import { MOST_PROBLEMS, type Problem, type ProblemCode, summary } from './problem.ts';
 import { checkReferences } from './references.ts';
 import { schemaProblems } from './schema/schemaProblems.ts';

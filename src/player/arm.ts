@@ -22,9 +22,8 @@ export interface ArmPart {
 /** Rule A1: the hand is a ball of 45 mm about the grip, the forearm a capsule of 40 mm from elbow to grip. */
 export const HAND_RADIUS = 45;
 export const FOREARM_RADIUS = 40;
-/** Rule A2: an arm reaches without leaning to 0.98 of its links together, and the trunk leans at most 200 mm. */
+/** Rule A2: an arm reaches without leaning to 0.98 of its links together; from there the trunk leans, at most by the player's `lean`. */
 const STRETCH = 0.98;
-const MOST_LEAN = 200;
 /** Rule A3: the direction in which an elbow hangs, in hand space. */
 const HANG_X = 0.5;
 const HANG_Z = -0.87;
@@ -46,6 +45,8 @@ export class Arm {
   readonly parts: readonly ArmPart[];
   /** The farthest the grip is from the shoulder without leaning. */
   readonly easy: Mm;
+  /** The most the trunk leans. */
+  readonly lean: Mm;
 
   constructor(player: Player) {
     const body = bodyOf(player);
@@ -56,6 +57,7 @@ export class Arm {
     this.ahead = player.stick.length - player.stick.butt;
     this.behind = player.stick.butt;
     this.easy = STRETCH * (this.upper + this.fore);
+    this.lean = player.lean;
     this.parts = [
       { name: 'stick', at: BUTT, radius: player.stick.diameter / 2 },
       { name: 'hand', at: GRIP, radius: HAND_RADIUS },
@@ -66,7 +68,7 @@ export class Arm {
   /** How far a grip is beyond what arm and lean reach, mm (rule A2); 0 when it is in reach. */
   beyond(x: Mm, y: Mm, z: Mm): Mm {
     const far = Math.hypot(x - this.shoulderX, y, z - this.shoulderZ);
-    return Math.max(0, far - this.easy - MOST_LEAN);
+    return Math.max(0, far - this.easy - this.lean);
   }
 
   /**
@@ -82,7 +84,7 @@ export class Arm {
     ex /= size;
     ey /= size;
     ez /= size;
-    const lean = Math.min(MOST_LEAN, Math.max(0, far - this.easy));
+    const lean = Math.min(this.lean, Math.max(0, far - this.easy));
     const line = Math.max(Math.abs(this.upper - this.fore), Math.min(far - lean, this.easy));
     const base = elbowBase(this.upper, this.fore, line);
     const height = Math.sqrt(Math.max(0, this.upper * this.upper - base * base));

@@ -1,4 +1,5 @@
 import type { Vec3 } from '../geometry/vector.ts';
+import type { Struck } from '../layout/pieces/piece.ts';
 import type { Hands } from '../layout/pieces/struck.ts';
 import type { Player } from '../layout/player.ts';
 
@@ -16,8 +17,23 @@ export const signOf = (side: Side): SideSign => (side === 'right' ? 1 : -1);
 export const mirrored = (p: Vec3, sign: SideSign): Vec3 =>
   sign === 1 ? p : { x: -p.x, y: p.y, z: p.z };
 
-/** Whether a hand plays a piece. */
+/** Rule H1: the hands a piece is given to play it; `lead` is the lead hand, whichever that is. */
 export function plays(side: Side, hands: Hands, leadHand: Player['leadHand']): boolean {
   if (hands === 'lead') return side === leadHand;
   return hands === 'both' || hands === side;
+}
+
+/**
+ * Rule H2: a hi-hat given to both hands is played the player's way: by either hand, crossed by the lead hand alone, or open-handed
+ * by the other hand alone. A hi-hat given to one hand, and every other piece, follows rule H1.
+ */
+export function playsPiece(
+  side: Side,
+  { kind, hands }: Pick<Struck, 'kind' | 'hands'>,
+  { leadHand, hiHat }: Pick<Player, 'leadHand' | 'hiHat'>,
+): boolean {
+  if (kind !== 'hiHat' || hands !== 'both' || hiHat === 'either') {
+    return plays(side, hands, leadHand);
+  }
+  return (side === leadHand) === (hiHat === 'crossed');
 }

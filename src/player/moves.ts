@@ -2,7 +2,7 @@ import type { Piece } from '../layout/pieces/piece.ts';
 import { isStruck, type Struck } from '../layout/pieces/piece.ts';
 import type { Player } from '../layout/player.ts';
 import { Arm } from './arm.ts';
-import { plays, type Side, signOf } from './hands.ts';
+import { playsPiece, type Side, signOf } from './hands.ts';
 import type { Move } from './move.ts';
 import { type Strike, strikeOn } from './strike.ts';
 import { Stroke } from './stroke.ts';
@@ -24,7 +24,7 @@ export function playingOf(player: Player, pieces: readonly Piece[]): Playing {
   const hands = sides.map((side) => ({
     side,
     strikes: struck
-      .filter((piece) => plays(side, piece.hands, player.leadHand))
+      .filter((piece) => playsPiece(side, piece, player))
       .map((piece) => ({ piece: piece.id, strike: strikeOf(piece, side, arm, player) })),
   }));
   const strokes = hands.flatMap(({ side, strikes }) =>

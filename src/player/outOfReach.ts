@@ -3,7 +3,7 @@ import { isStruck, type Piece } from '../layout/pieces/piece.ts';
 import type { Player } from '../layout/player.ts';
 import type { Mm } from '../units/quantity.ts';
 import { Arm } from './arm.ts';
-import { plays, type Side, signOf } from './hands.ts';
+import { playsPiece, type Side, signOf } from './hands.ts';
 import { raisedTo, strikeOn } from './strike.ts';
 
 /** A piece that a hand which plays it cannot reach, leaning as far as the trunk leans. */
@@ -20,7 +20,7 @@ export function outOfReach(player: Player, pieces: readonly Piece[]): readonly O
   const sides: readonly Side[] = ['right', 'left'];
   return pieces.filter(isStruck).flatMap((piece) =>
     sides
-      .filter((side) => plays(side, piece.hands, player.leadHand))
+      .filter((side) => playsPiece(side, piece, player))
       .map((side): OutOfReach => {
         const strike = strikeOn(piece, signOf(side), arm, player.strokeHeight);
         const beyond = [0, 1].map((s) => {

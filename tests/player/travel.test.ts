@@ -165,16 +165,16 @@ describe('every position', () => {
     );
   });
 
-  it('A2: keeps the upper arm at its length from a shoulder leaned by at most 200 mm', () => {
+  it('A2: keeps the upper arm at its length from a shoulder leaned by at most the player’s lean', () => {
     fc.assert(
       fc.property(movesOfKit, time, ({ arm: own, moves }, t) => {
         for (const move of moves) {
           const { elbow, grip } = pointsAt(move, t);
           const far = distance(grip, shoulderOf(own));
-          const lean = Math.min(200, Math.max(0, far - own.easy));
+          const lean = Math.min(own.lean, Math.max(0, far - own.easy));
           const way = scale(subtract(grip, shoulderOf(own)), 1 / far);
           expect(distance(elbow, along(shoulderOf(own), way, lean))).toBeCloseTo(own.upper, 5);
-          if (far <= own.easy + 200 && far >= Math.abs(own.upper - own.fore)) {
+          if (far <= own.easy + own.lean && far >= Math.abs(own.upper - own.fore)) {
             expect(distance(elbow, grip)).toBeCloseTo(own.fore, 5);
           }
           expect(dot(way, way)).toBeCloseTo(1, 9);

@@ -1,8 +1,8 @@
-import type { Layout } from '../../src/layout/layout.ts';
+import { type Layout, SCHEMA_VERSION } from '../../src/layout/layout.ts';
 
 /** A small layout that passes every check. */
 export const sample = (id: string, name = 'Small club'): Layout => ({
-  schema: 1,
+  schema: SCHEMA_VERSION,
   id,
   name,
   venue: { name: 'Cellar', date: null, temperature: 20, humidity: 50, notes: '' },
@@ -20,9 +20,11 @@ export const sample = (id: string, name = 'Small club'): Layout => ({
     stature: 1750,
     seatHeight: 500,
     leadHand: 'right',
+    hiHat: 'either',
     body: {},
     stick: { length: 406, diameter: 14.5, butt: 110 },
     strokeHeight: 305,
+    lean: 200,
   },
   pieces: [
     { kind: 'throne', id: 'throne', name: 'Throne', diameter: 330, legs: 3, spread: 300, turn: 0 },

@@ -172,7 +172,7 @@ function poseOf(grip: Vec3, stick: Vec3, player: Player, h: number): OraclePose 
   const { shoulder, upper, fore } = armOf(player, h);
   const straight = 0.98 * (upper + fore);
   const line = normalised(subtract(grip, shoulder));
-  const lean = Math.min(200, Math.max(0, distance(grip, shoulder) - straight));
+  const lean = Math.min(player.lean, Math.max(0, distance(grip, shoulder) - straight));
   const moved = along(shoulder, line, lean);
   // Beyond all reach the arm stays as at full stretch.
   const apart = Math.min(straight, distance(grip, moved));
@@ -191,6 +191,10 @@ function poseOf(grip: Vec3, stick: Vec3, player: Player, h: number): OraclePose 
 
 const handPlays = (piece: Struck, hand: 'right' | 'left', player: Player): boolean => {
   const { hands } = piece;
+  if (piece.kind === 'hiHat' && hands === 'both' && player.hiHat !== 'either') {
+    const other = player.leadHand === 'right' ? 'left' : 'right';
+    return hand === (player.hiHat === 'crossed' ? player.leadHand : other);
+  }
   return hands === 'both' || hands === hand || (hands === 'lead' && player.leadHand === hand);
 };
 

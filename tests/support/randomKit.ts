@@ -130,6 +130,7 @@ const player: fc.Arbitrary<Player> = fc.record({
   stature: tenths(1450, 2000),
   seatHeight: tenths(420, 600),
   leadHand: fc.constantFrom('right', 'left'),
+  hiHat: fc.constantFrom('either', 'crossed', 'open'),
   body: fc.record(
     { biacromialBreadth: tenths(320, 460), acromionRadiale: tenths(280, 380) },
     { requiredKeys: [] },
@@ -140,6 +141,7 @@ const player: fc.Arbitrary<Player> = fc.record({
     butt: tenths(60, 140),
   }),
   strokeHeight: tenths(80, 450),
+  lean: tenths(0, 400),
 });
 
 const ownClass: fc.Arbitrary<MicClass> = fc.record({

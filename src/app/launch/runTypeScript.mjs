@@ -14,6 +14,7 @@ const cache = join(root, 'node_modules', '.cache', 'strokespace');
 function sourceHash(entry) {
   const hash = createHash('sha256')
     .update(entry)
+    .update(readFileSync(entry))
     .update(readFileSync(join(root, 'package-lock.json')));
   for (const folder of ['src', join('tests', 'bench')]) {
     for (const file of filesUnder(join(root, folder))) hash.update(file).update(readFileSync(file));

@@ -25,7 +25,7 @@ import { percussionSchema } from '../pieces/percussion.ts';
 import { handsField } from '../pieces/struck.ts';
 import { heldSupport, legsSupport, standSupport } from '../pieces/support.ts';
 import { throneSchema } from '../pieces/throne.ts';
-import { bodyOverrides, playerSchema } from '../player.ts';
+import { bodyOverrides, hiHatField, playerSchema } from '../player.ts';
 import { venueSchema } from '../venue.ts';
 
 /**
@@ -106,7 +106,12 @@ const playerMeanings: readonly Meaning[] = [
   [playerSchema.shape.stature, 'Body height, mm; other lengths follow from it.'],
   [bodyOverrides, 'Measured body lengths that replace those that follow from stature, mm.'],
   [playerSchema.shape.stick, 'The stick; butt: from its end to the middle of the grip, mm.'],
+  [
+    hiHatField,
+    'Which hand plays a hi-hat that both may play: either, the lead hand alone (crossed), the other alone (open).',
+  ],
   [playerSchema.shape.strokeHeight, 'How far the contact point rises in a full stroke, mm.'],
+  [playerSchema.shape.lean, 'How far the trunk leans at most to reach, mm.'],
 ];
 
 const pieceMeanings: readonly Meaning[] = [

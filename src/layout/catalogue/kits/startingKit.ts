@@ -16,9 +16,11 @@ const averagePlayer: Player = {
   stature: 1750,
   seatHeight: 500,
   leadHand: 'right',
+  hiHat: 'either',
   body: {},
   stick: { length: 406, diameter: 14.5, butt: 110 },
   strokeHeight: 305,
+  lean: 200,
 };
 
 /** Metric mic cables as they are usually carried (common practice, from memory). */
