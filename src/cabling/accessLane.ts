@@ -1,9 +1,9 @@
 import { type ConvexPolygon, convexHull, stretchInside } from '../geometry/convexPolygon.ts';
 import { gap } from '../geometry/plan.ts';
 import type { Vec2 } from '../geometry/vector.ts';
-import type { Deck, Stairs } from '../layout/deck.ts';
 import type { Layout } from '../layout/layout.ts';
 import { toDeck } from '../rig/deckFrame.ts';
+import { stairsMiddle } from '../rig/stairs.ts';
 import type { Mm } from '../units/quantity.ts';
 
 /** Width of the lane kept free. Common practice, no source. */
@@ -17,7 +17,7 @@ const LANE_WIDTH: Mm = 600;
 export function accessLane({ deck, pieces }: Layout): ConvexPolygon<'deck'> | undefined {
   const throne = pieces.find((piece) => piece.kind === 'throne');
   const back = toDeck(deck, { x: 0, y: throne ? -throne.diameter / 2 : 0 });
-  const middles = deck.stairs.map((stairs) => middleOf(stairs, deck));
+  const middles = deck.stairs.map((stairs) => stairsMiddle(stairs, deck));
   const [first, ...others] = middles;
   if (!first) return undefined;
   const to = others.reduce(
@@ -34,20 +34,6 @@ export function accessLane({ deck, pieces }: Layout): ConvexPolygon<'deck'> | un
     { x: to.x - sideX, y: to.y - sideY },
     { x: to.x + sideX, y: to.y + sideY },
   ]);
-}
-
-/** Where stairs meet the deck: the middle of them. Their offset runs toward the player's right or the audience. */
-function middleOf({ edge, offset }: Stairs, { width, depth }: Deck): Vec2<'deck'> {
-  switch (edge) {
-    case 'front':
-      return { x: offset, y: depth / 2 };
-    case 'back':
-      return { x: offset, y: -depth / 2 };
-    case 'left':
-      return { x: -width / 2, y: offset };
-    case 'right':
-      return { x: width / 2, y: offset };
-  }
 }
 
 /** Where a cable crosses a lane: the middle of its first stretch in it, and how much of it lies there, mm. */

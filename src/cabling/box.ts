@@ -2,47 +2,16 @@ import { convexHull } from '../geometry/convexPolygon.ts';
 import { grown } from '../geometry/grow.ts';
 import { holds } from '../geometry/plan.ts';
 import type { Vec2 } from '../geometry/vector.ts';
-import type { Box } from '../layout/cabling.ts';
 import type { Layout } from '../layout/layout.ts';
-import { cosDeg, sinDeg } from '../units/angle.ts';
+import { BOX_DEPTH, boxCorners, INPUT_PITCH, inputsInRow, onBox } from '../rig/boxShape.ts';
 import type { Mm } from '../units/quantity.ts';
 import { deckRectangle } from './deckFloor.ts';
 import type { Obstacle } from './obstacle.ts';
 
-/** Sizes of a drum sub-box. Common practice, no source. */
-const PITCH: Mm = 40;
-const END_MARGIN: Mm = 20;
-const BOX_DEPTH: Mm = 150;
-const ONE_ROW = 8;
 /** From the deck up to an input. */
 export const INPUT_HEIGHT: Mm = 60;
 /** What a plug and the bend of its cable take in front of the box. */
 const PLUG_ROOM: Mm = 100;
-
-/**
- * B1 A box of up to 8 inputs has them in one row, a larger one in two rows of equal length, 40 mm apart, the first at the
- *    left end as seen by someone who looks at the inputs; the second row begins at the left end again.
- * B2 It is as wide as a row with 20 mm at both ends, and 150 mm deep; its place is its centre.
- */
-const inRow = ({ inputs }: Box): number => (inputs > ONE_ROW ? Math.ceil(inputs / 2) : inputs);
-
-/** The point `forward` mm from the box's centre toward the side of its inputs and `right` mm to the right of who looks at them. */
-function onBox({ x, y, turn }: Box, forward: Mm, right: Mm): Vec2<'deck'> {
-  const [cos, sin] = [cosDeg(turn), sinDeg(turn)];
-  return { x: x + forward * cos - right * sin, y: y + forward * sin + right * cos };
-}
-
-/** Corners of the box on the plan, deck frame, anticlockwise, the two on the side of the inputs first. */
-export function boxCorners(box: Box): readonly Vec2<'deck'>[] {
-  const half = (inRow(box) * PITCH) / 2 + END_MARGIN;
-  const front = BOX_DEPTH / 2;
-  return [
-    onBox(box, front, -half),
-    onBox(box, front, half),
-    onBox(box, -front, half),
-    onBox(box, -front, -half),
-  ];
-}
 
 /** True when the box stands on the deck: its centre does. */
 export const boxIsOnDeck = ({ box, deck }: Layout): boolean => holds(deckRectangle(deck), box);
@@ -59,9 +28,9 @@ export interface InputPlace {
  * B4 A run without an input, or with one the box does not have, leads to the middle of that side.
  */
 export function inputPlace({ box, cabling }: Layout, input: number | null): InputPlace {
-  const row = inRow(box);
+  const row = inputsInRow(box);
   const isThere = input !== null && input <= box.inputs;
-  const right = isThere ? (((input - 1) % row) - (row - 1) / 2) * PITCH : 0;
+  const right = isThere ? (((input - 1) % row) - (row - 1) / 2) * INPUT_PITCH : 0;
   const front = BOX_DEPTH / 2;
   // 1 mm more than the distance to keep: the run's last corner stands clear of the box's grown outline.
   const room = Math.max(PLUG_ROOM, cabling.keepAway + 1);

@@ -1,8 +1,7 @@
 import type { Layout } from '../layout/layout.ts';
 import type { ClearanceRow, Report } from '../report/report.ts';
 import type { Selection } from '../session/selection.ts';
-import { fromInches, toInches } from '../units/inch.ts';
-import { type LengthUnit, showLength } from '../units/lengthText.ts';
+import { type LengthUnit, roundedDown, showLength } from '../units/lengthText.ts';
 import type { Mm } from '../units/quantity.ts';
 import type { Verdict } from './palette.ts';
 
@@ -17,9 +16,7 @@ export const verdictWords: Readonly<Record<Verdict, string>> = {
 /** A clearance, rounded down so that the plan never promises more room than there is; a dash when nothing moves near. */
 export function clearanceText(clearance: Mm, unit: LengthUnit): string {
   if (!Number.isFinite(clearance)) return '–';
-  const shown =
-    unit === 'mm' ? Math.floor(clearance) : fromInches(Math.floor(toInches(clearance) * 10) / 10);
-  return showLength(shown, unit);
+  return showLength(roundedDown(clearance, unit), unit);
 }
 
 /** The name of what is selected. */

@@ -15,6 +15,10 @@ export function showLengthNumber(length: Mm, unit: LengthUnit): string {
   return String(value + 0);
 }
 
+/** A length rounded down to what is shown of it, so that no screen promises more room than there is. */
+export const roundedDown = (length: Mm, unit: LengthUnit): Mm =>
+  unit === 'mm' ? Math.floor(length) : fromInches(Math.floor(toInches(length) * 10) / 10);
+
 /** A long cable or stage length in metres with one decimal, or feet: `5.0 m`, `16.4 ft`. */
 export function showLongLength(length: Mm, unit: LengthUnit): string {
   return unit === 'mm' ? `${(length / 1000).toFixed(1)} m` : `${(length / 304.8).toFixed(1)} ft`;

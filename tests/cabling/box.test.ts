@@ -1,11 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import {
-  boxCorners,
-  boxIsOnDeck,
-  boxObstacle,
-  inputPlace,
-  obstacleOfBox,
-} from '../../src/cabling/box.ts';
+import { boxIsOnDeck, boxObstacle, inputPlace, obstacleOfBox } from '../../src/cabling/box.ts';
 import { isInside } from '../../src/geometry/convexPolygon.ts';
 import { gap } from '../../src/geometry/plan.ts';
 import type { Layout } from '../../src/layout/layout.ts';
@@ -19,21 +13,6 @@ const withBox = (box: Partial<Layout['box']>, keepAway = 50): Layout => ({
 const spotOf = (layout: Layout, input: number | null) => inputPlace(layout, input).spot;
 
 describe('the box', () => {
-  it.each([
-    [4, 200],
-    [8, 360],
-    [9, 240],
-    [12, 280],
-    [16, 360],
-    [24, 520],
-  ])('B1, B2: with %i inputs is %i mm wide and 150 mm deep', (inputs, width) => {
-    const [a, b, c, d] = boxCorners(withBox({ inputs }).box);
-    if (!a || !b || !c || !d) throw new Error('four corners were expected');
-    expect(gap(a, b)).toBeCloseTo(width, 9);
-    expect(gap(b, c)).toBeCloseTo(150, 9);
-    expect(gap(c, d)).toBeCloseTo(width, 9);
-  });
-
   it('B1: has input 1 at the left end for someone who looks at the inputs, the second row over the first', () => {
     // Facing the audience (+y), seen from there: the left end is on the player's right.
     const layout = withBox({ x: 100, y: 200, turn: 90, inputs: 12 });

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   readLength,
+  roundedDown,
   showLength,
   showLengthNumber,
   showLongLength,
@@ -107,6 +108,20 @@ describe('readLength', () => {
       fc.property(fc.string({ maxLength: 12 }), unit, (text, shown) => {
         const length = readLength(text, shown);
         expect(length === undefined || Number.isFinite(length)).toBe(true);
+      }),
+    );
+  });
+});
+
+describe('roundedDown', () => {
+  it('is what is shown, never above the length and less than one shown step below it', () => {
+    fc.assert(
+      fc.property(fc.double({ min: -5000, max: 5000, noNaN: true }), unit, (length, shown) => {
+        const down = roundedDown(length, shown);
+        const step = shown === 'mm' ? 1 : 2.54;
+        expect(down).toBeLessThanOrEqual(length + 1e-9);
+        expect(down).toBeGreaterThan(length - step - 1e-9);
+        expect(readLength(showLength(down, shown), shown)).toBeCloseTo(down, 6);
       }),
     );
   });

@@ -4,11 +4,11 @@ import type { Deck } from '../../layout/deck.ts';
 import type { Layout } from '../../layout/layout.ts';
 import { isStruck } from '../../layout/pieces/piece.ts';
 import type { Report, RunRow } from '../../report/report.ts';
+import { boxCorners } from '../../rig/boxShape.ts';
 import { deckOutline, toKit } from '../../rig/deckFrame.ts';
 import type { PlacedMic, PlacedPiece } from '../../rig/placed.ts';
 import { surfaceOf } from '../../rig/surface.ts';
 import { type Selection, sameSelection } from '../../session/selection.ts';
-import { boxOutline } from '../shapes/boxShape.ts';
 import type { Outline } from './outline.ts';
 
 /**
@@ -103,7 +103,7 @@ const pickableOfBox = (box: Box, deck: Deck): Pickable => ({
   grip: 'whole',
   fineness: 'broad',
   height: 70,
-  outline: { kind: 'area', ring: boxOutline(box).map((corner) => toKit(deck, corner)) },
+  outline: { kind: 'area', ring: boxCorners(box).map((corner) => toKit(deck, corner)) },
 });
 
 /** The player answers behind the throne, between the shoulders. */

@@ -1,5 +1,6 @@
 import type { Box } from '../../layout/cabling.ts';
-import { boxOutline, inputSpots } from './boxShape.ts';
+import { boxCorners } from '../../rig/boxShape.ts';
+import { inputSpots } from './boxShape.ts';
 import { fillPath, type Pen, strokePath, traceDisc, traceLine, tracePolygon } from './pen.ts';
 
 /** Radius of a panel connector, mm. */
@@ -8,7 +9,7 @@ const CONNECTOR = 12;
 /** The sub-box with one ring for every input; a filled ring is plugged (deck frame). */
 export function paintBox(pen: Pen, box: Box, plugged: ReadonlySet<number>): void {
   const { colours } = pen;
-  const outline = boxOutline(box);
+  const outline = boxCorners(box);
   tracePolygon(pen, outline);
   fillPath(pen, colours.plate);
   pen.canvas.lineJoin = 'round';

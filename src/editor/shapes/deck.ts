@@ -1,6 +1,7 @@
 import type { Vec2 } from '../../geometry/vector.ts';
 import type { Deck, Stairs } from '../../layout/deck.ts';
 import { deckOutline } from '../../rig/deckFrame.ts';
+import { stairsMiddle, stairsOutward } from '../../rig/stairs.ts';
 import { apart, fillPath, type Pen, strokePath, traceLine, tracePolygon } from './pen.ts';
 
 const GRID = 500;
@@ -45,26 +46,13 @@ function paintGrid(pen: Pen, deck: Deck): void {
 const RISE = 200;
 const GOING = 260;
 
-/** The middle of stairs at the deck's edge, the unit direction away from the deck, and how far they stand out. */
-export function stairsPlace(
-  deck: Deck,
-  { edge, offset }: Stairs,
-): { readonly at: Vec2<'deck'>; readonly outward: Vec2<'deck'>; readonly length: number } {
-  const length = Math.max(1, Math.ceil(deck.height / RISE)) * GOING;
-  switch (edge) {
-    case 'front':
-      return { at: { x: offset, y: deck.depth / 2 }, outward: { x: 0, y: 1 }, length };
-    case 'back':
-      return { at: { x: offset, y: -deck.depth / 2 }, outward: { x: 0, y: -1 }, length };
-    case 'right':
-      return { at: { x: deck.width / 2, y: offset }, outward: { x: 1, y: 0 }, length };
-    case 'left':
-      return { at: { x: -deck.width / 2, y: offset }, outward: { x: -1, y: 0 }, length };
-  }
-}
+/** How far stairs stand out from the deck. */
+const lengthOf = (deck: Deck): number => Math.max(1, Math.ceil(deck.height / RISE)) * GOING;
 
 function paintStairs(pen: Pen, deck: Deck, stairs: Stairs): void {
-  const { at, outward, length } = stairsPlace(deck, stairs);
+  const at = stairsMiddle(stairs, deck);
+  const outward = stairsOutward[stairs.edge];
+  const length = lengthOf(deck);
   const half = stairs.width / 2;
   const spot = (out: number, side: number): Vec2<'deck'> => ({
     x: at.x + outward.x * out - outward.y * side,

@@ -2,6 +2,7 @@ import type { Vec2 } from '../../geometry/vector.ts';
 import type { Layout } from '../../layout/layout.ts';
 import type { StandMount } from '../../layout/mics/mount.ts';
 import { isStruck, type Piece, type Struck } from '../../layout/pieces/piece.ts';
+import { BOX_DEPTH } from '../../rig/boxShape.ts';
 import { toKit } from '../../rig/deckFrame.ts';
 import type { PlacedMic, PlacedPiece, Rig } from '../../rig/placed.ts';
 import type { Selection } from '../../session/selection.ts';
@@ -170,13 +171,10 @@ const aimHandle = (placed: PlacedMic, azimuth: number, kitView: KitView): Handle
   start: (hold) => dragAim(placed, azimuth, hold),
 });
 
-/** Half the depth of the box, mm. */
-const BOX_FRONT = 75;
-
 function boxHandles({ box, deck }: Layout, kitView: KitView): readonly Handle[] {
   const middle = toKit(deck, box);
   const azimuth = box.turn - deck.kit.turn;
-  const edge = BOX_FRONT * kitView.view.scale;
+  const edge = (BOX_DEPTH / 2) * kitView.view.scale;
   return [
     {
       kind: 'turn',

@@ -2,7 +2,7 @@ import type { Vec2 } from '../../geometry/vector.ts';
 import type { Layout } from '../../layout/layout.ts';
 import { toDeck } from '../../rig/deckFrame.ts';
 import type { Rig } from '../../rig/placed.ts';
-import { stairsPlace } from '../shapes/deck.ts';
+import { stairsMiddle, stairsOutward } from '../../rig/stairs.ts';
 import type { Border, Bounds } from './view.ts';
 
 /** Free px round a fitted plan; at the bottom there is the scale bar. */
@@ -25,7 +25,8 @@ export function extentOf({ deck, box }: Pick<Layout, 'deck' | 'box'>): Bounds {
     ...around(box, ROUND_BOX),
     ...around(throne, BEHIND_THRONE),
     ...deck.stairs.map((stairs) => {
-      const { at, outward } = stairsPlace(deck, stairs);
+      const at = stairsMiddle(stairs, deck);
+      const outward = stairsOutward[stairs.edge];
       return { x: at.x + outward.x * FIRST_STEP, y: at.y + outward.y * FIRST_STEP };
     }),
   ];
