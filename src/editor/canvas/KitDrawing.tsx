@@ -1,5 +1,6 @@
-import { memo, useCallback, useMemo } from 'react';
+import { memo, useCallback, useMemo, useState } from 'react';
 import type { Layout } from '../../layout/layout.ts';
+import { createFigures } from '../../report/figure.ts';
 import type { Report, RunRow } from '../../report/report.ts';
 import type { PlacedMic, PlacedPiece } from '../../rig/placed.ts';
 import type { Palette } from '../palette.ts';
@@ -36,10 +37,9 @@ export function KitDrawing({ layout, report, showRuns, selectedMic, colours }: P
     (pen: Pen) => paintBox(pen, layout.box, plugged),
     [layout.box, plugged],
   );
-  const paintThePlayer = useCallback(
-    (pen: Pen) => paintPlayer(pen, layout.player),
-    [layout.player],
-  );
+  const [figureIn] = useState(createFigures);
+  const figure = figureIn(layout);
+  const paintThePlayer = useCallback((pen: Pen) => paintPlayer(pen, figure), [figure]);
   return (
     <>
       {showRuns &&

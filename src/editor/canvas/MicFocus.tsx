@@ -35,12 +35,11 @@ export function MicFocus({ layout, report, mic, showSweep, zone, colours }: Prop
     [layout, movement, showSweep],
   );
   const nearestAt = movement && 'at' in movement ? movement.at : 1;
-  const stickDiameter = layout.player.stick.diameter;
   const paintMove = useCallback(
     (pen: Pen) => {
-      if (sweep) paintSweep(pen, { sweep, nearestAt, stickDiameter });
+      if (sweep) paintSweep(pen, { sweep, nearestAt });
     },
-    [sweep, nearestAt, stickDiameter],
+    [sweep, nearestAt],
   );
   const rings = zone?.mic === mic ? zone.rings : null;
   const paintTheZone = useCallback(

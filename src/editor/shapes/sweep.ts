@@ -1,4 +1,4 @@
-import type { ArmPosition, Sweep } from '../../report/sweep.ts';
+import type { ArmPosition, ArmRadii, Sweep } from '../../report/sweep.ts';
 import {
   addLine,
   apart,
@@ -10,47 +10,42 @@ import {
   traceLine,
 } from './pen.ts';
 
-/** Radii of the hand's ball and the forearm's capsule in the motion model, mm. */
-const HAND = 45;
-const FOREARM = 40;
-
 export interface DrawnSweep {
   readonly sweep: Sweep;
   /** Where in the move, 0 to 1, the mic is nearest to being struck. */
   readonly nearestAt: number;
-  readonly stickDiameter: number;
 }
 
 /** The way of an arm in one move: the ground it sweeps, the stick fading away from the nearest moment, the arm at that moment. */
-export function paintSweep(pen: Pen, { sweep, nearestAt, stickDiameter }: DrawnSweep): void {
+export function paintSweep(pen: Pen, { sweep, nearestAt }: DrawnSweep): void {
   const { canvas, colours } = pen;
-  const { positions } = sweep;
+  const { positions, radii } = sweep;
   apart(pen, () => {
     canvas.lineCap = 'round';
     canvas.lineJoin = 'round';
     canvas.globalAlpha = 0.13;
-    paintForearms(pen, positions);
+    paintForearms(pen, positions, radii);
     canvas.globalAlpha = 0.14;
     paintStickGround(pen, positions);
     for (const position of positions) {
       const apartness = Math.abs(position.at - nearestAt);
       canvas.globalAlpha = 0.08 + 0.42 * Math.exp(-apartness * 7);
       traceLine(pen, position.butt, position.tip);
-      strokeThick(pen, colours.stick, stickDiameter * 0.5, 1);
+      strokeThick(pen, colours.stick, radii.stick, 1);
     }
     canvas.globalAlpha = 0.8;
     paintTipWay(pen, positions);
   });
   const moment = nearestPosition(positions, nearestAt);
-  if (moment) paintArm(pen, moment, stickDiameter);
+  if (moment) paintArm(pen, moment, radii);
 }
 
 /** All forearms and hands as one path, so that where they overlap is no darker. */
-function paintForearms(pen: Pen, positions: readonly ArmPosition[]): void {
+function paintForearms(pen: Pen, positions: readonly ArmPosition[], radii: ArmRadii): void {
   const { canvas, colours } = pen;
   canvas.beginPath();
   for (const { elbow, grip } of positions) addLine(pen, [elbow, grip]);
-  strokeThick(pen, colours.arm, 2 * FOREARM, 4);
+  strokeThick(pen, colours.arm, 2 * radii.forearm, 4);
 }
 
 /** The ground between neighbouring positions of the stick. */
@@ -101,19 +96,21 @@ const nearestPosition = (positions: readonly ArmPosition[], at: number): ArmPosi
     undefined,
   );
 
-function paintArm(pen: Pen, arm: ArmPosition, stickDiameter: number): void {
+/** Stick, hand and forearm at one moment. */
+export function paintArm(pen: Pen, arm: ArmPosition, radii: ArmRadii): void {
   const { canvas, colours } = pen;
+  const stick = 2 * radii.stick;
   apart(pen, () => {
     canvas.lineCap = 'round';
     canvas.globalAlpha = 0.3;
     traceLine(pen, arm.elbow, arm.grip);
-    strokeThick(pen, colours.arm, 2 * FOREARM, 4);
+    strokeThick(pen, colours.arm, 2 * radii.forearm, 4);
     canvas.globalAlpha = 0.45;
-    traceDisc(pen, arm.grip, HAND);
+    traceDisc(pen, arm.grip, radii.hand);
     fillPath(pen, colours.arm);
     canvas.globalAlpha = 1;
     traceLine(pen, arm.butt, arm.tip);
-    strokeThick(pen, colours.halo, stickDiameter + 3 * pen.px, 5);
-    strokeThick(pen, colours.stick, stickDiameter, 2.5);
+    strokeThick(pen, colours.halo, stick + 3 * pen.px, 5);
+    strokeThick(pen, colours.stick, stick, 2.5);
   });
 }
