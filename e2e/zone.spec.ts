@@ -13,6 +13,6 @@ test('the ground on which the chosen mic would be struck is computed beside the 
       .first()
       .click(),
   ]);
-  expect(new URL(worker.url()).pathname).toMatch(/^\/assets\/zoneWorker-.*\.js$/);
+  expect(new URL(worker.url()).pathname).toMatch(/^\/assets\/fieldWorker-.*\.js$/);
   await expect(page.getByText(/^Struck if moved here/)).toBeVisible({ timeout: 60_000 });
 });

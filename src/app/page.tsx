@@ -8,6 +8,8 @@ import { memoryStorage } from '../storage/memory.ts';
 import { sheltered } from '../storage/sheltered.ts';
 import { App } from './App.tsx';
 import { Autosave } from './autosave.ts';
+import { FieldKeeper } from './fieldKeeper.ts';
+import { floorRule, ringRule, zoneRule } from './fieldRules.ts';
 import { handOut } from './handOut.ts';
 import { tasksInTurn } from './inTurn.ts';
 import { keepAddress } from './keepAddress.ts';
@@ -16,13 +18,12 @@ import { leaveNotes } from './leaveNotes.ts';
 import { libraryActions } from './libraryActions.ts';
 import { keepPreferences } from './preferences.ts';
 import { listenForSteps } from './shortcuts.ts';
-import { startZoneWorker } from './startZoneWorker.ts';
+import { startFieldWorker } from './startFieldWorker.ts';
 import { watchForLoss } from './storedBefore.ts';
 import { listenForTrouble, sayTrouble } from './trouble.ts';
 import { watchForUpdate } from './updates.ts';
 import { watchPage } from './watchPage.ts';
 import { Workbench } from './workbench.ts';
-import { ZoneKeeper } from './zoneKeeper.ts';
 
 const DAY = 24 * 60 * 60 * 1000;
 
@@ -61,7 +62,9 @@ const actions = libraryActions({
   update: () => update,
   inTurn,
 });
-new ZoneKeeper(startZoneWorker);
+new FieldKeeper(zoneRule, startFieldWorker('zone'));
+new FieldKeeper(ringRule, startFieldWorker('ring'));
+new FieldKeeper(floorRule, startFieldWorker('floor'));
 
 const place = document.getElementById('page');
 if (place === null) throw new Error('index.html must hold an element with the id "page"');

@@ -1,7 +1,14 @@
-import { initialState, type Preferences, prefer, session } from '../session/session.ts';
+import {
+  type Drawing,
+  initialState,
+  type Preferences,
+  prefer,
+  session,
+} from '../session/session.ts';
 
 const KEY = 'strokespace.preferences';
 const standard = initialState.preferences;
+const drawings: readonly Drawing[] = ['plan', 'front', 'side', 'planAndFront', 'planAndSide'];
 
 /** Takes over what was preferred last time, and keeps every change from now on. Without storage it stays as it is. */
 export function keepPreferences(storage: () => Storage): void {
@@ -36,6 +43,8 @@ export function readPreferences(text: string): Preferences {
     showSweeps: one('showSweeps', flags, standard.showSweeps),
     showRuns: one('showRuns', flags, standard.showRuns),
     showZone: one('showZone', flags, standard.showZone),
+    showFloor: one('showFloor', flags, standard.showFloor),
+    drawing: one('drawing', drawings, standard.drawing),
   };
 }
 

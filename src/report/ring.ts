@@ -1,4 +1,4 @@
-import { motionOf } from '../clearance/micClearance.ts';
+import { type Motion, motionOf } from '../clearance/micClearance.ts';
 import { type RimArc, rimRing } from '../clearance/rimRing.ts';
 import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
@@ -13,13 +13,16 @@ export interface RingOfMic {
 }
 
 /** The rim ring of a clip mic; null for a mic that is not there or not on a clip. */
-export function ringOf(layout: Layout, micId: Id): RingOfMic | null {
+export function ringOf(
+  layout: Layout,
+  micId: Id,
+  motion: Motion = motionOf(layout.player, layout.pieces),
+): RingOfMic | null {
   const mic = layout.mics.find(({ id }) => id === micId);
   if (mic?.mount.kind !== 'clip') return null;
   const { mount } = mic;
   const drum = layout.pieces.find(({ id }) => id === mount.drum);
   if (!drum || !isDrum(drum)) return null;
-  const motion = motionOf(layout.player, layout.pieces);
   const clip = { mic, mount, drum, surroundings: layout, margin: layout.margin };
   return { mic: micId, drum: drum.id, arcs: rimRing(motion, clip) };
 }

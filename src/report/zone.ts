@@ -1,4 +1,4 @@
-import { motionOf } from '../clearance/micClearance.ts';
+import { type Motion, motionOf } from '../clearance/micClearance.ts';
 import { struckZone, type Zone } from '../clearance/zone.ts';
 import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
@@ -16,11 +16,15 @@ export interface ForbiddenZone extends Zone {
 const STAYS = new Set(['boom', 'mast', 'base']);
 
 /** The forbidden zone of a mic; null when there is no such mic. */
-export function forbiddenZone(layout: Layout, micId: Id): ForbiddenZone | null {
+export function forbiddenZone(
+  layout: Layout,
+  micId: Id,
+  motion: Motion = motionOf(layout.player, layout.pieces),
+): ForbiddenZone | null {
   const mic = layout.mics.find(({ id }) => id === micId);
   if (!mic) return null;
   const placed = placeMic(mic, layout);
   const solids = placed.solids.filter(({ part }) => !STAYS.has(part));
-  const zone = struckZone(motionOf(layout.player, layout.pieces), solids, placed.tip);
+  const zone = struckZone(motion, solids, placed.tip);
   return { mic: micId, height: placed.tip.z, ...zone };
 }

@@ -2,13 +2,18 @@ import { useStore } from 'zustand';
 import { createStore } from 'zustand/vanilla';
 import type { Layout } from '../layout/layout.ts';
 import { createAnalyst } from '../report/analyse.ts';
+import type { FloorReport } from '../report/floor.ts';
 import type { Report } from '../report/report.ts';
+import type { RingOfMic } from '../report/ring.ts';
 import type { ForbiddenZone } from '../report/zone.ts';
 import { emptyHistory, type History, recorded, redone, undone } from './history.ts';
 import type { LibraryRow, SaveState } from './library.ts';
 import type { Selection } from './selection.ts';
 
 export type LayoutEdit = (layout: Layout) => Layout;
+
+/** What is drawn: the plan, an elevation from the front or the side, or the plan with one of them. */
+export type Drawing = 'plan' | 'front' | 'side' | 'planAndFront' | 'planAndSide';
 
 /** How the user likes to see things; kept on the machine, never in a layout. */
 export interface Preferences {
@@ -18,6 +23,9 @@ export interface Preferences {
   readonly showSweeps: boolean;
   readonly showRuns: boolean;
   readonly showZone: boolean;
+  /** Contours of the stick floor. */
+  readonly showFloor: boolean;
+  readonly drawing: Drawing;
 }
 
 /** The layout that is open, with all that was computed from it. */
@@ -36,6 +44,10 @@ export interface SessionState {
   readonly shownFinding: string | null;
   /** Where the selected mic, at its height, would be struck; null while unknown. */
   readonly zone: ForbiddenZone | null;
+  /** What the selected clip mic would be all round its rim; null while unknown, and for other mounts. */
+  readonly ring: RingOfMic | null;
+  /** The lowest heights that are swept; null while unknown, and while it is not shown. */
+  readonly floor: FloorReport | null;
   readonly preferences: Preferences;
   readonly library: readonly LibraryRow[] | null;
   readonly saving: SaveState | null;
@@ -51,12 +63,16 @@ export const initialState: SessionState = {
   selection: null,
   shownFinding: null,
   zone: null,
+  ring: null,
+  floor: null,
   preferences: {
     theme: 'dark',
     seenFrom: 'house',
     showSweeps: true,
     showRuns: true,
     showZone: true,
+    showFloor: false,
+    drawing: 'plan',
   },
   library: null,
   saving: null,
@@ -82,6 +98,8 @@ export function openLayout(layout: Layout | null): void {
     selection: null,
     shownFinding: null,
     zone: null,
+    ring: null,
+    floor: null,
   });
 }
 
@@ -142,12 +160,12 @@ function step(move: typeof undone): void {
 
 /** Selects a thing; a shown finding is let go. */
 export function select(selection: Selection | null): void {
-  session.setState({ selection, shownFinding: null, zone: null });
+  session.setState({ selection, shownFinding: null, zone: null, ring: null });
 }
 
 /** Shows a finding on the plan and selects what it is about. */
 export function showFinding(key: string | null, selection: Selection | null): void {
-  session.setState({ shownFinding: key, selection, zone: null });
+  session.setState({ shownFinding: key, selection, zone: null, ring: null });
 }
 
 export function prefer(preferences: Partial<Preferences>): void {

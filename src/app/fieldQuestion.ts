@@ -1,0 +1,33 @@
+import type { Id } from '../layout/fields.ts';
+import type { Layout } from '../layout/layout.ts';
+import type { FloorReport } from '../report/floor.ts';
+import type { RingOfMic } from '../report/ring.ts';
+import type { ForbiddenZone } from '../report/zone.ts';
+
+/** What is computed beside the page, by kind; the session shows each under the same name. */
+export interface Fields {
+  readonly zone: ForbiddenZone;
+  readonly ring: RingOfMic;
+  readonly floor: FloorReport;
+}
+export type FieldKind = keyof Fields;
+
+/** What a field is about: a mic of a layout, or the whole layout. */
+export interface Wanted {
+  readonly layout: Layout;
+  readonly mic: Id | null;
+}
+
+/** What the page asks of a field worker. */
+export interface FieldQuestion extends Wanted {
+  readonly kind: FieldKind;
+  readonly token: number;
+}
+
+export interface FieldAnswer<Kind extends FieldKind = FieldKind> {
+  /** Of the question that it answers. */
+  readonly token: number;
+  readonly field: Fields[Kind] | null;
+  /** What went wrong, when something did. */
+  readonly fault: string | null;
+}

@@ -1,0 +1,18 @@
+import { createFieldFinder } from '../report/fields.ts';
+import type { FieldAnswer, FieldQuestion } from './fieldQuestion.ts';
+
+const finder = createFieldFinder();
+
+/** Computes fields beside the page, one question at a time. */
+self.addEventListener('message', ({ data }: MessageEvent<FieldQuestion>) => {
+  self.postMessage(answerTo(data));
+});
+
+function answerTo({ kind, token, layout, mic }: FieldQuestion): FieldAnswer {
+  try {
+    if (kind === 'floor') return { token, field: finder.floor(layout), fault: null };
+    return { token, field: mic === null ? null : finder[kind](layout, mic), fault: null };
+  } catch (fault) {
+    return { token, field: null, fault: fault instanceof Error ? fault.message : String(fault) };
+  }
+}
