@@ -7,6 +7,7 @@ import { newLayoutId } from '../storage/ids.ts';
 import type { StoragePort } from '../storage/port.ts';
 import type { Autosave } from './autosave.ts';
 import { boundedName, copyName } from './copyName.ts';
+import { playersIn } from './playersIn.ts';
 import type { Workbench } from './workbench.ts';
 
 export interface LibrarySurroundings {
@@ -57,6 +58,7 @@ export function libraryActions(around: LibrarySurroundings): LibraryActions {
         await workbench.storeNew(read.layout);
         return { ok: true, id: read.layout.id };
       }),
+    players: () => playersIn(around.storage, workbench.openNow()?.id),
     resolveConflict: (choice) =>
       inTurn(() =>
         choice === 'take-theirs' ? workbench.takeTheirs() : workbench.keepMineAsCopy(),

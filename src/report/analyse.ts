@@ -11,6 +11,7 @@ import { reachFindings } from './findings/reachFindings.ts';
 import { sortedFindings } from './findings/sortedFindings.ts';
 import { standFindings } from './findings/standFindings.ts';
 import { standingFindings } from './findings/standingFindings.ts';
+import { playerFacts } from './playerFacts.ts';
 import type { Report } from './report.ts';
 
 /** Analyses layouts, reusing what the last call computed for the parts that did not change. */
@@ -34,6 +35,7 @@ export function createAnalyst(): Analyst {
       ...reachFindings(layout),
     ]);
     const { runs } = routing;
-    return { rig, clearances, findings, runs, totals: runTotals(runs) };
+    const totals = runTotals(runs);
+    return { rig, clearances, findings, runs, totals, player: playerFacts(layout) };
   };
 }

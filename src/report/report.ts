@@ -6,6 +6,7 @@ import type { Vec3 } from '../geometry/vector.ts';
 import type { Id } from '../layout/fields.ts';
 import type { Rig } from '../rig/placed.ts';
 import type { StandingCode } from '../rig/standing/standing.ts';
+import type { PlayerFacts } from './playerFacts.ts';
 
 /** What a finding is about, for the plan to show and for the list to sort. Words are made in views. */
 export type FindingCode =
@@ -41,6 +42,7 @@ export interface Report {
   readonly findings: readonly Finding[];
   readonly runs: readonly Run[];
   readonly totals: RunTotals;
+  readonly player: PlayerFacts;
 }
 
 /** The names under which screens use a report's rows. */

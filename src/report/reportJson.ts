@@ -1,6 +1,7 @@
 import type { MovingPart, Nearest, Verdict } from '../clearance/nearest.ts';
 import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
+import type { Side } from '../player/hands.ts';
 import type { MicPart } from '../rig/placed.ts';
 import type { FindingCode, Report, Severity } from './report.ts';
 
@@ -30,6 +31,12 @@ export interface ReportJson {
     readonly cable: number;
     readonly longest: number;
     readonly stock: readonly { readonly length: number; readonly count: number }[];
+  };
+  readonly player: {
+    readonly name: string;
+    /** Body lengths that it was computed with, mm, by their names in the layout. */
+    readonly body: Readonly<Record<string, number>>;
+    readonly playedBy: readonly { readonly piece: Id; readonly hands: readonly Side[] }[];
   };
   /** Worst first. */
   readonly findings: readonly FindingJson[];
@@ -113,6 +120,13 @@ export function reportJson(layout: Layout, report: Report): ReportJson {
       cable: rounded(totals.cable),
       longest: rounded(totals.longest),
       stock: totals.stock.map(({ length, count }) => ({ length: rounded(length), count })),
+    },
+    player: {
+      name: layout.player.name,
+      body: Object.fromEntries(
+        Object.entries(report.player.body).map(([name, length]) => [name, rounded(length)]),
+      ),
+      playedBy: report.player.playedBy,
     },
     findings: findings.map(({ key, code, severity, about, place, numbers }) => ({
       key,

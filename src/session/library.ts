@@ -1,5 +1,6 @@
 import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
+import type { Player } from '../layout/player.ts';
 
 /** One row of the list of layouts. Times are milliseconds since 1970. */
 export interface LibraryRow {
@@ -52,6 +53,8 @@ export interface LibraryActions {
     readonly size: number;
     text(): Promise<string>;
   }): Promise<ImportOutcome>;
+  /** Every player of the other stored layouts, each once, the last changed layout's first. What can't be read is left out. */
+  players(): Promise<readonly Player[]>;
   /** After a conflict: keep this tab's work as a copy of its own, or take the other tab's. */
   resolveConflict(choice: 'keep-mine-as-copy' | 'take-theirs'): Promise<void>;
   /** Asks the browser to keep the data; its answer. */

@@ -2,6 +2,7 @@ import type { ReactNode } from 'react';
 import type { LibraryActions } from '../session/library.ts';
 import { useSession } from '../session/session.ts';
 import { Panel } from './panel/Panel.tsx';
+import { ActionsContext } from './parts/useActions.ts';
 import { useRootTheme } from './parts/useRootTheme.ts';
 import { PlanBar } from './workspace/PlanBar.tsx';
 import { TopBar } from './workspace/TopBar.tsx';
@@ -19,16 +20,18 @@ export function Workspace({ actions, plan }: WorkspaceProps) {
   const isOpen = useSession((state) => state.open !== null);
   if (!isOpen) return null;
   return (
-    <div className="workspace">
-      <TopBar actions={actions} />
-      <main className="workspace-body">
-        <div className="plan-area">
-          <div className="plan-frame">{plan}</div>
-          <PlanBar />
-        </div>
-        <Panel />
-      </main>
-      <VerdictNews />
-    </div>
+    <ActionsContext value={actions}>
+      <div className="workspace">
+        <TopBar actions={actions} />
+        <main className="workspace-body">
+          <div className="plan-area">
+            <div className="plan-frame">{plan}</div>
+            <PlanBar />
+          </div>
+          <Panel />
+        </main>
+        <VerdictNews />
+      </div>
+    </ActionsContext>
   );
 }

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { STARTING_KITS } from '../../src/layout/catalogue/kits/startingKits.ts';
 import { createAnalyst } from '../../src/report/analyse.ts';
+import { playerFacts } from '../../src/report/playerFacts.ts';
 import type { Report } from '../../src/report/report.ts';
 import { reportJson } from '../../src/report/reportJson.ts';
 import { sample } from '../storage/sample.ts';
@@ -12,6 +13,7 @@ const nothing: Report = {
   findings: [],
   runs: [],
   totals: { cable: 0, longest: 0, stock: [] },
+  player: playerFacts(sample('none')),
 };
 
 /** Every number in a document, however deep. */

@@ -24,6 +24,10 @@ export const setVenue = (layout: Layout, patch: Partial<Venue>): Layout =>
 export const setPlayer = (layout: Layout, patch: Partial<Omit<Player, 'body' | 'stick'>>): Layout =>
   withPart(layout, 'player', { ...layout.player, ...patch });
 
+/** Gives the layout another player whole, as from another layout. */
+export const takePlayer = (layout: Layout, player: Player): Layout =>
+  withPart(layout, 'player', player);
+
 export const setStick = (layout: Layout, patch: Partial<Player['stick']>): Layout =>
   withPart(layout, 'player', { ...layout.player, stick: { ...layout.player.stick, ...patch } });
 

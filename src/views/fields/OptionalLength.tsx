@@ -49,6 +49,7 @@ export function OptionalLength({ label, otherwise, value, limits, onSet }: Optio
         aria-invalid={problem !== '' || undefined}
         aria-describedby={problem ? `${id}-problem` : undefined}
       />
+      {value !== undefined && <p className="field-hint">Otherwise {otherwise}.</p>}
       {problem && (
         <p className="field-problem" id={`${id}-problem`} role="alert">
           {problem}

@@ -1,6 +1,7 @@
 import { setBody } from '../../layout/edit/stage.ts';
 import { type BodyOverrides, bodyOverrides } from '../../layout/player.ts';
 import { edit } from '../../session/session.ts';
+import { showLength } from '../../units/lengthText.ts';
 import { OptionalLength } from '../fields/OptionalLength.tsx';
 import { limitsOf } from '../fields/reading.ts';
 import { Group } from '../parts/Group.tsx';
@@ -18,18 +19,20 @@ const lengths: readonly { readonly key: keyof BodyOverrides; readonly label: str
 
 /** Body lengths measured on this player; what is left empty follows from stature. */
 export function BodyFields() {
-  const { body } = useOpen().layout.player;
+  const { layout, report } = useOpen();
+  const { body } = layout.player;
+  const { bodyFromStature } = report.player;
   return (
     <Group
       title="Measured body lengths"
-      hint="Optional. An empty field follows from stature, by a survey of 6,068 people."
+      hint="Optional. An empty field follows from stature, by a survey of 6,068 people; one person differs from it by 7 to 23 mm."
       folded
     >
       {lengths.map(({ key, label }) => (
         <OptionalLength
           key={key}
           label={label}
-          otherwise="From stature"
+          otherwise={`${showLength(bodyFromStature[key], layout.units)} from stature`}
           value={body[key]}
           limits={limitsOf(bodyOverrides.shape[key].unwrap())}
           onSet={(value) => edit(label, (layout) => setBody(layout, { [key]: value }))}

@@ -4,6 +4,7 @@ import type { MicClass } from '../../layout/mics/micClass.ts';
 import type { Mount, StandClass } from '../../layout/mics/mount.ts';
 import type { PieceKind } from '../../layout/pieces/piece.ts';
 import type { Hands } from '../../layout/pieces/struck.ts';
+import type { Player } from '../../layout/player.ts';
 
 const kinds: Readonly<Record<PieceKind, string>> = {
   kick: 'Kick drum',
@@ -33,6 +34,15 @@ const hands: Readonly<Record<Hands, string>> = {
 
 /** Which hands play a piece. */
 export const handsWords = (choice: Hands): string => hands[choice];
+
+const hiHats: Readonly<Record<Player['hiHat'], string>> = {
+  either: 'Either hand',
+  crossed: 'Crossed',
+  open: 'Open',
+};
+
+/** How a hi-hat is played that both hands may play. */
+export const hiHatWords = (way: Player['hiHat']): string => hiHats[way];
 
 /** How a mic is held, in a few words: `Rubber rim clip`, `Medium tripod boom`. */
 export function mountWords(mount: Mount): string {

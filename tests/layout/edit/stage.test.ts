@@ -17,6 +17,7 @@ import {
   setStock,
   setUnits,
   setVenue,
+  takePlayer,
 } from '../../../src/layout/edit/stage.ts';
 
 const kit = fourPieceJazz('kit');
@@ -64,6 +65,12 @@ describe('player', () => {
     const measured = setBody(kit, { acromionRadiale: 340 });
     expect(measured.player.body).toEqual({ acromionRadiale: 340 });
     expect(setBody(measured, { acromionRadiale: undefined })).toEqual(kit);
+  });
+
+  test('another player is taken over whole, and the same one changes nothing', () => {
+    const other = { ...kit.player, name: 'Other', body: { biacromialBreadth: 430 }, lean: 350 };
+    expect(takePlayer(kit, other)).toEqual({ ...kit, player: other });
+    expect(takePlayer(kit, { ...kit.player, body: {} })).toBe(kit);
   });
 });
 

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { playerFacts } from '../../../src/report/playerFacts.ts';
 import type { ClearanceRow, Finding, Report } from '../../../src/report/report.ts';
 import { targetsOf, verdictCounts, worstFirst } from '../../../src/views/panel/worstFirst.ts';
 import { sample } from '../words/sampleLayout.ts';
@@ -42,6 +43,7 @@ const report: Report = {
   ],
   runs: [],
   totals: { cable: 0, longest: 0, stock: [] },
+  player: playerFacts(sample),
 };
 
 describe('the findings list', () => {

@@ -1,0 +1,31 @@
+import { expect, test } from 'vitest';
+import { playerFacts } from '../../../src/report/playerFacts.ts';
+import { playedByWords } from '../../../src/views/words/handWords.ts';
+import { sample } from './sampleLayout.ts';
+
+const rows = (player: Partial<typeof sample.player>) => {
+  const layout = { ...sample, player: { ...sample.player, ...player } };
+  return playedByWords(playerFacts(layout).playedBy, layout).map(
+    ({ hands, pieces }) => `${hands}: ${pieces}`,
+  );
+};
+
+test('a row for each that plays anything, by name', () => {
+  expect(rows({})).toEqual([
+    'Both hands: Snare, Rack tom 1, Rack tom 2, Floor tom, Hi-hat, Crash 1 and Crash 2',
+    'Right hand alone: Ride',
+  ]);
+});
+
+test('says what another lead hand and another way with the hi-hat change', () => {
+  expect(rows({ leadHand: 'left', hiHat: 'open' })).toEqual([
+    'Both hands: Snare, Rack tom 1, Rack tom 2, Floor tom, Crash 1 and Crash 2',
+    'Right hand alone: Hi-hat',
+    'Left hand alone: Ride',
+  ]);
+});
+
+test('a piece that no hand plays is named', () => {
+  const playedBy = [{ piece: 'snare', hands: [] }];
+  expect(playedByWords(playedBy, sample)).toEqual([{ hands: 'No hand', pieces: 'Snare' }]);
+});
