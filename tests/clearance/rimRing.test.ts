@@ -1,0 +1,99 @@
+import { describe, expect, it } from 'vitest';
+import { verdictOf } from '../../src/clearance/clearances.ts';
+import { type Motion, motionOf, reachOf } from '../../src/clearance/micClearance.ts';
+import type { Verdict } from '../../src/clearance/nearest.ts';
+import { atAngle, type Clip, type RimArc, rimRing } from '../../src/clearance/rimRing.ts';
+import { mirrorKit } from '../../src/layout/edit/mirror.ts';
+import type { Layout } from '../../src/layout/layout.ts';
+import { isDrum } from '../../src/layout/pieces/piece.ts';
+import { seededKits } from '../support/randomKit.ts';
+import { startingKit } from './kits.ts';
+
+interface Ringed {
+  readonly name: string;
+  readonly motion: Motion;
+  readonly clip: Clip;
+  readonly arcs: readonly RimArc[];
+}
+
+/** The rings of all clip mics of a layout. */
+function rings(layout: Layout): readonly Ringed[] {
+  const motion = motionOf(layout.player, layout.pieces);
+  return layout.mics.flatMap((mic) => {
+    const { mount } = mic;
+    if (mount.kind !== 'clip') return [];
+    const drum = layout.pieces.find(({ id }) => id === mount.drum);
+    if (!drum || !isDrum(drum)) throw new Error('the drum of the clip was expected');
+    const clip = { mic, mount, drum, surroundings: layout, margin: layout.margin };
+    return [{ name: `${layout.name}, ${mic.id}`, motion, clip, arcs: rimRing(motion, clip) }];
+  });
+}
+
+const all = [
+  startingKit('five-piece-two-racks'),
+  startingKit('large-kit'),
+  ...seededKits(10, 41),
+].flatMap(rings);
+
+const shownAt = (arcs: readonly RimArc[], angle: number): Verdict | undefined =>
+  arcs.find(({ from, to }) => angle >= from && angle < to)?.verdict;
+
+/** Steps of the direct look round the rim, to half a degree. */
+const STEPS = 720;
+
+const RANK = { struck: 0, tight: 1, clear: 2 };
+
+describe('rule R1: the rim ring', () => {
+  it('goes once round, without gaps, each arc another verdict than the one before', () => {
+    expect(all.length).toBeGreaterThan(20);
+    for (const { arcs } of all) {
+      expect(arcs[0]?.from).toBe(0);
+      expect(arcs.at(-1)?.to).toBe(360);
+      for (const [k, arc] of arcs.entries()) {
+        expect(arc.to).toBeGreaterThan(arc.from);
+        const next = arcs[k + 1];
+        if (next) {
+          expect(next.from).toBe(arc.to);
+          expect(next.verdict).not.toBe(arc.verdict);
+        }
+      }
+    }
+  });
+
+  it('shows at every angle the verdict of the clip there, edges exact to half a degree', () => {
+    const faults = all.flatMap(({ name, motion, clip, arcs }) => {
+      const direct = Array.from({ length: STEPS }, (_, k) =>
+        verdictOf(reachOf(motion, atAngle(clip, (k * 360) / STEPS)).clearance, clip.margin),
+      );
+      return direct.flatMap((verdict, k) => {
+        const angle = (k * 360) / STEPS;
+        const shown = shownAt(arcs, angle);
+        // Half a degree on either side; between clear and struck there may be tight.
+        const about = [-1, 0, 1].map((off) => RANK[direct[(k + off + STEPS) % STEPS] ?? verdict]);
+        const rank = shown === undefined ? Number.NaN : RANK[shown];
+        return rank >= Math.min(...about) && rank <= Math.max(...about)
+          ? []
+          : [`${name} at ${angle}: ${shown}, not ${verdict}`];
+      });
+    });
+    expect(faults).toEqual([]);
+  }, 60_000);
+
+  it('has arcs of all verdicts among these', () => {
+    const verdicts = new Set(all.flatMap(({ arcs }) => arcs.map(({ verdict }) => verdict)));
+    expect(verdicts).toEqual(new Set(['clear', 'tight', 'struck']));
+  });
+
+  it('of a mirrored kit is mirrored', () => {
+    const layout = startingKit('five-piece-two-racks');
+    const mirrored = rings(mirrorKit(layout));
+    for (const [index, { arcs }] of rings(layout).entries()) {
+      const other = mirrored[index]?.arcs ?? [];
+      for (let angle = 0.125; angle < 360; angle += 0.5) {
+        const shown = shownAt(other, (180 - angle + 360) % 360);
+        const about = [-0.5, 0, 0.5].map((off) => shownAt(arcs, (angle + off + 360) % 360));
+        expect(about).toContain(shown);
+      }
+    }
+  });
+});
