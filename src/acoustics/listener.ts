@@ -57,7 +57,7 @@ export function listenerOf(
 function roleAmong({ tip }: PlacedMic, wanted: readonly Source[]): MicRole {
   const above = tip.z - Math.max(...wanted.map(({ struck }) => struck.centre.z));
   const enough = wanted.length > 1 ? 0 : OVERHEAD_ABOVE;
-  return wanted.some(isCymbalSource) && above > 0 && above >= enough ? 'overhead' : 'close';
+  return wanted.some(isCymbalSource) && above >= enough ? 'overhead' : 'close';
 }
 
 /** What a listener hears of a source that it has been given. */

@@ -45,6 +45,16 @@ describe('overhead arrangements', () => {
     expect(tried).toBeGreaterThan(20);
   });
 
+  it('H38 snare-equidistant: as far from the snare as the spaced pair is on average', () => {
+    for (const { pieces } of playable) {
+      const spaced = only(overheadArrangement('spaced', pieces, 700));
+      const mean = ((spaced[0].toSnare ?? 0) + (spaced[1].toSnare ?? 0)) / 2;
+      for (const { toSnare } of only(overheadArrangement('snareEquidistant', pieces, 700))) {
+        expect(Math.abs((toSnare ?? 0) - mean)).toBeLessThan(2);
+      }
+    }
+  });
+
   it('H37 coincident: 60 mm apart, equally far from the snare, at right angles to each other', () => {
     for (const { pieces } of playable) {
       const [left, right] = only(overheadArrangement('coincident', pieces, 700));
