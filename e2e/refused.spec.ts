@@ -125,7 +125,8 @@ test('where the browser can’t be relied on nothing is called saved', async ({ 
     .click();
   await expect(savedSign(page)).toHaveText(/^Not saved/);
   await rename(page, 'Over plain http');
-  await expect(page.getByText(/neither https nor localhost/).first()).toBeVisible();
+  await expect(page.getByText(/neither https nor localhost/)).toHaveCount(1);
+  await expect(page.getByText(/stored on this device, but/)).toBeVisible();
   await expect(savedSign(page)).toHaveText(/^Not saved/);
   await page.reload();
   await expect(nameOf(page)).toContainText('Over plain http');

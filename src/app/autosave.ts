@@ -172,6 +172,6 @@ function stateOf(place: Place, isUnsaved: boolean, unreliable: string | null): S
   if (place.refusal && isUnsaved) {
     return { kind: 'failed', reason: place.refusal.reason, detail: place.refusal.detail };
   }
-  if (unreliable !== null) return { kind: 'failed', reason: 'unavailable', detail: unreliable };
+  if (unreliable !== null) return { kind: 'failed', reason: 'insecure', detail: unreliable };
   return isUnsaved || place.at === null ? { kind: 'saving' } : { kind: 'saved', at: place.at };
 }

@@ -16,10 +16,13 @@ export interface LibraryRow {
 export type SaveState =
   | { readonly kind: 'saved'; readonly at: number }
   | { readonly kind: 'saving' }
-  /** Storage refused: what it said. The work can still be exported. */
+  /**
+   * Storage refused: what it said. The work can still be exported. `insecure`: it was stored, but the browser promises nothing to
+   * an address like this one.
+   */
   | {
       readonly kind: 'failed';
-      readonly reason: 'quota' | 'unavailable' | 'other';
+      readonly reason: 'quota' | 'unavailable' | 'insecure' | 'other';
       readonly detail: string;
     }
   /** Another tab changed the same layout: nothing of either is lost until one is chosen. */

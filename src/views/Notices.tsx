@@ -9,12 +9,13 @@ import { Notice } from './parts/Notice.tsx';
 export function Notices({ actions }: { readonly actions: LibraryActions }) {
   const saving = useSession((state) => state.saving);
   const updateWaiting = useSession((state) => state.updateWaiting);
+  const saysInsecure = saving?.kind === 'failed' && saving.reason === 'insecure';
   return (
     <aside className="notices" aria-label="Notices">
       {saving?.kind === 'conflict' && <Conflict actions={actions} />}
       {saving?.kind === 'failed' && <SaveRefused refused={saving} actions={actions} />}
       {updateWaiting && <UpdateWaiting actions={actions} />}
-      {!window.isSecureContext && (
+      {!(window.isSecureContext || saysInsecure) && (
         <Notice tone="news" title="Only with the network for now">
           This address is not secure (neither https nor localhost), so the browser does not keep the
           app for use without a network. Layouts are still stored on this device.

@@ -187,7 +187,7 @@ describe('Autosave', () => {
 
   it('A4 nothing is called saved where the browser can’t be relied on', async () => {
     const { names, autosave } = await opened({ unreliable: 'plain http' });
-    const failed = { kind: 'failed', reason: 'unavailable', detail: 'plain http' };
+    const failed = { kind: 'failed', reason: 'insecure', detail: 'plain http' };
     expect(saving()).toEqual(failed);
     edit('Rename', rename('A'));
     await vi.advanceTimersByTimeAsync(300);

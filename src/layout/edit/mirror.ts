@@ -34,6 +34,12 @@ export function mirrorPiece(layout: Layout, id: Id): Layout {
   return pieces === layout.pieces && mics === layout.mics ? layout : { ...layout, pieces, mics };
 }
 
+/** One mic moved to its mirror image: a stand or plate across the kit, a clip round its own drum. A plate in a kick stays. */
+export function mirrorMic(layout: Layout, id: Id): Layout {
+  const mics = mapShared(layout.mics, (mic) => (mic.id === id ? mirroredMic(mic) : mic));
+  return mics === layout.mics ? layout : { ...layout, mics };
+}
+
 const clippedTo = (mic: Mic, id: Id): boolean => mic.mount.kind === 'clip' && mic.mount.drum === id;
 
 /** A piece or mic that is its own mirror image stays the same one. */

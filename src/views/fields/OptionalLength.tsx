@@ -5,18 +5,27 @@ import { type Limits, readField } from './reading.ts';
 
 interface OptionalLengthProps {
   readonly label: string;
-  /** What stands in the empty field: where the value comes from then. */
-  readonly otherwise: string;
+  /** The length that holds while the field is empty, and where it comes from: `stature`. */
+  readonly otherwise: number;
+  readonly from: string;
   readonly value: number | undefined;
   readonly limits: Limits;
   readonly onSet: (value: number | undefined) => void;
 }
 
 /** A length that may be left out: an empty field gives it back to what it comes from otherwise. */
-export function OptionalLength({ label, otherwise, value, limits, onSet }: OptionalLengthProps) {
+export function OptionalLength({
+  label,
+  otherwise,
+  from,
+  value,
+  limits,
+  onSet,
+}: OptionalLengthProps) {
   const id = useId();
   const unit = useSession((state) => state.open?.layout.units ?? 'mm');
   const shown = value === undefined ? '' : `${LENGTH.show(value, unit)} ${unit}`;
+  const derived = `${LENGTH.show(otherwise, unit)} ${unit}`;
   const [draft, setDraft] = useState<string | null>(null);
   const [problem, setProblem] = useState('');
   const take = () => {
@@ -26,7 +35,7 @@ export function OptionalLength({ label, otherwise, value, limits, onSet }: Optio
     if (draft.trim() === '') return onSet(undefined);
     const reading = readField(draft, LENGTH, limits, unit);
     if (reading.ok) onSet(reading.value);
-    else setProblem(`${reading.message} Kept ${shown === '' ? 'the value from stature' : shown}.`);
+    else setProblem(`${reading.message} Kept ${shown === '' ? `the value from ${from}` : shown}.`);
   };
   const onKeyDown = (event: KeyboardEvent<HTMLInputElement>) => {
     if (event.key === 'Enter') take();
@@ -41,15 +50,17 @@ export function OptionalLength({ label, otherwise, value, limits, onSet }: Optio
         id={id}
         className="text-input"
         autoComplete="off"
-        placeholder={otherwise}
+        placeholder={derived}
         value={draft ?? shown}
         onChange={(event) => setDraft(event.target.value)}
         onBlur={take}
         onKeyDown={onKeyDown}
         aria-invalid={problem !== '' || undefined}
-        aria-describedby={problem ? `${id}-problem` : undefined}
+        aria-describedby={problem ? `${id}-from ${id}-problem` : `${id}-from`}
       />
-      {value !== undefined && <p className="field-hint">Otherwise {otherwise}.</p>}
+      <p className="field-hint" id={`${id}-from`}>
+        From {from}: {derived}
+      </p>
       {problem && (
         <p className="field-problem" id={`${id}-problem`} role="alert">
           {problem}

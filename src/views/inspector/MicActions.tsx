@@ -1,4 +1,5 @@
 import { deleteMic, duplicateMic } from '../../layout/edit/mics.ts';
+import { mirrorMic } from '../../layout/edit/mirror.ts';
 import type { Mic } from '../../layout/mics/mic.ts';
 import { edit, select, session } from '../../session/session.ts';
 import { useOpen } from '../parts/useOpen.ts';
@@ -18,6 +19,9 @@ export function MicActions({ mic }: { readonly mic: Mic }) {
     <ThingActions
       name={name}
       onDuplicate={duplicate}
+      {...(mic.mount.kind !== 'plateInKick' && {
+        onMirror: () => edit(`Mirror ${name}`, (from) => mirrorMic(from, id)),
+      })}
       onDelete={() => {
         edit(`Delete ${name}`, (from) => deleteMic(from, id));
         select(null);

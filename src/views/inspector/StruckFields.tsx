@@ -8,6 +8,7 @@ import { NumberField } from '../fields/NumberField.tsx';
 import { limitsOf } from '../fields/reading.ts';
 import { SelectField } from '../fields/SelectField.tsx';
 import { DIRECTION_HINT, Group } from '../parts/Group.tsx';
+import { useOpen } from '../parts/useOpen.ts';
 import { handsWords } from '../words/kindWords.ts';
 import { SpotFields } from './SpotFields.tsx';
 import { turnTo } from './turnTo.ts';
@@ -27,17 +28,37 @@ export function StruckFields({ piece }: { readonly piece: Struck }) {
           limits={limitsOf(heightField)}
           apply={(layout, z) => raisePiece(layout, id, z)}
         />
-        <SelectField
-          label="Played by"
-          value={piece.hands}
-          options={handsField.options.map((value) => ({ value, text: handsWords(value) }))}
-          onChoose={(value) => {
-            const hands = handsField.options.find((option) => option === value);
-            if (hands) edit(`Hands on ${name}`, (layout) => setHands(layout, id, hands));
-          }}
-        />
+        <HandsField piece={piece} />
       </Group>
       <LeanFields piece={piece} />
+    </>
+  );
+}
+
+/** Which hands play it; where the player's way with the hi-hat says more, what comes of it. */
+function HandsField({ piece }: { readonly piece: Struck }) {
+  const { layout, report } = useOpen();
+  const { id, name, kind, hands: now } = piece;
+  const { player } = layout;
+  const played = report.player.playedBy.find((each) => each.piece === id)?.hands ?? [];
+  const [alone, ...others] = played;
+  const byWay = kind === 'hiHat' && now === 'both' && others.length === 0 && alone !== undefined;
+  return (
+    <>
+      <SelectField
+        label="Played by"
+        value={now}
+        options={handsField.options.map((value) => ({ value, text: handsWords(value, player) }))}
+        onChoose={(value) => {
+          const hands = handsField.options.find((option) => option === value);
+          if (hands) edit(`Hands on ${name}`, (from) => setHands(from, id, hands));
+        }}
+      />
+      {byWay && (
+        <p className="whole field-hint">
+          This player plays the hi-hat {player.hiHat}: the {alone} hand alone. See Player.
+        </p>
+      )}
     </>
   );
 }

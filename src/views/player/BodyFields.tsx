@@ -1,7 +1,6 @@
 import { setBody } from '../../layout/edit/stage.ts';
 import { type BodyOverrides, bodyOverrides } from '../../layout/player.ts';
 import { edit } from '../../session/session.ts';
-import { showLength } from '../../units/lengthText.ts';
 import { OptionalLength } from '../fields/OptionalLength.tsx';
 import { limitsOf } from '../fields/reading.ts';
 import { Group } from '../parts/Group.tsx';
@@ -32,7 +31,8 @@ export function BodyFields() {
         <OptionalLength
           key={key}
           label={label}
-          otherwise={`${showLength(bodyFromStature[key], layout.units)} from stature`}
+          otherwise={bodyFromStature[key]}
+          from="stature"
           value={body[key]}
           limits={limitsOf(bodyOverrides.shape[key].unwrap())}
           onSet={(value) => edit(label, (layout) => setBody(layout, { [key]: value }))}

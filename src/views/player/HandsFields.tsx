@@ -65,6 +65,7 @@ export function HandsFields() {
 
 /** The hands of every piece in one place; each stands at its piece too. */
 function PieceHands({ pieces }: { readonly pieces: readonly Struck[] }) {
+  const { player } = useOpen().layout;
   if (pieces.length === 0) return null;
   return (
     <Group title="Hands, piece by piece" folded>
@@ -73,7 +74,7 @@ function PieceHands({ pieces }: { readonly pieces: readonly Struck[] }) {
           key={id}
           label={name}
           value={now}
-          options={handsField.options.map((value) => ({ value, text: handsWords(value) }))}
+          options={handsField.options.map((value) => ({ value, text: handsWords(value, player) }))}
           onChoose={(value) => {
             const hands = handsField.options.find((option) => option === value);
             if (hands) edit(`Hands on ${name}`, (from) => setHands(from, id, hands));

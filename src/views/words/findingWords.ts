@@ -28,7 +28,7 @@ interface Subject {
 
 /**
  * The words of a finding. The numbers it may carry, each optional: `beyond`, `depth`, `overlap`, `needed`, `longest`, `drop` (mm),
- * `side` (1 right, -1 left), `factor`, `input`, `inputs`, `mics` (counts). Give the report's clearances, and a struck or tight mic names its move too.
+ * `right` and `left` (mm each hand falls short), `factor`, `input`, `inputs`, `mics` (counts). Give the report's clearances, and a struck or tight mic names its move too.
  */
 export function findingWords(
   finding: Finding,
@@ -66,11 +66,26 @@ const micOf = ({ finding, layout }: Subject): Mic | undefined =>
 
 const isClip = (subject: Subject): boolean => micOf(subject)?.mount.kind === 'clip';
 
-/** `left ` or `right ` where the finding says which arm; nothing where it does not. */
-function handOf({ finding }: Subject): string {
-  const { side } = finding.numbers;
-  if (side === undefined) return '';
-  return side > 0 ? 'right ' : 'left ';
+/** `The right arm falls short by 37 mm and the left by 120 mm`, as far as the finding says which. */
+function shortfall(subject: Subject): string {
+  const hands = (['right', 'left'] as const).filter(
+    (hand) => subject.finding.numbers[hand] !== undefined,
+  );
+  const [first, second] = hands;
+  if (first === undefined) return `The arm falls short${by(subject, 'beyond')}`;
+  const one = `The ${first} arm falls short${by(subject, first)}`;
+  return second === undefined ? one : `${one} and the ${second}${by(subject, second)}`;
+}
+
+/** What helps where one hand of two falls short is that it does not play the piece. */
+function reachNext(subject: Subject): string {
+  const { right, left } = subject.finding.numbers;
+  const one = right === undefined || left === undefined;
+  const other = right === undefined ? 'right' : 'left';
+  const piece = subject.layout.pieces.find(({ id }) => id === subject.finding.about[0]);
+  const both = piece !== undefined && 'hands' in piece && piece.hands === 'both';
+  const hands = one && both ? `let only the ${other} hand play it, ` : '';
+  return `Bring it nearer, ${hands}or check who plays: stature, seat, trunk lean and stick.`;
 }
 
 function dropOf({ finding, layout }: Subject): string {
@@ -147,8 +162,8 @@ const sentences: Readonly<Record<FindingCode, (subject: Subject) => FindingText>
   }),
   'piece-out-of-reach': (s) => ({
     title: `${s.main} is out of the player's reach`,
-    detail: `The ${handOf(s)}arm falls short${by(s, 'beyond')}, trunk lean included.`,
-    next: 'Bring it nearer, or check who plays: stature, stick and which hands play it.',
+    detail: `${shortfall(s)}, trunk lean included.`,
+    next: reachNext(s),
   }),
   'stand-may-tip': (s) => ({
     title: `The stand of ${s.main} may tip`,

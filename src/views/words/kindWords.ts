@@ -32,8 +32,9 @@ const hands: Readonly<Record<Hands, string>> = {
   none: 'No hand',
 };
 
-/** Which hands play a piece. */
-export const handsWords = (choice: Hands): string => hands[choice];
+/** Which hands play a piece; of the lead hand, which that is: `Lead hand (right)`. */
+export const handsWords = (choice: Hands, { leadHand }: Pick<Player, 'leadHand'>): string =>
+  choice === 'lead' ? `${hands.lead} (${leadHand})` : hands[choice];
 
 const hiHats: Readonly<Record<Player['hiHat'], string>> = {
   either: 'Either hand',

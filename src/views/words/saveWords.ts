@@ -10,7 +10,7 @@ export function saveWords(saving: SaveState | null): string {
     case 'saving':
       return 'Saving…';
     case 'failed':
-      return `Not saved: ${refusals[saving.reason]}`;
+      return `Not saved${saving.reason === 'insecure' ? ' for sure' : ''}: ${refusals[saving.reason]}`;
     case 'conflict':
       return 'Not saved: changed in another tab';
   }
@@ -21,6 +21,7 @@ type Refusal = Extract<SaveState, { kind: 'failed' }>['reason'];
 const refusals: Readonly<Record<Refusal, string>> = {
   quota: 'the storage is full',
   unavailable: 'no storage here',
+  insecure: 'the address is not secure',
   other: 'storage refused',
 };
 
@@ -30,6 +31,8 @@ export const refusalHelp: Readonly<Record<Refusal, string>> = {
     'The storage of this browser is full. Export the layout to a file now, then free some space: nothing you see is lost while this page stays open.',
   unavailable:
     'This browser gives the page no storage, as in a private window. You can go on working; export the layout to a file before you close the page.',
+  insecure:
+    'Layouts are stored on this device, but a browser promises nothing to an address that is not secure, and starts the app only with the network. Export the layout to a file before you close the page.',
   other:
     'The browser refused to store the last change. Export the layout to a file now; saving is tried again with the next change.',
 };

@@ -1,12 +1,13 @@
 import { type Preferences, prefer, useSession } from '../../session/session.ts';
 import { Choice } from '../fields/Choice.tsx';
 
-type Shown = 'showSweeps' | 'showRuns' | 'showZone';
+type Shown = 'showSweeps' | 'showRuns' | 'showZone' | 'showFloor';
 
 const shown: readonly { readonly key: Shown; readonly text: string }[] = [
   { key: 'showSweeps', text: 'Paths' },
   { key: 'showRuns', text: 'Cables' },
   { key: 'showZone', text: 'Struck zone' },
+  { key: 'showFloor', text: 'Stick floor' },
 ];
 
 /** How the plan is seen and what is drawn on it. */

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { Vec3 } from '../../../src/geometry/vector.ts';
 import { fivePieceTwoRacks } from '../../../src/layout/catalogue/kits/fivePieceTwoRacks.ts';
-import { mirrorKit, mirrorPiece } from '../../../src/layout/edit/mirror.ts';
+import { mirrorKit, mirrorMic, mirrorPiece } from '../../../src/layout/edit/mirror.ts';
 import { buildRig } from '../../../src/rig/buildRig.ts';
 import { randomKit } from '../../support/randomKit.ts';
 
@@ -58,4 +58,23 @@ test('in space, every mic, shell and foot of the mirrored kit is the mirror imag
     }),
     { numRuns: 40 },
   );
+});
+
+test('one mic is mirrored alone: its image is that in the mirrored kit', () => {
+  const image = mirrorKit(kit);
+  for (const mic of kit.mics) {
+    const alone = mirrorMic(kit, mic.id);
+    expect(alone.mics.find(({ id }) => id === mic.id)).toEqual(
+      image.mics.find(({ id }) => id === mic.id),
+    );
+    expect({ ...alone, mics: [] }).toEqual({ ...kit, mics: [] });
+    const others = ({ id }: { readonly id: string }) => id !== mic.id;
+    expect(alone.mics.filter(others)).toEqual(kit.mics.filter(others));
+    expect(mirrorMic(alone, mic.id)).toEqual(kit);
+  }
+});
+
+test('a plate in a kick is its own mirror image, and an unknown mic mirrors nothing', () => {
+  expect(mirrorMic(kit, 'mic-kick-plate')).toBe(kit);
+  expect(mirrorMic(kit, 'nobody')).toBe(kit);
 });

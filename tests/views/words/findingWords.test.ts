@@ -94,8 +94,18 @@ describe('a finding in words', () => {
   it('says which arm, which clip and how many share an input', () => {
     const words = (code: FindingCode, rest: Partial<Finding>) =>
       findingWords(finding(code, rest), sample);
-    const reach = { about: ['ride'], numbers: { beyond: 30, side: -1 } };
-    expect(words('piece-out-of-reach', reach).detail).toMatch(/^The left arm falls short by 30 mm/);
+    const reach = (about: string, numbers: Record<string, number>) =>
+      words('piece-out-of-reach', { about: [about], numbers });
+    expect(reach('crash-1', { beyond: 29.4, left: 29.4 })).toMatchObject({
+      detail: 'The left arm falls short by 30 mm, trunk lean included.',
+      next: 'Bring it nearer, let only the right hand play it, or check who plays: stature, seat, trunk lean and stick.',
+    });
+    expect(reach('ride', { beyond: 12, right: 12 }).next).not.toContain('hand play it');
+    const both = reach('crash-1', { beyond: 41, right: 12, left: 41 });
+    expect(both.detail).toBe(
+      'The right arm falls short by 12 mm and the left by 41 mm, trunk lean included.',
+    );
+    expect(both.next).not.toContain('hand play it');
     expect(words('boom-through-piece', { about: ['mic-rack-1', 'rack-2'] }).title).toBe(
       'The clip of Rack 1 goes through Rack tom 2',
     );

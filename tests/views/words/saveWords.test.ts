@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { saveWords } from '../../../src/views/words/saveWords.ts';
+import { refusalHelp, saveWords } from '../../../src/views/words/saveWords.ts';
 
 describe('the saved sign', () => {
   it('says saved only when it is', () => {
@@ -11,5 +11,13 @@ describe('the saved sign', () => {
       'Not saved: the storage is full',
     );
     expect(saveWords({ kind: 'conflict' })).toMatch(/^Not saved/);
+  });
+
+  it('says that an address is not secure where the layout was stored all the same', () => {
+    expect(saveWords({ kind: 'failed', reason: 'insecure', detail: '' })).toBe(
+      'Not saved for sure: the address is not secure',
+    );
+    expect(refusalHelp.insecure).toMatch(/stored on this device.*promises nothing/);
+    expect(refusalHelp.unavailable).toMatch(/no storage/);
   });
 });
