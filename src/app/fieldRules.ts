@@ -1,5 +1,6 @@
 import type { Layout } from '../layout/layout.ts';
 import type { Mic } from '../layout/mics/mic.ts';
+import { ringSubject } from '../session/ringSubject.ts';
 import { type SessionState, session } from '../session/session.ts';
 import type { FieldKind, Fields, Wanted } from './fieldQuestion.ts';
 
@@ -41,14 +42,14 @@ export const zoneRule: FieldRule<'zone'> = {
   show: (zone) => session.setState({ zone }),
 };
 
-/** What the selected clip mic would be all round its rim. */
+/** What the clip mic that is selected, or sits on the selected drum, would be all round its rim. */
 export const ringRule: FieldRule<'ring'> = {
   kind: 'ring',
   live: true,
   wanted({ open, selection }) {
-    if (!open || selection?.kind !== 'mic') return null;
-    const wanted = { layout: open.layout, mic: selection.id };
-    return micIn(wanted)?.mount.kind === 'clip' ? wanted : null;
+    if (!open) return null;
+    const mic = ringSubject(open.layout, selection);
+    return mic === null ? null : { layout: open.layout, mic };
   },
   same: (a, b) =>
     a.mic === b.mic &&

@@ -8,6 +8,8 @@ import { PlanText } from './PlanText.tsx';
 import { palettes } from './palette.ts';
 import { outlinesOf, pickablesOf } from './pick/pickables.ts';
 import './plan.css';
+import { RingCard } from './rim/RingCard.tsx';
+import { useAskedPlace } from './rim/useAskedPlace.ts';
 import { handlesOf } from './tools/handles.ts';
 import { useKeys } from './useKeys.ts';
 import { usePointers } from './usePointers.ts';
@@ -40,6 +42,7 @@ function OpenPlan({ open, size }: { readonly open: OpenLayout; readonly size: Sc
   const preferences = useSession((state) => state.preferences);
   const selection = useSession((state) => state.selection);
   const zone = useSession((state) => state.zone);
+  const ring = useSession((state) => state.ring);
   const controls = useView(open, size, preferences.seenFrom);
   const { view } = controls;
   const kitView = useMemo(() => ({ view, deck: layout.deck }), [view, layout.deck]);
@@ -57,7 +60,10 @@ function OpenPlan({ open, size }: { readonly open: OpenLayout; readonly size: Sc
   const finding = useShownFinding(open, controls);
   useRevealSelected(open, selection, controls);
   const touch = useRef<HTMLDivElement>(null);
-  const { takeBack, ...pointers } = usePointers(touch, { kitView, pickables, handles, controls });
+  const asked = useAskedPlace(open, ring, kitView);
+  const tapFirst = asked.ask;
+  const ground = { kitView, pickables, handles, controls, tapFirst };
+  const { takeBack, ...pointers } = usePointers(touch, ground);
   const keys = useKeys({ kitView, controls, takeBack });
   const described = useId();
   return (
@@ -66,6 +72,8 @@ function OpenPlan({ open, size }: { readonly open: OpenLayout; readonly size: Sc
         open={open}
         selection={selection}
         zone={zone}
+        ring={ring}
+        asked={asked.place}
         preferences={preferences}
         kitView={kitView}
         highlighted={highlighted}
@@ -86,7 +94,8 @@ function OpenPlan({ open, size }: { readonly open: OpenLayout; readonly size: Sc
         {...keys}
       />
       <PlanButtons controls={controls} size={size} />
-      <PlanText id={described} open={open} selection={selection} zone={zone} />
+      <PlanText id={described} open={open} selection={selection} zone={zone} ring={ring} />
+      {asked.place && <RingCard layout={layout} place={asked.place} forget={asked.forget} />}
     </>
   );
 }

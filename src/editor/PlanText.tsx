@@ -1,24 +1,27 @@
 import { useEffect, useState } from 'react';
+import type { RingOfMic } from '../report/ring.ts';
 import type { ForbiddenZone } from '../report/zone.ts';
 import type { Selection } from '../session/selection.ts';
 import { type OpenLayout, useSession } from '../session/session.ts';
-import { spokenKeys, spokenSelection, zoneText } from './words.ts';
+import { ringText, spokenKeys, spokenSelection, zoneText } from './words.ts';
 
 interface Props {
   readonly id: string;
   readonly open: OpenLayout;
   readonly selection: Selection | null;
   readonly zone: ForbiddenZone | null;
+  readonly ring: RingOfMic | null;
 }
 
 /** What the plan says in words: how it is used, what is selected, what the hatch means. */
-export function PlanText({ id, open, selection, zone }: Props) {
+export function PlanText({ id, open, selection, zone, ring }: Props) {
   const showZone = useSession((state) => state.preferences.showZone);
   const isMic = selection?.kind === 'mic' && zone?.mic === selection.id;
   return (
     <>
       <p id={id} className="plan-spoken">
         {spokenKeys}
+        {ring && ` ${ringText(ring)}`}
       </p>
       <p className="plan-spoken" role="status">
         {useSettled(spokenSelection(open.layout, open.report, selection))}

@@ -25,6 +25,8 @@ export interface Ground {
   readonly pickables: readonly Pickable[];
   readonly handles: readonly Handle[];
   readonly controls: ViewControls;
+  /** Takes a tap when it is on something that answers by itself; false where it is not. */
+  tapFirst(at: ScreenPoint): boolean;
 }
 
 /** A drag under way: places of the finger are read in the frames that held when it began. */
@@ -172,7 +174,12 @@ function grabAt({ handles, pickables, kitView }: Ground, at: ScreenPoint): Grab 
 
 function startDrag({ kitView }: Ground, grab: Grab, at: ScreenPoint): Dragging {
   const { scale } = kitView.view;
-  const drag = grab.start({ from: placeOf(kitView, at), near: DETENT / scale, pxPerMm: scale });
+  const drag = grab.start({
+    from: placeOf(kitView, at),
+    near: DETENT / scale,
+    pxPerMm: scale,
+    ring: () => session.getState().ring,
+  });
   if (session.getState().selection !== grab.selection) select(grab.selection);
   beginGesture(drag.label);
   return { drag, kitView };
@@ -180,6 +187,7 @@ function startDrag({ kitView }: Ground, grab: Grab, at: ScreenPoint): Dragging {
 
 function tapAt(ground: Ground, at: ScreenPoint, last: ScreenPoint | undefined): ScreenPoint {
   const { kitView, pickables } = ground;
+  if (ground.tapFirst(at)) return at;
   const hits = hitsAt(pickables, screenToKit(kitView, at), kitView.view.scale);
   const again = last !== undefined && Math.hypot(at.x - last.x, at.y - last.y) <= SAME_SPOT;
   select(tapped(hits, session.getState().selection, again));

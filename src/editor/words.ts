@@ -1,9 +1,12 @@
 import type { Layout } from '../layout/layout.ts';
 import type { ClearanceRow, Report } from '../report/report.ts';
+import type { RingOfMic, RingPlace } from '../report/ring.ts';
 import type { Selection } from '../session/selection.ts';
+import { wrapDegrees } from '../units/angle.ts';
 import { type LengthUnit, roundedDown, showLength } from '../units/lengthText.ts';
 import type { Mm } from '../units/quantity.ts';
 import type { Verdict } from './palette.ts';
+import { wholeArcs } from './rim/arcs.ts';
 
 /** The few words the plan itself says: on its labels, its buttons and to a screen reader. */
 
@@ -51,7 +54,10 @@ export function spokenSelection(
   return where ? `${name}, at ${where}` : name;
 }
 
-const spokenVerdict = ({ verdict, clearance }: ClearanceRow, unit: LengthUnit): string =>
+const spokenVerdict = (
+  { verdict, clearance }: Pick<ClearanceRow, 'verdict' | 'clearance'>,
+  unit: LengthUnit,
+): string =>
   Number.isFinite(clearance)
     ? `${verdictWords[verdict]}, ${clearanceText(clearance, unit)}`
     : `${verdictWords[verdict]}, nothing moves near it`;
@@ -120,3 +126,19 @@ export const spokenKeys = planKeys.map(([keys, what]) => `${keys}: ${what}.`).jo
 /** What the hatch on the plan means. */
 export const zoneText = (height: Mm, unit: LengthUnit): string =>
   `Struck if moved here at its height, ${showLength(height, unit)}`;
+
+/** What a clip would be at a place of its rim. */
+export const ringPlaceText = (
+  { clearance, verdict, angle }: Pick<RingPlace, 'clearance' | 'verdict' | 'angle'>,
+  name: string,
+  unit: LengthUnit,
+): string => `${name} at ${Math.round(angle)}°: ${spokenVerdict({ verdict, clearance }, unit)}`;
+
+/** What a rim ring says, arc by arc, for those who can't see it. */
+export function ringText({ arcs }: Pick<RingOfMic, 'arcs'>): string {
+  const parts = wholeArcs(arcs).map(
+    ({ verdict, from, to }) =>
+      `${verdictWords[verdict]} from ${Math.round(wrapDegrees(from))}° to ${Math.round(to)}°`,
+  );
+  return `Round the rim, 0° to the player's right, 90° to the audience: ${parts.join(', ')}.`;
+}

@@ -1,12 +1,14 @@
 import { useCallback, useEffect, useMemo, useRef } from 'react';
 import type { Layout } from '../../layout/layout.ts';
 import type { Report } from '../../report/report.ts';
+import type { RingOfMic, RingPlace } from '../../report/ring.ts';
 import type { Selection } from '../../session/selection.ts';
 import type { LengthUnit } from '../../units/lengthText.ts';
 import { FONTS } from '../labels/lettering.ts';
 import { measureText } from '../labels/measureText.ts';
 import { paintLabel } from '../labels/paintLabels.ts';
 import { type Box, placeLabels } from '../labels/placeLabels.ts';
+import { ringLabels } from '../labels/ringWishes.ts';
 import { lettering, measureLabel } from '../labels/wishes.ts';
 import type { Palette } from '../palette.ts';
 import { inputPitch, inputSpots } from '../shapes/boxShape.ts';
@@ -24,6 +26,8 @@ interface Props {
   readonly showRuns: boolean;
   readonly kitView: KitView;
   readonly covered: readonly Box[];
+  readonly ring: RingOfMic | null;
+  readonly asked: RingPlace | null;
   readonly colours: Palette;
 }
 
@@ -32,11 +36,15 @@ const NUMBERS_FROM = 19;
 
 /** Names, verdicts, input numbers and the scale bar (screen px). */
 export function Labels(props: Props) {
-  const { layout, report, selection, showRuns, kitView, covered, colours } = props;
+  const { layout, report, selection, showRuns, kitView, covered, ring, asked, colours } = props;
   const before = useRef<ReadonlyMap<string, number>>(new Map());
   const placed = useMemo(() => {
     const lettered = { layout, report, selection, showRuns, kitView, measure: measureText };
-    const labels = [...measureLabel(lettered), ...lettering(lettered)];
+    const labels = [
+      ...measureLabel(lettered),
+      ...ringLabels(lettered, ring, asked),
+      ...lettering(lettered),
+    ];
     const looks = new Map(labels.map(({ wish, look }) => [wish.key, look]));
     const wishes = labels.map(({ wish }) => wish);
     const ground = {
@@ -45,7 +53,7 @@ export function Labels(props: Props) {
       before: before.current,
     };
     return placeLabels(wishes, ground).map((label) => ({ label, look: looks.get(label.key) }));
-  }, [layout, report, selection, showRuns, kitView, covered]);
+  }, [layout, report, selection, showRuns, kitView, covered, ring, asked]);
   useEffect(() => {
     before.current = new Map(placed.map(({ label }) => [label.key, label.place]));
   }, [placed]);

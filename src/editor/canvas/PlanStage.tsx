@@ -1,6 +1,7 @@
 import { useCallback } from 'react';
 import { Layer, Stage } from 'react-konva/es/ReactKonvaCore.js';
 import type { Finding } from '../../report/report.ts';
+import type { RingOfMic, RingPlace } from '../../report/ring.ts';
 import type { ForbiddenZone } from '../../report/zone.ts';
 import type { Selection } from '../../session/selection.ts';
 import type { OpenLayout, Preferences } from '../../session/session.ts';
@@ -19,11 +20,14 @@ import { Handles } from './Handles.tsx';
 import { KitDrawing } from './KitDrawing.tsx';
 import { Labels } from './Labels.tsx';
 import { MicFocus } from './MicFocus.tsx';
+import { RimRing } from './RimRing.tsx';
 
 interface Props {
   readonly open: OpenLayout;
   readonly selection: Selection | null;
   readonly zone: ForbiddenZone | null;
+  readonly ring: RingOfMic | null;
+  readonly asked: RingPlace | null;
   readonly preferences: Preferences;
   readonly kitView: KitView;
   readonly highlighted: readonly Outline[];
@@ -63,6 +67,9 @@ export function PlanStage(props: Props) {
         <DeckFrame view={view}>
           <KitFrame kit={deck.kit}>
             <Drawn paint={paintSelected} colours={colours} />
+            {props.ring && (
+              <RimRing layout={layout} ring={props.ring} asked={props.asked} colours={colours} />
+            )}
             {selectedMic !== null && (
               <MicFocus
                 layout={layout}
@@ -82,6 +89,8 @@ export function PlanStage(props: Props) {
           showRuns={preferences.showRuns}
           kitView={kitView}
           covered={props.covered}
+          ring={props.ring}
+          asked={props.asked}
           colours={colours}
         />
         <Handles handles={handles} colours={colours} />

@@ -23,7 +23,7 @@ export interface Lettered {
 }
 
 /** Who chooses a place first. */
-const RANK = {
+export const RANK = {
   selected: 0,
   struck: 1,
   tight: 2,

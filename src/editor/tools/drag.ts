@@ -1,4 +1,5 @@
 import type { Vec2 } from '../../geometry/vector.ts';
+import type { RingOfMic } from '../../report/ring.ts';
 import type { LayoutEdit } from '../../session/session.ts';
 import { toDegrees } from '../../units/angle.ts';
 import type { Degrees } from '../../units/quantity.ts';
@@ -20,6 +21,8 @@ export interface Hold {
   readonly from: Place;
   readonly near: number;
   readonly pxPerMm: number;
+  /** The rim ring of what is dragged, as far as it is known by now. */
+  ring(): RingOfMic | null;
 }
 
 /** A spot moved as far as the finger moved from where it took hold: nothing jumps under the finger. */

@@ -7,13 +7,13 @@ import { cosDeg, sinDeg } from '../../units/angle.ts';
 import { restOnCentre, restOnStep } from './detent.ts';
 import { carried, type Drag, type Hold, turnedAbout } from './drag.ts';
 
-/** Moves the front of a mic: on a stand its base stays and the boom follows; on a clip it goes round the rim, in and out. */
+/** Moves the front of a mic; on a stand its base stays and the boom follows. Rests on the kit's centre line. */
 export function dragTip({ mic, tip }: PlacedMic, hold: Hold): Drag {
   return {
     label: `Move ${mic.name}`,
     to(place) {
       const by = carried({ x: 0, y: 0 }, hold, place);
-      const x = mic.mount.kind === 'clip' ? tip.x + by.x : restOnCentre(tip.x, by.x, hold.near);
+      const x = restOnCentre(tip.x, by.x, hold.near);
       return (layout) => moveMicTip(layout, mic.id, { x, y: tip.y + by.y });
     },
   };

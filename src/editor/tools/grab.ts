@@ -1,10 +1,12 @@
 import type { Layout } from '../../layout/layout.ts';
+import { isDrum } from '../../layout/pieces/piece.ts';
 import type { Rig } from '../../rig/placed.ts';
 import type { Selection } from '../../session/selection.ts';
 import { FINGER, grabbed, type Hit } from '../pick/pick.ts';
 import type { Grip } from '../pick/pickables.ts';
 import type { ScreenPoint } from '../view/view.ts';
 import type { Drag, Hold } from './drag.ts';
+import { dragClip } from './dragClip.ts';
 import { dragBase, dragPlate, dragTip, dragWholeMic } from './dragMic.ts';
 import { dragPiece } from './dragPiece.ts';
 import { dragBox } from './dragStage.ts';
@@ -76,5 +78,9 @@ function micDrag(
   }
   if (mount.kind === 'stand' && grip === 'base') return (hold) => dragBase(mic, mount, hold);
   if (mount.kind === 'stand' && grip === 'whole') return (hold) => dragWholeMic(mic, hold);
+  if (mount.kind === 'clip') {
+    const drum = layout.pieces.find((piece) => piece.id === mount.drum);
+    return drum && isDrum(drum) ? (hold) => dragClip({ placed, mount, drum }, hold) : undefined;
+  }
   return (hold) => dragTip(placed, hold);
 }

@@ -1,7 +1,7 @@
 import type { Vec2 } from '../../geometry/vector.ts';
 import type { Layout } from '../../layout/layout.ts';
 import type { StandMount } from '../../layout/mics/mount.ts';
-import { isStruck, type Piece, type Struck } from '../../layout/pieces/piece.ts';
+import { isDrum, isStruck, type Piece, type Struck } from '../../layout/pieces/piece.ts';
 import { BOX_DEPTH } from '../../rig/boxShape.ts';
 import { toKit } from '../../rig/deckFrame.ts';
 import type { PlacedMic, PlacedPiece, Rig } from '../../rig/placed.ts';
@@ -10,6 +10,7 @@ import { cosDeg, sinDeg } from '../../units/angle.ts';
 import { type KitView, kitToScreen } from '../view/kitView.ts';
 import type { ScreenPoint } from '../view/view.ts';
 import type { Drag, Hold } from './drag.ts';
+import { dragClip } from './dragClip.ts';
 import { dragHub, dragPieceFeet, dragTripod } from './dragFeet.ts';
 import { dragLean, PX_PER_DEGREE } from './dragLean.ts';
 import { dragAim, dragBase, dragPlate, dragTip } from './dragMic.ts';
@@ -130,8 +131,11 @@ function micHandles(placed: PlacedMic, layout: Layout, kitView: KitView): readon
   const at = kitToScreen(kitView, tip);
   const move: Handle = { kind: 'move', anchor: at, at, start: (hold) => dragTip(placed, hold) };
   switch (mount.kind) {
-    case 'clip':
-      return [move];
+    case 'clip': {
+      const drum = layout.pieces.find(({ id }) => id === mount.drum);
+      if (!drum || !isDrum(drum)) return [];
+      return [{ ...move, start: (hold) => dragClip({ placed, mount, drum }, hold) }];
+    }
     case 'stand':
       return [move, ...standHandles(placed, mount, kitView)];
     case 'plateOnDeck':

@@ -1,6 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { restOnCentre, restOnStep } from '../../../src/editor/tools/detent.ts';
+import {
+  restOnCentre,
+  restOnPlaces,
+  restOnStart,
+  restOnStep,
+} from '../../../src/editor/tools/detent.ts';
 
 const number = (low: number, high: number) => fc.double({ min: low, max: high, noNaN: true });
 
@@ -21,6 +26,19 @@ describe('detents', () => {
     expect(restOnStep(12, 2.5)).toBe(15);
     expect(restOnStep(12, 1.5)).toBeCloseTo(13.5, 9);
     expect(restOnStep(-12, -2.6)).toBe(-15);
+  });
+
+  test('N3: a value stays where it began until it is moved farther than the detent', () => {
+    expect(restOnStart(30, 49, 20)).toBe(30);
+    expect(restOnStart(30, 51, 20)).toBe(51);
+  });
+
+  test('N4: an angle rests on the nearest of its places, over 0 degrees too', () => {
+    expect(restOnPlaces(358, [1, 100], 5)).toBe(1);
+    expect(restOnPlaces(103, [1, 100], 5)).toBe(100);
+    expect(restOnPlaces(103, [101, 104], 5)).toBe(104);
+    expect(restOnPlaces(50, [1, 100], 5)).toBe(50);
+    expect(restOnPlaces(50, [], 5)).toBe(50);
   });
 
   test('a detent never moves a value by more than its reach', () => {

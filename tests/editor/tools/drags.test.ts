@@ -24,7 +24,12 @@ const place = (spot: Vec2, of: Layout = layout): Place => ({
   kit: spot,
   deck: toDeck(of.deck, spot),
 });
-const holdAt = (spot: Vec2): Hold => ({ from: place(spot), near: 20, pxPerMm: SCALE });
+const holdAt = (spot: Vec2): Hold => ({
+  from: place(spot),
+  near: 20,
+  pxPerMm: SCALE,
+  ring: () => null,
+});
 /** The layout after a drag to a spot. */
 const dragged = (drag: Drag, spot: Vec2): Layout => drag.to(place(spot))(layout);
 

@@ -1,0 +1,67 @@
+import { clipIn, type RingOfMic, type RingPlace } from '../../report/ring.ts';
+import { wholeArcs } from '../rim/arcs.ts';
+import { besideRim, RING_OUT } from '../rim/rimLine.ts';
+import { type KitView, kitToScreen } from '../view/kitView.ts';
+import type { ScreenPoint } from '../view/view.ts';
+import { clearanceText, verdictWords } from '../words.ts';
+import { formOf, type LabelLook, type Lettering } from './lettering.ts';
+import type { LabelSpot } from './placeLabels.ts';
+import { roundAbout } from './spots.ts';
+import { type Lettered, RANK } from './wishes.ts';
+
+/** An arc shorter than this on the screen carries no word, px. */
+const LEAST_ARC = 26;
+/** Shares of an arc where its word may stand. */
+const SHARES = [0.5, 0.3, 0.7] as const;
+
+/** The words beside a ring's arcs, and the clearance at the place of it that was asked about. */
+export function ringLabels(
+  lettered: Lettered,
+  ring: RingOfMic | null,
+  asked: RingPlace | null,
+): readonly Lettering[] {
+  const clip = ring && clipIn(lettered.layout, ring.mic);
+  if (!clip) return [];
+  const { layout, kitView, measure } = lettered;
+  const { drum } = clip;
+  const { scale } = kitView.view;
+  const at = (angle: number): ScreenPoint =>
+    kitToScreen(kitView, besideRim(drum, angle, RING_OUT / scale));
+  const pxPerDegree = (drum.diameter / 2) * scale * (Math.PI / 180);
+  const words = wholeArcs(ring.arcs).flatMap((arc, i): readonly Lettering[] => {
+    const wide = arc.to - arc.from;
+    if (wide * pxPerDegree < LEAST_ARC) return [];
+    const look: LabelLook = { kind: 'verdict', verdict: arc.verdict, strong: false };
+    const places = SHARES.map((share) => arc.from + share * wide);
+    const middle = at(places[0] ?? arc.from);
+    const spots = places.flatMap((angle) => outward(at(angle), middle, kitView, drum));
+    const forms = [formOf(verdictWords[arc.verdict], look, measure)];
+    const rank = RANK.struck - 0.5;
+    return [{ look, wish: { key: `arc ${i}`, at: middle, spots, forms, rank, must: false } }];
+  });
+  if (!asked) return words;
+  const look: LabelLook = { kind: 'measure', verdict: asked.verdict };
+  const forms = [formOf(clearanceText(asked.clearance, layout.units), look, measure)];
+  const wish = { key: 'asked', at: at(asked.angle), spots: roundAbout(14), forms };
+  return [...words, { look, wish: { ...wish, rank: RANK.selected, must: true } }];
+}
+
+/** Places for a word outside the ring beside one of its points, relative to `from`. */
+function outward(
+  point: ScreenPoint,
+  from: ScreenPoint,
+  kitView: KitView,
+  drum: { readonly x: number; readonly y: number },
+): readonly LabelSpot[] {
+  const middle = kitToScreen(kitView, drum);
+  const size = Math.hypot(point.x - middle.x, point.y - middle.y) || 1;
+  const [x, y] = [(point.x - middle.x) / size, (point.y - middle.y) / size];
+  // The label touches the point with the side that faces the drum.
+  const side = (value: number): number => (Math.abs(value) > 0.4 ? Math.sign(value) : 0);
+  return [12, 26].map((out) => ({
+    x: point.x - from.x + x * out,
+    y: point.y - from.y + y * out,
+    sideX: side(x),
+    sideY: side(y),
+  }));
+}
