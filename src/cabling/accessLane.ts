@@ -1,39 +1,88 @@
-import { type ConvexPolygon, convexHull, stretchInside } from '../geometry/convexPolygon.ts';
+import {
+  type ConvexPolygon,
+  convexHull,
+  overlaps,
+  stretchInside,
+} from '../geometry/convexPolygon.ts';
+import { leftOf } from '../geometry/orientation.ts';
 import { gap } from '../geometry/plan.ts';
 import type { Vec2 } from '../geometry/vector.ts';
+import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
 import { toDeck } from '../rig/deckFrame.ts';
 import { stairsMiddle } from '../rig/stairs.ts';
 import type { Mm } from '../units/quantity.ts';
+import type { Obstacle } from './obstacle.ts';
 
 /** Width of the lane kept free. Common practice, no source. */
 const LANE_WIDTH: Mm = 600;
 
-/**
- * A1 The access lane is a strip 600 mm wide, straight from the throne's back (the kit's origin where there is no throne) to
- *    the middle of the nearest stairs. It goes round nothing: what stands in it is seen on the plan. Without stairs, or with the
- *    throne on them, there is none. Deck frame.
- */
-export function accessLane({ deck, pieces }: Layout): ConvexPolygon<'deck'> | undefined {
+/** The middle line of the lane: from the throne's back to the stairs, deck frame. */
+interface LaneLine {
+  readonly from: Vec2<'deck'>;
+  readonly to: Vec2<'deck'>;
+  readonly length: Mm;
+}
+
+function laneLine({ deck, pieces }: Layout): LaneLine | undefined {
   const throne = pieces.find((piece) => piece.kind === 'throne');
-  const back = toDeck(deck, { x: 0, y: throne ? -throne.diameter / 2 : 0 });
+  const from = toDeck(deck, { x: 0, y: throne ? -throne.diameter / 2 : 0 });
   const middles = deck.stairs.map((stairs) => stairsMiddle(stairs, deck));
   const [first, ...others] = middles;
   if (!first) return undefined;
   const to = others.reduce(
-    (best, next) => (gap(back, next) < gap(back, best) ? next : best),
+    (best, next) => (gap(from, next) < gap(from, best) ? next : best),
     first,
   );
-  const length = gap(back, to);
-  if (length === 0) return undefined;
+  const length = gap(from, to);
+  return length === 0 ? undefined : { from, to, length };
+}
+
+/**
+ * A1 The access lane is a strip 600 mm wide, straight from the throne's back (the kit's origin where there is no throne) to
+ *    the middle of the nearest stairs. It goes round nothing. Without stairs, or with the throne on them, there is none. Deck
+ *    frame.
+ */
+export function accessLane(layout: Layout): ConvexPolygon<'deck'> | undefined {
+  const line = laneLine(layout);
+  if (!line) return undefined;
+  const { from, to, length } = line;
   const across = LANE_WIDTH / 2 / length;
-  const [sideX, sideY] = [(back.y - to.y) * across, (to.x - back.x) * across];
+  const [sideX, sideY] = [(from.y - to.y) * across, (to.x - from.x) * across];
   return convexHull<'deck'>([
-    { x: back.x + sideX, y: back.y + sideY },
-    { x: back.x - sideX, y: back.y - sideY },
+    { x: from.x + sideX, y: from.y + sideY },
+    { x: from.x - sideX, y: from.y - sideY },
     { x: to.x - sideX, y: to.y - sideY },
     { x: to.x + sideX, y: to.y + sideY },
   ]);
+}
+
+/** Something that stands in the lane: whose it is (null: the box), where, and how far it must go sideways to leave it, mm. */
+export interface LaneBlock {
+  readonly owner: Id | null;
+  readonly place: Vec2<'deck'>;
+  readonly overlap: Mm;
+}
+
+/**
+ * A3 The lane is blocked by whatever stands on the deck inside it, but for the throne and the room for the player's feet; each thing is told
+ *    once, at its part that must move the farthest.
+ */
+export function laneBlocks(layout: Layout, obstacles: readonly Obstacle[]): readonly LaneBlock[] {
+  const lane = accessLane(layout);
+  const line = laneLine(layout);
+  if (!lane || !line) return [];
+  const worst = new Map<Id | null, LaneBlock>();
+  for (const { kind, owner, body } of obstacles) {
+    if (kind === 'throne' || kind === 'footSpace' || !overlaps(lane, body)) continue;
+    const aside = body.corners.map((corner) => leftOf(line.from, line.to, corner) / line.length);
+    const overlap = LANE_WIDTH / 2 + Math.min(Math.max(...aside), -Math.min(...aside));
+    const { low, high } = body;
+    const place = { x: (low.x + high.x) / 2, y: (low.y + high.y) / 2 };
+    const known = worst.get(owner);
+    if (!known || known.overlap < overlap) worst.set(owner, { owner, place, overlap });
+  }
+  return [...worst.values()];
 }
 
 /** Where a cable crosses a lane: the middle of its first stretch in it, and how much of it lies there, mm. */

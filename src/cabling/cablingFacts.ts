@@ -3,7 +3,7 @@ import type { Vec2, Vec3 } from '../geometry/vector.ts';
 import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
 import { toKit } from '../rig/deckFrame.ts';
-import { accessLane, laneCrossing } from './accessLane.ts';
+import { accessLane, laneBlocks, laneCrossing } from './accessLane.ts';
 import { boxIsOnDeck, obstacleOfBox } from './box.ts';
 import type { CableRouting } from './routeRuns.ts';
 import type { Run } from './run.ts';
@@ -17,6 +17,7 @@ export type CablingCode =
   | 'input-beyond-box'
   | 'more-mics-than-inputs'
   | 'lane-crossed'
+  | 'lane-blocked'
   | 'box-in-obstacle'
   | 'box-off-deck';
 
@@ -41,6 +42,7 @@ export interface CablingFact {
  * K5 lane-crossed: a cable lies in the access lane, by `length` (A1, A2).
  * K6 box-in-obstacle: the box really overlaps what stands on the deck; those pieces and mics. The player's foot space counts.
  * K7 box-off-deck: the box stands beside a deck that is higher than the stage floor; cables go over its edge, by `drop`.
+ * K8 lane-blocked: what stands in the access lane (A3), the box with no id; it leaves it sideways by `overlap`.
  */
 export function cablingFacts(layout: Layout, routing: CableRouting): readonly CablingFact[] {
   const { runs } = routing;
@@ -49,6 +51,7 @@ export function cablingFacts(layout: Layout, routing: CableRouting): readonly Ca
     ...inputsUsedTwice(runs),
     ...tooManyMics(layout),
     ...laneFacts(runs, layout),
+    ...blockFacts(layout, routing),
     ...boxFacts(layout, routing),
   ];
 }
@@ -104,6 +107,14 @@ function laneFacts(runs: readonly Run[], layout: Layout): CablingFact[] {
     ];
   });
 }
+
+const blockFacts = (layout: Layout, { obstacles }: CableRouting): CablingFact[] =>
+  laneBlocks(layout, obstacles).map(({ owner, place, overlap }) => ({
+    code: 'lane-blocked',
+    ids: owner === null ? [] : [owner],
+    place: onDeck(layout, place),
+    numbers: { overlap },
+  }));
 
 function boxFacts(layout: Layout, { obstacles }: CableRouting): CablingFact[] {
   const place = onDeck(layout, layout.box);

@@ -1,7 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { type CablingFact, cablingFacts } from '../../src/cabling/cablingFacts.ts';
 import { createCableRouter } from '../../src/cabling/routeRuns.ts';
-import { usualKick, usualPedal } from '../../src/layout/catalogue/defaults/usualPieces.ts';
+import {
+  usualKick,
+  usualPedal,
+  usualThrone,
+} from '../../src/layout/catalogue/defaults/usualPieces.ts';
 import type { Layout } from '../../src/layout/layout.ts';
 import { buildRig } from '../../src/rig/buildRig.ts';
 import type { PlacedMic } from '../../src/rig/placed.ts';
@@ -84,6 +88,26 @@ describe('facts about the cables', () => {
     expect(facts.map(({ code, ids }) => [code, ids])).toEqual([['lane-crossed', ['far']]]);
     expect(facts[0]?.place?.x).toBeCloseTo(0, 6);
     expect(facts[0]?.numbers.length).toBeGreaterThan(599);
+  });
+
+  it('K8: what stands in the way to the stairs, once each, and how far aside it must go', () => {
+    const layout: Layout = {
+      ...stocked,
+      pieces: [usualThrone('throne')],
+      deck: { ...stocked.deck, stairs: [{ edge: 'back', offset: 0, width: 900 }] },
+    };
+    const drum = (id: string, x: number, y: number) => ({ ...usualKick(id), x, y });
+    const stands = drum('in', 400, -1000);
+    const facts = factsOf({ ...layout, pieces: [...layout.pieces, stands] }, []);
+    expect(facts.map(({ code, ids }) => [code, ids])).toEqual([['lane-blocked', ['in']]]);
+    const aside = facts[0]?.numbers.overlap ?? 0;
+    expect(aside).toBeGreaterThan(0);
+    const moved = (by: number) =>
+      factsOf({ ...layout, pieces: [...layout.pieces, drum('in', 400 + by, -1000)] }, []);
+    expect(moved(aside - 1).map(({ code }) => code)).toEqual(['lane-blocked']);
+    expect(moved(aside + 1)).toEqual([]);
+    const box = factsOf({ ...layout, box: { ...layout.box, x: 100, y: -1000 } }, []);
+    expect(box).toMatchObject([{ code: 'lane-blocked', ids: [], place: { z: 0 } }]);
   });
 
   it('K6: a box in the kick', () => {

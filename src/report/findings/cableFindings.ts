@@ -10,6 +10,7 @@ const SEVERITY: { readonly [Code in CablingCode]: Severity } = {
   'box-in-obstacle': 'stop',
   'run-unplugged': 'warn',
   'lane-crossed': 'warn',
+  'lane-blocked': 'warn',
   'box-off-deck': 'note',
 };
 

@@ -66,8 +66,11 @@ export function selectionOf(id: Id, layout: Layout): ThingSelection | null {
 }
 
 /** Whether a finding is about the box itself: it is put right there. */
-export const isAboutBox = ({ code }: Finding): boolean =>
-  code === 'box-in-obstacle' || code === 'box-off-deck' || code === 'more-mics-than-inputs';
+export const isAboutBox = ({ code, about }: Finding): boolean =>
+  code === 'box-in-obstacle' ||
+  code === 'box-off-deck' ||
+  code === 'more-mics-than-inputs' ||
+  (code === 'lane-blocked' && about.length === 0);
 
 /** What a line is about and can be adjusted at, the main thing first. */
 export function targetsOf(line: FindingRow, layout: Layout): readonly Selection[] {

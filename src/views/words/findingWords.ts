@@ -220,6 +220,11 @@ const sentences: Readonly<Record<FindingCode, (subject: Subject) => FindingText>
     detail: 'Someone leaving the throne steps over it.',
     next: 'Cover it, or move the box to another edge.',
   }),
+  'lane-blocked': (s) => ({
+    title: `${s.finding.about.length > 0 ? s.main : 'The box'} stands in the way to the stairs`,
+    detail: `The way from the throne to the nearest stairs is kept free; this reaches into it${by(s, 'overlap')}.`,
+    next: 'Move it aside, or the stairs to another edge: the player must get out in the dark.',
+  }),
 };
 
 function tipping({ finding }: Subject): string {

@@ -37,6 +37,7 @@ const everyCode: Readonly<Record<FindingCode, true>> = {
   'box-in-obstacle': true,
   'box-off-deck': true,
   'lane-crossed': true,
+  'lane-blocked': true,
 };
 const codes = Object.keys(everyCode) as readonly FindingCode[];
 
