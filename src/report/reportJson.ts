@@ -4,6 +4,7 @@ import type { Layout } from '../layout/layout.ts';
 import type { Side } from '../player/hands.ts';
 import type { MicPart } from '../rig/placed.ts';
 import type { FindingCode, Report, Severity } from './report.ts';
+import { type SoundJson, soundJson } from './soundJson.ts';
 
 /** The version of the report document that this program writes; raised when a reader of the last one would go wrong. */
 const REPORT_VERSION = 1;
@@ -40,6 +41,7 @@ export interface ReportJson {
   };
   /** Worst first. */
   readonly findings: readonly FindingJson[];
+  readonly sound: SoundJson;
 }
 
 /** One mic against everything that moves. */
@@ -136,6 +138,7 @@ export function reportJson(layout: Layout, report: Report): ReportJson {
       place: place ? point(place) : null,
       numbers: Object.fromEntries(Object.entries(numbers).map(([name, n]) => [name, finite(n)])),
     })),
+    sound: soundJson(layout, report),
   };
 }
 
