@@ -43,6 +43,7 @@ function OpenPlan({ open, size }: { readonly open: OpenLayout; readonly size: Sc
   const selection = useSession((state) => state.selection);
   const zone = useSession((state) => state.zone);
   const ring = useSession((state) => state.ring);
+  const floor = useSession((state) => state.floor);
   const controls = useView(open, size, preferences.seenFrom);
   const { view } = controls;
   const kitView = useMemo(() => ({ view, deck: layout.deck }), [view, layout.deck]);
@@ -73,6 +74,7 @@ function OpenPlan({ open, size }: { readonly open: OpenLayout; readonly size: Sc
         selection={selection}
         zone={zone}
         ring={ring}
+        floor={floor}
         asked={asked.place}
         preferences={preferences}
         kitView={kitView}
@@ -94,7 +96,14 @@ function OpenPlan({ open, size }: { readonly open: OpenLayout; readonly size: Sc
         {...keys}
       />
       <PlanButtons controls={controls} size={size} />
-      <PlanText id={described} open={open} selection={selection} zone={zone} ring={ring} />
+      <PlanText
+        id={described}
+        open={open}
+        selection={selection}
+        zone={zone}
+        ring={ring}
+        floor={floor}
+      />
       {asked.place && <RingCard layout={layout} place={asked.place} forget={asked.forget} />}
     </>
   );

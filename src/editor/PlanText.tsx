@@ -1,9 +1,10 @@
 import { useEffect, useState } from 'react';
+import type { FloorReport } from '../report/floor.ts';
 import type { RingOfMic } from '../report/ring.ts';
 import type { ForbiddenZone } from '../report/zone.ts';
 import type { Selection } from '../session/selection.ts';
 import { type OpenLayout, useSession } from '../session/session.ts';
-import { ringText, spokenKeys, spokenSelection, zoneText } from './words.ts';
+import { floorText, ringText, spokenKeys, spokenSelection, zoneText } from './words.ts';
 
 interface Props {
   readonly id: string;
@@ -11,10 +12,11 @@ interface Props {
   readonly selection: Selection | null;
   readonly zone: ForbiddenZone | null;
   readonly ring: RingOfMic | null;
+  readonly floor: FloorReport | null;
 }
 
 /** What the plan says in words: how it is used, what is selected, what the hatch means. */
-export function PlanText({ id, open, selection, zone, ring }: Props) {
+export function PlanText({ id, open, selection, zone, ring, floor }: Props) {
   const showZone = useSession((state) => state.preferences.showZone);
   const isMic = selection?.kind === 'mic' && zone?.mic === selection.id;
   return (
@@ -26,12 +28,20 @@ export function PlanText({ id, open, selection, zone, ring }: Props) {
       <p className="plan-spoken" role="status">
         {useSettled(spokenSelection(open.layout, open.report, selection))}
       </p>
-      {showZone && isMic && zone.rings.length > 0 && (
-        <p className="plan-legend">
-          <span className="plan-hatch" aria-hidden="true" />
-          {zoneText(zone.height, open.layout.units)}
-        </p>
-      )}
+      <div className="plan-legends">
+        {showZone && isMic && zone.rings.length > 0 && (
+          <p>
+            <span className="plan-hatch" aria-hidden="true" />
+            {zoneText(zone.height, open.layout.units)}
+          </p>
+        )}
+        {floor && (
+          <p>
+            <span className="plan-contour" aria-hidden="true" />
+            {floorText(open.layout.units)}
+          </p>
+        )}
+      </div>
     </>
   );
 }

@@ -40,6 +40,8 @@ export interface Palette {
   readonly plate: string;
   readonly verdict: Readonly<Record<Verdict, string>>;
   readonly zone: string;
+  /** Height contours of the stick floor. */
+  readonly contour: string;
   readonly stick: string;
   readonly arm: string;
 }
@@ -74,6 +76,7 @@ const dark: Palette = {
   plate: '#1f242a',
   verdict: { clear: '#4fd19a', tight: '#ffc24d', struck: '#ff8a7c' },
   zone: '#ff8a7c',
+  contour: '#ec9bd2',
   stick: '#f0c48c',
   arm: '#d9a877',
 };
@@ -108,6 +111,7 @@ const light: Palette = {
   plate: '#ffffff',
   verdict: { clear: '#07603d', tight: '#774400', struck: '#a31912' },
   zone: '#a31912',
+  contour: '#93246f',
   stick: '#96611c',
   arm: '#b98450',
 };

@@ -123,6 +123,10 @@ export const planKeys: readonly (readonly [keys: string, what: string])[] = [
 
 export const spokenKeys = planKeys.map(([keys, what]) => `${keys}: ${what}.`).join(' ');
 
+/** What the contours mean, and how far they can be trusted (rule F1). */
+export const floorText = (unit: LengthUnit): string =>
+  `Stick floor, ${unit} over the deck: at or below the true height, by at most ${showLength(15, unit)}`;
+
 /** What the hatch on the plan means. */
 export const zoneText = (height: Mm, unit: LengthUnit): string =>
   `Struck if moved here at its height, ${showLength(height, unit)}`;

@@ -8,13 +8,14 @@ import type { Mm } from '../units/quantity.ts';
 /** The stick floor as contours at even heights, lowest first (rule F1). */
 export interface FloorReport {
   readonly contours: readonly HeightContour[];
+  /** Between one contour and the next, mm: a round length in the units shown. */
+  readonly step: Mm;
   /** Lowest height that anything sweeps, mm; infinite when nothing does. */
   readonly lowest: Mm;
 }
 
 /** Half the side of the square about the throne that is looked at: farther than any arm with a stick reaches. */
 const REACH: Mm = 1600;
-/** Between one contour and the next: a round length in the units shown. */
 const STEPS: Readonly<Record<LengthUnit, Mm>> = { mm: 100, in: fromInches(4) };
 const HIGHEST: Mm = 1500;
 
@@ -30,5 +31,5 @@ export function floorOf(
   const levels: Mm[] = [];
   for (let level = Math.ceil(lowest / step) * step; level <= HIGHEST; level += step)
     levels.push(level);
-  return { contours: floorContours(floor, levels), lowest };
+  return { contours: floorContours(floor, levels), step, lowest };
 }

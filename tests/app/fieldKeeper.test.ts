@@ -281,7 +281,7 @@ it('K4, K6 an answer about another mic is dropped, and the question that waited 
 });
 
 it('asks for the stick floor while it is shown, again when kit, player or units change', () => {
-  const field: FloorReport = { lowest: 500, contours: [] };
+  const field: FloorReport = { lowest: 500, step: 100, contours: [] };
   expect(floors.questions).toEqual([]);
   prefer({ showFloor: true });
   expect(floors.questions).toMatchObject([{ kind: 'floor', mic: null }]);

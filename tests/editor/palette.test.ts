@@ -35,6 +35,7 @@ describe.each(themes)('the %s palette', (theme) => {
       'cable',
       'selected',
       'zone',
+      'contour',
       'deckEdge',
       'stick',
       'focus',
@@ -55,7 +56,7 @@ describe.each(themes)('the %s palette', (theme) => {
   });
 
   test('text keeps 4.5:1', () => {
-    for (const text of ['ink', 'inkSoft'] as const) {
+    for (const text of ['ink', 'inkSoft', 'contour'] as const) {
       for (const ground of ['deck', 'floor', 'head', 'plate', 'halo'] as const) {
         expect(
           contrast(palette[text], palette[ground]),

@@ -1,9 +1,11 @@
 import { useCallback, useEffect, useMemo, useRef } from 'react';
 import type { Layout } from '../../layout/layout.ts';
+import type { FloorReport } from '../../report/floor.ts';
 import type { Report } from '../../report/report.ts';
 import type { RingOfMic, RingPlace } from '../../report/ring.ts';
 import type { Selection } from '../../session/selection.ts';
 import type { LengthUnit } from '../../units/lengthText.ts';
+import { contourLabels } from '../labels/contourWishes.ts';
 import { FONTS } from '../labels/lettering.ts';
 import { measureText } from '../labels/measureText.ts';
 import { paintLabel } from '../labels/paintLabels.ts';
@@ -27,6 +29,7 @@ interface Props {
   readonly kitView: KitView;
   readonly covered: readonly Box[];
   readonly ring: RingOfMic | null;
+  readonly floor: FloorReport | null;
   readonly asked: RingPlace | null;
   readonly colours: Palette;
 }
@@ -36,7 +39,8 @@ const NUMBERS_FROM = 19;
 
 /** Names, verdicts, input numbers and the scale bar (screen px). */
 export function Labels(props: Props) {
-  const { layout, report, selection, showRuns, kitView, covered, ring, asked, colours } = props;
+  const { layout, report, selection, showRuns, kitView, covered, ring, floor, asked, colours } =
+    props;
   const before = useRef<ReadonlyMap<string, number>>(new Map());
   const placed = useMemo(() => {
     const lettered = { layout, report, selection, showRuns, kitView, measure: measureText };
@@ -44,6 +48,7 @@ export function Labels(props: Props) {
       ...measureLabel(lettered),
       ...ringLabels(lettered, ring, asked),
       ...lettering(lettered),
+      ...contourLabels(lettered, floor),
     ];
     const looks = new Map(labels.map(({ wish, look }) => [wish.key, look]));
     const wishes = labels.map(({ wish }) => wish);
@@ -53,7 +58,7 @@ export function Labels(props: Props) {
       before: before.current,
     };
     return placeLabels(wishes, ground).map((label) => ({ label, look: looks.get(label.key) }));
-  }, [layout, report, selection, showRuns, kitView, covered, ring, asked]);
+  }, [layout, report, selection, showRuns, kitView, covered, ring, floor, asked]);
   useEffect(() => {
     before.current = new Map(placed.map(({ label }) => [label.key, label.place]));
   }, [placed]);

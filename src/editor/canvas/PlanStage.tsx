@@ -1,5 +1,6 @@
 import { useCallback } from 'react';
 import { Layer, Stage } from 'react-konva/es/ReactKonvaCore.js';
+import type { FloorReport } from '../../report/floor.ts';
 import type { Finding } from '../../report/report.ts';
 import type { RingOfMic, RingPlace } from '../../report/ring.ts';
 import type { ForbiddenZone } from '../../report/zone.ts';
@@ -8,6 +9,7 @@ import type { OpenLayout, Preferences } from '../../session/session.ts';
 import type { Box } from '../labels/placeLabels.ts';
 import { palettes } from '../palette.ts';
 import type { Outline } from '../pick/outline.ts';
+import { paintContours } from '../shapes/contours.ts';
 import { paintDeck } from '../shapes/deck.ts';
 import { paintHighlight } from '../shapes/highlight.ts';
 import type { Pen } from '../shapes/pen.ts';
@@ -27,6 +29,7 @@ interface Props {
   readonly selection: Selection | null;
   readonly zone: ForbiddenZone | null;
   readonly ring: RingOfMic | null;
+  readonly floor: FloorReport | null;
   readonly asked: RingPlace | null;
   readonly preferences: Preferences;
   readonly kitView: KitView;
@@ -44,6 +47,13 @@ export function PlanStage(props: Props) {
   const colours = palettes[preferences.theme];
   const paintTheDeck = useCallback((pen: Pen) => paintDeck(pen, deck), [deck]);
   const paintSelected = useCallback((pen: Pen) => paintHighlight(pen, highlighted), [highlighted]);
+  const { floor } = props;
+  const paintFloor = useCallback(
+    (pen: Pen) => {
+      if (floor) paintContours(pen, floor);
+    },
+    [floor],
+  );
   const selectedMic = selection?.kind === 'mic' ? selection.id : null;
   return (
     <Stage width={view.size.width} height={view.size.height} listening={false}>
@@ -63,6 +73,15 @@ export function PlanStage(props: Props) {
           />
         </DeckFrame>
       </Layer>
+      {floor && (
+        <Layer listening={false}>
+          <DeckFrame view={view}>
+            <KitFrame kit={deck.kit}>
+              <Drawn paint={paintFloor} colours={colours} />
+            </KitFrame>
+          </DeckFrame>
+        </Layer>
+      )}
       <Layer listening={false}>
         <DeckFrame view={view}>
           <KitFrame kit={deck.kit}>
@@ -90,6 +109,7 @@ export function PlanStage(props: Props) {
           kitView={kitView}
           covered={props.covered}
           ring={props.ring}
+          floor={floor}
           asked={props.asked}
           colours={colours}
         />

@@ -7,6 +7,8 @@ export type LabelLook =
   | { readonly kind: 'name'; readonly strong: boolean }
   | { readonly kind: 'input'; readonly strong: boolean }
   | { readonly kind: 'side' }
+  /** A height on its contour. */
+  | { readonly kind: 'contour' }
   | { readonly kind: 'measure'; readonly verdict: Verdict };
 
 /** A label that wants a place, with its look. */
@@ -30,6 +32,7 @@ export type Measure = (text: string, font: string) => number;
 
 export const fontOf = (look: LabelLook): string => {
   if (look.kind === 'side') return FONTS.side;
+  if (look.kind === 'contour') return FONTS.strong;
   return isQuiet(look) || (look.kind === 'name' && !look.strong) ? FONTS.plain : FONTS.strong;
 };
 
@@ -55,6 +58,7 @@ export function formOf(text: string, look: LabelLook, measure: Measure): LabelFo
     case 'input':
       return { text, width: Math.max(22, width + 10), height: 22 };
     case 'name':
+    case 'contour':
       return { text, width, height: 18 };
     case 'side':
       return { text, width: width + 2 * PAD, height: 24 };

@@ -26,6 +26,9 @@ export function paintLabel(ink: Ink, label: PlacedLabel, look: LabelLook): void 
     case 'name':
       paintName(ink, label, look.strong ? ink.colours.ink : ink.colours.inkSoft);
       return;
+    case 'contour':
+      paintName(ink, label, ink.colours.contour);
+      return;
     case 'side':
       paintName(ink, label, ink.colours.ink);
       return;
