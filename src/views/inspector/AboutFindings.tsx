@@ -1,4 +1,5 @@
 import type { Finding } from '../../report/report.ts';
+import { RemedyOffer } from '../findings/RemedyOffer.tsx';
 import { Icon } from '../parts/Icon.tsx';
 import { useOpen } from '../parts/useOpen.ts';
 import { findingWords } from '../words/findingWords.ts';
@@ -25,6 +26,7 @@ export function AboutFindings({ of }: AboutFindingsProps) {
               <strong>{text.title}</strong>
               <p>{text.detail}</p>
               <p className="next">{text.next}</p>
+              <RemedyOffer finding={finding} />
             </div>
           </li>
         );

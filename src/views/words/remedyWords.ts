@@ -1,0 +1,26 @@
+import type { Layout } from '../../layout/layout.ts';
+import type { Remedy } from '../../report/remedy.ts';
+import type { FindingCode } from '../../report/report.ts';
+import { standWords } from './kindWords.ts';
+import { nameOf } from './nameOf.ts';
+
+/** What a tap on the remedy does: `Take a tall tripod boom`, `Turn the feet of Snare mic by 14° clockwise, seen from above`. */
+export function remedyWords(remedy: Remedy, layout: Layout): string {
+  if (remedy.kind === 'turn') {
+    const { id, by } = remedy.feet;
+    const way = by > 0 ? 'anticlockwise' : 'clockwise';
+    return `Turn the feet of ${nameOf(layout, id)} by ${Math.abs(by)}° ${way}, seen from above`;
+  }
+  const mount = layout.mics.find(({ id }) => id === remedy.mic)?.mount;
+  const isSame = mount?.kind === 'stand' && mount.stand === remedy.stand;
+  if (isSame) return 'Let the mast follow to where the stand reaches';
+  const stand = standWords(remedy.stand);
+  return `Take another stand: ${stand.charAt(0).toLowerCase()}${stand.slice(1)}`;
+}
+
+/** Why there is no remedy of one tap, for the findings that could have one. */
+export const noRemedyWords: Readonly<Partial<Record<FindingCode, string>>> = {
+  'mic-beyond-stand': 'No class of stand reaches it from there: the base must come nearer.',
+  'feet-overlap': 'No turn of the feet alone frees them: one of the two must move.',
+  'stand-may-tip': 'No turn of the feet alone makes it firm.',
+};
