@@ -5,6 +5,7 @@ import {
   prefer,
   session,
 } from '../session/session.ts';
+import { soundPreferencesIn } from './soundPreferencesIn.ts';
 
 const KEY = 'strokespace.preferences';
 const standard = initialState.preferences;
@@ -45,6 +46,7 @@ export function readPreferences(text: string): Preferences {
     showZone: one('showZone', flags, standard.showZone),
     showFloor: one('showFloor', flags, standard.showFloor),
     drawing: one('drawing', drawings, standard.drawing),
+    sound: soundPreferencesIn(Reflect.get(kept, 'sound')),
   };
 }
 

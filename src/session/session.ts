@@ -9,6 +9,7 @@ import type { ForbiddenZone } from '../report/zone.ts';
 import { emptyHistory, type History, recorded, redone, undone } from './history.ts';
 import type { LibraryRow, SaveState } from './library.ts';
 import type { Selection } from './selection.ts';
+import { type SoundPreferences, usualSoundPreferences } from './soundPreferences.ts';
 
 export type LayoutEdit = (layout: Layout) => Layout;
 
@@ -26,6 +27,7 @@ export interface Preferences {
   /** Contours of the stick floor. */
   readonly showFloor: boolean;
   readonly drawing: Drawing;
+  readonly sound: SoundPreferences;
 }
 
 /** The layout that is open, with all that was computed from it. */
@@ -73,6 +75,7 @@ export const initialState: SessionState = {
     showZone: true,
     showFloor: false,
     drawing: 'plan',
+    sound: usualSoundPreferences,
   },
   library: null,
   saving: null,
