@@ -42,7 +42,13 @@ export const roomTable: Readonly<Record<string, Room>> = {
     'react',
     'react-konva',
   ),
-  views: open(['units', 'layout', 'report', 'session'], 'react', 'react-dom'),
+  views: open(
+    ['units', 'layout', 'report', 'session'],
+    'd3-scale',
+    'd3-shape',
+    'react',
+    'react-dom',
+  ),
   app: open(
     [
       'units',
