@@ -1,3 +1,4 @@
+import { remembered, sameList } from '../geometry/remembered.ts';
 import type { Layout } from '../layout/layout.ts';
 import type { PlacedMic, Rig } from '../rig/placed.ts';
 import type { Degrees, Mm } from '../units/quantity.ts';
@@ -20,7 +21,6 @@ import {
 } from './overheads.ts';
 import { nullAngle, type Pattern, type PatternName, patternName } from './pattern.ts';
 import type { MetresPerSecond } from './quantities.ts';
-import { remembered, sameList } from './remembered.ts';
 import { type Source, sourceOf } from './source.ts';
 import { type PairRipple, pairRipples } from './threeToOne.ts';
 import { type Timing, timingOf } from './timing.ts';

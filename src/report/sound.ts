@@ -7,8 +7,8 @@ import {
   overheadArrangement,
 } from '../acoustics/overheadArrangements.ts';
 import { claimedLevel, NULL_DEPTH, type Pattern } from '../acoustics/pattern.ts';
-import { remembered } from '../acoustics/remembered.ts';
 import { type VenueChange, venueChange } from '../acoustics/venueChange.ts';
+import { remembered } from '../geometry/remembered.ts';
 import { findMicClass } from '../layout/catalogue/micClasses.ts';
 import type { Layout } from '../layout/layout.ts';
 import type { Mic } from '../layout/mics/mic.ts';
