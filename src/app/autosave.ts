@@ -1,7 +1,7 @@
 import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
 import type { SaveState } from '../session/library.ts';
-import { type SessionState, session } from '../session/session.ts';
+import { ownLayout, type SessionState, session } from '../session/session.ts';
 import type { Refusal, StoragePort } from '../storage/port.ts';
 
 /**
@@ -103,7 +103,7 @@ export class Autosave {
 
   /** What is open and not stored; null when all is. */
   unstored(): Unstored | null {
-    const layout = session.getState().open?.layout;
+    const layout = ownLayout(session.getState());
     if (!this.#place || layout?.id !== this.#place.id || layout === this.#place.stored) return null;
     return { layout, revision: this.#place.revision };
   }

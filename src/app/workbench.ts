@@ -1,6 +1,6 @@
 import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
-import { openLayout, session } from '../session/session.ts';
+import { openLayout, ownLayout, session } from '../session/session.ts';
 import { newLayoutId } from '../storage/ids.ts';
 import { type LoadOutcome, NOTHING_STORED, type Refusal } from '../storage/port.ts';
 import type { ShelteredStorage } from '../storage/sheltered.ts';
@@ -19,8 +19,9 @@ export class Workbench {
     this.#autosave = autosave;
   }
 
+  /** What is open, without what is only offered. */
   openNow(): Layout | null {
-    return session.getState().open?.layout ?? null;
+    return ownLayout(session.getState());
   }
 
   /** Lists what is stored, again. While nothing is open, a storage that refuses is shown as well. */

@@ -36,11 +36,19 @@ export interface OpenLayout {
   readonly report: Report;
 }
 
+/** A change that is shown before it is a step: the layout before it, and what the step will be called. */
+export interface Gesture {
+  readonly label: string;
+  readonly before: Layout;
+  /** A change that the app proposes: it stays until it is taken or left, and any other step leaves it. */
+  readonly isOffer?: true;
+}
+
 export interface SessionState {
   readonly open: OpenLayout | null;
   readonly history: History;
-  /** The layout and label before the gesture that is under way; null when none is. */
-  readonly gesture: { readonly label: string; readonly before: Layout } | null;
+  /** The gesture or offer that is under way; null when none is. */
+  readonly gesture: Gesture | null;
   readonly selection: Selection | null;
   /** Key of the finding that is shown on the plan. */
   readonly shownFinding: string | null;
@@ -108,7 +116,7 @@ export function openLayout(layout: Layout | null): void {
 
 /** Makes one undoable change. An edit that returns the same layout leaves no step. */
 export function edit(label: string, change: LayoutEdit): void {
-  commitGesture();
+  settle();
   const { open, history } = session.getState();
   if (!open) return;
   const next = change(open.layout);
@@ -121,7 +129,7 @@ export function edit(label: string, change: LayoutEdit): void {
 
 /** Starts a gesture: what follows until it ends is one undoable step. */
 export function beginGesture(label: string): void {
-  commitGesture();
+  settle();
   const { open } = session.getState();
   if (open) session.setState({ gesture: { label, before: open.layout } });
 }
@@ -129,11 +137,51 @@ export function beginGesture(label: string): void {
 /** Shows a change of the layout as it was before the gesture, fully analysed; the next preview replaces it. */
 export function previewGesture(change: LayoutEdit): void {
   const { gesture } = session.getState();
-  if (gesture) session.setState({ open: opened(change(gesture.before)) });
+  if (gesture && !gesture.isOffer) session.setState({ open: opened(change(gesture.before)) });
 }
 
-/** Ends the gesture and keeps what it did. */
+/** Ends the gesture and keeps what it did. An offer is no gesture of the user's: it stays. */
 export function commitGesture(): void {
+  if (!isOffered()) keep();
+}
+
+/** Ends the gesture and takes back what it did. */
+export function cancelGesture(): void {
+  if (!isOffered()) takeBack();
+}
+
+/** Shows a change that the app proposes, fully analysed, until it is taken or left. */
+export function beginOffer(label: string, change: LayoutEdit): void {
+  beginGesture(label);
+  const { gesture } = session.getState();
+  if (!gesture) return;
+  session.setState({
+    gesture: { ...gesture, isOffer: true },
+    open: opened(change(gesture.before)),
+  });
+}
+
+/** Makes what is offered one undoable step. */
+export function takeOffer(): void {
+  if (isOffered()) keep();
+}
+
+/** Puts everything back to before the offer. */
+export function leaveOffer(): void {
+  if (isOffered()) takeBack();
+}
+
+/** The open layout as its user left it: what is only offered is not in it. Null when none is open. */
+export function ownLayout({ open, gesture }: SessionState): Layout | null {
+  return gesture?.isOffer ? gesture.before : (open?.layout ?? null);
+}
+
+const isOffered = (): boolean => session.getState().gesture?.isOffer === true;
+
+/** Before anything else is done, a gesture is kept and an offer is left. */
+const settle = (): void => (isOffered() ? takeBack() : keep());
+
+function keep(): void {
   const { gesture, open, history } = session.getState();
   if (!gesture) return;
   const changed = open !== null && open.layout !== gesture.before;
@@ -145,8 +193,7 @@ export function commitGesture(): void {
   });
 }
 
-/** Ends the gesture and takes back what it did. */
-export function cancelGesture(): void {
+function takeBack(): void {
   const { gesture } = session.getState();
   if (gesture) session.setState({ gesture: null, open: opened(gesture.before) });
 }
@@ -154,8 +201,13 @@ export function cancelGesture(): void {
 export const undo = (): void => step(undone);
 export const redo = (): void => step(redone);
 
+/** With something on offer the last thing that happened is the offer: the step back is to leave it. */
 function step(move: typeof undone): void {
-  commitGesture();
+  if (isOffered()) {
+    takeBack();
+    return;
+  }
+  keep();
   const { open, history } = session.getState();
   const moved = open && move(history, open.layout);
   if (moved) session.setState({ open: opened(moved.layout), history: moved.history });

@@ -3,12 +3,14 @@ import { Autosave } from '../../src/app/autosave.ts';
 import type { Layout } from '../../src/layout/layout.ts';
 import {
   beginGesture,
+  beginOffer,
   cancelGesture,
   commitGesture,
   edit,
   openLayout,
   previewGesture,
   session,
+  takeOffer,
   undo,
 } from '../../src/session/session.ts';
 import { memoryStorage } from '../../src/storage/memory.ts';
@@ -183,6 +185,17 @@ describe('Autosave', () => {
     expect(saving()).toEqual({ kind: 'saved', at: 5000 });
     await vi.advanceTimersByTimeAsync(5000);
     expect(names).toEqual([]);
+  });
+
+  it('what is only offered is no change, and is saved once it is taken', async () => {
+    const { names } = await opened();
+    beginOffer('Offer', rename('Offered'));
+    await vi.advanceTimersByTimeAsync(5000);
+    expect(names).toEqual([]);
+    expect(saving()).toEqual({ kind: 'saved', at: 5000 });
+    takeOffer();
+    await vi.advanceTimersByTimeAsync(1);
+    expect(names).toEqual(['Offered']);
   });
 
   it('A4 nothing is called saved where the browser can’t be relied on', async () => {

@@ -3,14 +3,18 @@ import { STARTING_KITS } from '../../src/layout/catalogue/kits/startingKits.ts';
 import { changeClip } from '../../src/layout/edit/mics.ts';
 import {
   beginGesture,
+  beginOffer,
   cancelGesture,
   commitGesture,
   edit,
   initialState,
+  leaveOffer,
   openLayout,
+  ownLayout,
   previewGesture,
   redo,
   session,
+  takeOffer,
   undo,
 } from '../../src/session/session.ts';
 
@@ -65,5 +69,74 @@ describe('the session', () => {
     undo();
     expect(session.getState().gesture).toBeNull();
     expect(layout()).toBe(before);
+  });
+});
+
+describe('an offer', () => {
+  const angle = () => {
+    const mount = layout()?.mics.find(({ id }) => id === 'mic-rack-1')?.mount;
+    return mount?.kind === 'clip' ? mount.angle : undefined;
+  };
+
+  test('is shown and analysed, but not the user’s own until it is taken; then it is one step', () => {
+    const before = layout();
+    beginOffer('Clear spot', (l) => changeClip(l, 'mic-rack-1', { angle: 270, reach: 60 }));
+    expect(angle()).toBe(270);
+    const row = session.getState().open?.report.clearances.find(({ mic }) => mic === 'mic-rack-1');
+    expect(row?.verdict).toBe('struck');
+    expect(ownLayout(session.getState())).toBe(before);
+    expect(steps()).toBe(0);
+    takeOffer();
+    expect(ownLayout(session.getState())).toBe(layout());
+    expect(session.getState().history.past.map(({ label }) => label)).toEqual(['Clear spot']);
+    undo();
+    expect(layout()).toBe(before);
+  });
+
+  test('is left without a trace', () => {
+    const before = layout();
+    beginOffer('Clear spot', turn(120));
+    leaveOffer();
+    expect(layout()).toBe(before);
+    expect([steps(), session.getState().gesture]).toEqual([0, null]);
+    leaveOffer();
+    takeOffer();
+    expect(layout()).toBe(before);
+  });
+
+  test('ends no gesture of the user’s, and is ended by none that did not begin', () => {
+    beginOffer('Clear spot', turn(120));
+    commitGesture();
+    cancelGesture();
+    previewGesture(turn(77));
+    expect(angle()).toBe(120);
+    beginGesture('drag');
+    previewGesture(turn(100));
+    takeOffer();
+    leaveOffer();
+    expect(session.getState().gesture?.label).toBe('drag');
+    commitGesture();
+    expect(steps()).toBe(1);
+  });
+
+  test.each([
+    ['an edit', () => edit('move', (l) => changeClip(l, 'mic-rack-1', { height: 60 })), 1],
+    ['a gesture', () => beginGesture('drag'), 0],
+    ['another offer', () => beginOffer('again', (l) => l), 0],
+    ['a step back', () => undo(), 0],
+    ['a step forward', () => redo(), 0],
+  ])('is left by %s', (_, act, left) => {
+    const before = angle();
+    beginOffer('Clear spot', turn(120));
+    act();
+    expect(angle()).toBe(before);
+    expect(steps()).toBe(left);
+  });
+
+  test('a step back leaves the offer and nothing more', () => {
+    edit('turn', turn(100));
+    beginOffer('Clear spot', turn(120));
+    undo();
+    expect([angle(), steps()]).toEqual([100, 1]);
   });
 });
