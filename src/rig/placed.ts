@@ -63,7 +63,7 @@ export interface PlacedMic {
 
 /** One stretch of the cable above the deck, with the length it adds. */
 export interface DescentPart {
-  readonly along: 'boom' | 'mast' | 'arm' | 'drum' | 'kick' | 'air';
+  readonly along: 'boom' | 'mast' | 'arm' | 'drum' | 'kick' | 'shell' | 'air';
   readonly length: Mm;
 }
 

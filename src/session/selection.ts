@@ -1,4 +1,5 @@
 import type { Id } from '../layout/fields.ts';
+import type { Layout } from '../layout/layout.ts';
 
 /** What is selected on the plan and in the panels. */
 export type Selection =
@@ -14,3 +15,13 @@ export const sameSelection = (a: Selection | null, b: Selection | null): boolean
     b !== null &&
     a.kind === b.kind &&
     ('id' in a ? a.id : '') === ('id' in b ? b.id : ''));
+
+/** Whether what is selected is in the layout: an undo may take it away. */
+export function isThere(
+  selection: Selection,
+  { pieces, mics }: Pick<Layout, 'pieces' | 'mics'>,
+): boolean {
+  if (!('id' in selection)) return true;
+  const things: readonly { readonly id: Id }[] = selection.kind === 'piece' ? pieces : mics;
+  return things.some(({ id }) => id === selection.id);
+}

@@ -8,7 +8,7 @@ import type { RingOfMic } from '../report/ring.ts';
 import type { ForbiddenZone } from '../report/zone.ts';
 import { emptyHistory, type History, recorded, redone, undone } from './history.ts';
 import type { LibraryRow, SaveState } from './library.ts';
-import type { Selection } from './selection.ts';
+import { isThere, type Selection } from './selection.ts';
 import { type SoundPreferences, usualSoundPreferences } from './soundPreferences.ts';
 
 export type LayoutEdit = (layout: Layout) => Layout;
@@ -210,7 +210,14 @@ function step(move: typeof undone): void {
   keep();
   const { open, history } = session.getState();
   const moved = open && move(history, open.layout);
-  if (moved) session.setState({ open: opened(moved.layout), history: moved.history });
+  if (!moved) return;
+  const { selection } = session.getState();
+  session.setState({
+    open: opened(moved.layout),
+    history: moved.history,
+    ...(selection &&
+      !isThere(selection, moved.layout) && { selection: null, zone: null, ring: null }),
+  });
 }
 
 /** Selects a thing; a shown finding is let go. */

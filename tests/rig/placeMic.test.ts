@@ -203,7 +203,7 @@ describe('placeMic', () => {
     );
     expect(mast?.length).toBeCloseTo(arm.a.z, 9);
     expect(down('floor', 30).deckPoint).not.toEqual(down('floor', 180).deckPoint);
-    expect(down('rack-1', 90).descent.map((part) => part.along)).toEqual(['arm', 'drum', 'kick']);
+    expect(down('rack-1', 90).descent.map((part) => part.along)).toEqual(['arm', 'drum', 'shell']);
     expect(down('rack-1', 90).deckPoint.x).toBeLessThan(down('rack-2', 90).deckPoint.x);
   });
 

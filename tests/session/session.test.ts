@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { STARTING_KITS } from '../../src/layout/catalogue/kits/startingKits.ts';
-import { changeClip } from '../../src/layout/edit/mics.ts';
+import { changeClip, duplicateMic } from '../../src/layout/edit/mics.ts';
 import {
   beginGesture,
   beginOffer,
@@ -13,6 +13,7 @@ import {
   ownLayout,
   previewGesture,
   redo,
+  select,
   session,
   takeOffer,
   undo,
@@ -29,6 +30,17 @@ beforeEach(() => {
 afterEach(() => session.setState(initialState));
 
 describe('the session', () => {
+  test('an undo that takes away what is selected lets go of it', () => {
+    edit('copy', (l) => duplicateMic(l, 'mic-rack-1'));
+    const copy = layout()?.mics.at(-1)?.id ?? '';
+    select({ kind: 'mic', id: copy });
+    undo();
+    expect(session.getState().selection).toBeNull();
+    select({ kind: 'mic', id: 'mic-rack-1' });
+    redo();
+    expect(session.getState().selection).toEqual({ kind: 'mic', id: 'mic-rack-1' });
+  });
+
   test('an edit is one step, analysed at once; one that changes nothing is none', () => {
     edit('turn', (l) => changeClip(l, 'mic-rack-1', { angle: 270, reach: 60 }));
     expect(steps()).toBe(1);

@@ -1,12 +1,13 @@
 import { add, along, distance, scale, type Vec3 } from '../../geometry/vector.ts';
+import type { MicClass } from '../../layout/mics/micClass.ts';
 import type { ClipMount } from '../../layout/mics/mount.ts';
 import type { Drum } from '../../layout/pieces/drum.ts';
 import { cosDeg, sinDeg } from '../../units/angle.ts';
 import type { Mm } from '../../units/quantity.ts';
-import type { PlacedMic } from '../placed.ts';
+import type { MicSolid, PlacedMic } from '../placed.ts';
 import { rimDirection } from '../rimDirection.ts';
 import { surfaceOf } from '../surface.ts';
-import { type Microphone, type Pose, placeBody } from './body.ts';
+import { type Microphone, type PlacedBody, type Pose, placeBody } from './body.ts';
 import { type Kit, wayDown } from './wayDown.ts';
 
 /** Common practice, no source. */
@@ -54,12 +55,18 @@ export function placeClipMic(
     micClass,
     tip: pose.tip,
     axis: pose.axis,
-    solids: [
-      ...body.solids,
-      { part: 'clipArm', capsule: { a: grip, b: body.hold, radius: CLIP_ARM_RADIUS } },
-    ],
+    solids: withArm(body, grip),
     stand: null,
     descent: [{ along: 'arm', length: distance(grip, body.hold) }, ...down.descent],
     deckPoint: down.deckPoint,
   };
 }
+
+/** The solids of a clip mic alone, for looking at many places of one. */
+export const clipSolids = (micClass: MicClass, mount: ClipMount, drum: Drum): readonly MicSolid[] =>
+  withArm(placeBody(micClass, clipPose(mount, drum)), clipGrip(mount, drum));
+
+const withArm = ({ solids, hold }: PlacedBody, grip: Vec3): readonly MicSolid[] => [
+  ...solids,
+  { part: 'clipArm', capsule: { a: grip, b: hold, radius: CLIP_ARM_RADIUS } },
+];

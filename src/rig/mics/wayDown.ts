@@ -46,7 +46,7 @@ export function wayDown(piece: Piece, from: Vec3, kit: Kit): WayDown {
   return {
     descent: [
       { along: 'drum', length: drop },
-      { along: 'kick', length: level + from.z - drop },
+      { along: 'shell', length: level + from.z - drop },
     ],
     deckPoint: foot,
   };

@@ -9,6 +9,7 @@ const parts: Readonly<Record<RunRow['parts'][number]['what'], string>> = {
   arm: 'Along the clip arm',
   drum: "Down the drum's support",
   kick: 'Inside the kick to the port',
+  shell: "Over the kick's shell to its spur",
   air: 'Hanging free',
   loopAtMic: 'Service loop at the mic',
   deck: 'Over the deck',
