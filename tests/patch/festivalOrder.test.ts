@@ -65,6 +65,14 @@ describe('festival order', () => {
     expect(toms(deeper('rack-2', 250))).toEqual(['mic-rack-1', 'mic-rack-2']);
   });
 
+  it('O3: top before bottom, inside before the beater, wherever they are listed', () => {
+    const mics = largeWithMore.mics.toReversed();
+    const order = orderOf({ ...largeWithMore, mics });
+    const only = (...ids: readonly string[]) => order.filter((id) => ids.includes(id));
+    expect(only('mic-snare-bottom', 'mic-snare')).toEqual(['mic-snare', 'mic-snare-bottom']);
+    expect(only('mic-kick-beater', 'mic-kick-in')).toEqual(['mic-kick-in', 'mic-kick-beater']);
+  });
+
   it('keeps every mic once, in groups that follow each other', () => {
     const groups = [
       ['kick'],

@@ -7,7 +7,7 @@ import { buildRig } from '../../src/rig/buildRig.ts';
 import { heardIn } from '../acoustics/scenes.ts';
 import { kits } from '../rig/kits.ts';
 import { randomKit } from '../support/randomKit.ts';
-import { demoWithMore, largeWithMore } from './scenes.ts';
+import { demoWithMore, largeWithMore, micAt } from './scenes.ts';
 
 const scenes = [...kits, demoWithMore, largeWithMore];
 
@@ -50,4 +50,23 @@ test('A2 tells the places of mics on snare and kick', () => {
   const jazz = kits.find(({ name }) => name === 'Four-piece jazz');
   const outside = jazz && pickupsOf(buildRig(jazz)).find(({ source }) => source === 'kick');
   expect(outside?.place).toBe('front');
+});
+
+test('A2 beside a drum: above half its depth a mic is on the side of the stick, below it under the drum', () => {
+  const floor = demoWithMore.pieces.find(({ kind }) => kind === 'floorTom');
+  if (floor?.kind !== 'floorTom') throw new Error('a floor tom was expected');
+  const level = { ...floor, tilt: 0 };
+  const beside = (share: number) => {
+    const mic = micAt(
+      'beside',
+      [floor.id],
+      [floor.x + 400, floor.y, floor.z - share * floor.depth],
+      0,
+    );
+    const pieces = demoWithMore.pieces.map((piece) => (piece === floor ? level : piece));
+    const [pickup] = pickupsOf(buildRig({ ...demoWithMore, pieces, mics: [mic] }));
+    return [pickup?.place, pickup?.first];
+  };
+  expect(beside(0.45)).toEqual(['top', undefined]);
+  expect(beside(0.55)).toEqual(['bottom', undefined]);
 });

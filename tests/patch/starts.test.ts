@@ -50,8 +50,9 @@ describe('B1 high-pass', () => {
     );
   });
 
-  // By hand: sqrt(80 * 120) = 97.98, to 5 Hz 100; sqrt(200 * 400) = 282.8, to 10 Hz 280.
+  // By hand: sqrt(30 * 40) = 34.6, to 5 Hz 35; sqrt(80 * 120) = 97.98, to 5 Hz 100; sqrt(200 * 400) = 282.8, to 10 Hz 280.
   it('is the geometric middle on the steps of a desk', () => {
+    expect(highPassStart({ low: 30, high: 40 })).toBe(35);
     expect(highPassStart({ low: 80, high: 120 })).toBe(100);
     expect(highPassStart({ low: 200, high: 400 })).toBe(280);
   });

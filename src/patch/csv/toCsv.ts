@@ -42,7 +42,7 @@ function cellText(cell: Cell): string {
   if (cell === null) return '';
   if (typeof cell === 'number') {
     if (!Number.isFinite(cell)) throw new RangeError(`Expected a finite number, not ${cell}`);
-    return String(cell + 0);
+    return String(cell);
   }
   const text = RUNS.test(cell) ? `'${cell}` : cell;
   return QUOTED.test(text) ? `"${text.replaceAll('"', '""')}"` : text;

@@ -7,7 +7,7 @@ interface LegFacts {
   readonly connection: 'direct' | 'isolated';
   /** Pin 1 is open at this end. */
   readonly lifted: boolean;
-  /** Input impedance of what it goes to. */
+  /** Input impedance of what it goes to, above 0. */
   readonly impedance: Ohms;
 }
 

@@ -109,6 +109,7 @@ describe('pull list', () => {
     const cables = [
       { length: 5000, count: 2 },
       { length: 5000, count: 1.5 },
+      { length: 5000, count: -1 },
       { length: 3000, count: -4 },
       { length: 2000, count: 0 },
     ];

@@ -27,6 +27,10 @@ describe('P4 spares', () => {
     );
   });
 
+  it('a percentage that is no binary number adds no spare: 16.1 % of 1000 is 161', () => {
+    expect(sparesFor(1000, 'cable', rule(16.1, 0))).toBe(161);
+  });
+
   it('are never fewer than the least, never fewer for more, and none of nothing', () => {
     const count = fc.integer({ min: 1, max: 500 });
     fc.assert(

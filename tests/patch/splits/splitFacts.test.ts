@@ -155,7 +155,7 @@ describe('facts about splits', () => {
     const loaded = (impedance: number) =>
       codesOf([withLegs({ ...channelLeg, impedance }, { ...monitors, impedance })]);
     expect(loaded(1500)).toEqual([]);
-    expect(loaded(1490)).toEqual(['split-load-low']);
+    expect(loaded(1499)).toEqual(['split-load-low']);
   });
 });
 
