@@ -7,6 +7,7 @@ const SAYS: { readonly [Code in StandingCode]: readonly [Severity, string] } = {
   'boom-through-piece': ['stop', 'depth'],
   'mic-against-stand': ['warn', 'depth'],
   'mic-against-mic': ['warn', 'depth'],
+  'piece-in-piece': ['stop', 'overlap'],
   'feet-overlap': ['warn', 'overlap'],
   'base-off-deck': ['stop', 'beyond'],
   'piece-off-deck': ['stop', 'beyond'],

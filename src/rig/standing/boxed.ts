@@ -28,6 +28,8 @@ export interface BoxedPiece {
   readonly shells: readonly Boxed<Cylinder>[];
   readonly hoops: readonly Boxed<Tube>[];
   readonly hardware: readonly Boxed<Capsule>[];
+  /** Shells, and hoops as the discs they go round. */
+  readonly bodies: readonly Boxed<Cylinder>[];
 }
 
 export function boxedMic(placed: PlacedMic): BoxedMic {
@@ -40,12 +42,18 @@ export function boxedPiece(placed: PlacedPiece): BoxedPiece {
   const shells = placed.shells.map((solid) => ({ solid, bounds: boundsOfCylinder(solid) }));
   const hoops = placed.hoops.map((solid) => ({ solid, bounds: boundsOfHoop(solid) }));
   const hardware = placed.hardware.map(boxedCapsule);
+  const bodies = [...shells, ...placed.hoops.map(boxedDisc)];
   const all = [...shells, ...hoops, ...hardware].map(({ bounds }) => bounds);
   const onDeck = [
     ...placed.footprints.map(boundsOfFeet),
     ...placed.outlines.map((outline) => boundsOfSpots(outline, 0)),
   ];
-  return { placed, shells, hoops, hardware, bounds: around([...all, ...onDeck]) };
+  return { placed, shells, hoops, hardware, bodies, bounds: around([...all, ...onDeck]) };
+}
+
+function boxedDisc({ centre, axis, outerRadius, halfHeight }: Tube): Boxed<Cylinder> {
+  const solid = { centre, axis, radius: outerRadius, halfHeight };
+  return { solid, bounds: boundsOfCylinder(solid) };
 }
 
 const boxedCapsule = (solid: Capsule): Boxed<Capsule> => ({

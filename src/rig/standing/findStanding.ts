@@ -1,4 +1,5 @@
 import { type Bounds, boundsMeet } from '../../geometry/bounds.ts';
+import { remembered } from '../../geometry/remembered.ts';
 import type { Deck } from '../../layout/deck.ts';
 import type { Rig } from '../placed.ts';
 import { type BoxedMic, type BoxedPiece, boxedMic, boxedPiece } from './boxed.ts';
@@ -6,6 +7,7 @@ import { feetOverlap, micOnDeck, pieceOnDeck } from './feet.ts';
 import { micAgainstMic } from './micAgainstMic.ts';
 import { micAgainstPiece } from './micAgainstPiece.ts';
 import { micOffDeck, pieceOffDeck } from './offDeck.ts';
+import { pieceInPiece } from './pieceInPiece.ts';
 import type { Standing } from './standing.ts';
 
 /** Everything of a rig that stands in the way of something else or off the deck, in the order of the layout. */
@@ -65,22 +67,14 @@ function betweenMicAndPiece(mic: BoxedMic, piece: BoxedPiece): readonly Standing
 }
 
 const betweenPieces = (first: BoxedPiece, second: BoxedPiece): readonly Standing[] =>
-  withFeet(feetOverlap(pieceOnDeck(first.placed), pieceOnDeck(second.placed)), nothing);
+  withFeet(
+    feetOverlap(pieceOnDeck(first.placed), pieceOnDeck(second.placed)),
+    pieceInPiece(first, second),
+  );
 
 /** Feet that overlap on the plan are told once, though a foot may also be found in a shell. */
 function withFeet(feet: Standing | undefined, found: readonly Standing[]): readonly Standing[] {
   return feet ? [feet, ...found.filter(({ code }) => code !== 'feet-overlap')] : found;
-}
-
-function remembered<Key extends object, Value>(make: (key: Key) => Value): (key: Key) => Value {
-  const known = new WeakMap<Key, Value>();
-  return (key) => {
-    const found = known.get(key);
-    if (found !== undefined) return found;
-    const made = make(key);
-    known.set(key, made);
-    return made;
-  };
 }
 
 function rememberedPair<P extends object, Q extends object, Value>(

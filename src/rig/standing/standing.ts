@@ -12,6 +12,8 @@ export type StandingCode =
   | 'mic-against-stand'
   /** Any part of a mic and its mount against another's. */
   | 'mic-against-mic'
+  /** A shell, cymbal, body of percussion or seat in another piece's. */
+  | 'piece-in-piece'
   /** Feet of two stands cross, or stand on each other, on a pedal or in a kick. */
   | 'feet-overlap'
   | 'base-off-deck'

@@ -145,6 +145,11 @@ const sentences: Readonly<Record<FindingCode, (subject: Subject) => FindingText>
     detail: `The two mics or their mounts take the same space${by(s, 'depth')}.`,
     next: 'Move one of the two, or turn its boom.',
   }),
+  'piece-in-piece': (s) => ({
+    title: `${s.main} and ${s.other} stand in each other`,
+    detail: `The two take the same space${by(s, 'overlap')}.`,
+    next: 'Move one of the two aside, or raise or lower it until both are free.',
+  }),
   'feet-overlap': (s) => ({
     title: `Feet of ${s.main} and ${s.other} overlap`,
     detail: `Their feet take the same floor${by(s, 'overlap')}.`,

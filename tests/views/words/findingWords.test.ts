@@ -22,6 +22,7 @@ const everyCode: Readonly<Record<FindingCode, true>> = {
   'boom-through-piece': true,
   'mic-against-stand': true,
   'mic-against-mic': true,
+  'piece-in-piece': true,
   'feet-overlap': true,
   'base-off-deck': true,
   'piece-off-deck': true,
