@@ -182,6 +182,27 @@ describe('elbowRoom', () => {
     );
   });
 
+  it('holds on ways across that line, on which the elbow goes round', () => {
+    const hang = unit(vec(0.5, 0, -0.87), UP);
+    const [across, beside] = [vec(0, 1, 0), cross(hang, vec(0, 1, 0))];
+    const turn = fc.double({ min: 0, max: 2 * Math.PI, noNaN: true });
+    const off = fc.double({ min: -6, max: 6, noNaN: true });
+    const size = fc.double({ min: 5, max: 60, noNaN: true });
+    fc.assert(
+      fc.property(turn, off, size, (angle, aside, room) => {
+        const arm = armOf(280, 380);
+        const [c, s] = [Math.cos(angle), Math.sin(angle)];
+        const way = along(along(vec(0, 0, 0), across, c), beside, s);
+        const square = along(along(vec(0, 0, 0), across, -s), beside, c);
+        const middle = along(along(shoulderOf(arm), hang, 560), square, aside);
+        const from = along(middle, way, -room / 2);
+        const bound = arm.elbowRoom(gripRow(from), 0, room);
+        expect(bound).toBeGreaterThanOrEqual(farthest(arm, from, way, room) - 1e-6);
+      }),
+      { numRuns: 1000 },
+    );
+  });
+
   it('goes to nothing with the way, beside that line and inside the fold too', () => {
     const hang = unit(vec(0.5, 0, -0.87), UP);
     const arm = armOf(280, 380);
