@@ -158,3 +158,20 @@ export const SHARE = plain({
   step: 0.05,
   decimals: 3,
 });
+
+export const DECIBELS = plain({
+  unit: 'dB',
+  spoken: 'decibels',
+  accepts: /^(dB)?$/i,
+  expected: 'a level in dB such as 95',
+  step: 1,
+});
+
+export const HERTZ = plain({
+  unit: 'Hz',
+  spoken: 'hertz',
+  accepts: /^(Hz)?$/i,
+  expected: 'a frequency in Hz such as 190',
+  step: 1,
+  decimals: 0,
+});

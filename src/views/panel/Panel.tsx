@@ -8,6 +8,7 @@ import { FindingsSection } from '../sections/FindingsSection.tsx';
 import { KitSection } from '../sections/KitSection.tsx';
 import { MicsSection } from '../sections/MicsSection.tsx';
 import { PlayerSection } from '../sections/PlayerSection.tsx';
+import { SoundSection } from '../sections/SoundSection.tsx';
 import { StageSection } from '../sections/StageSection.tsx';
 import { PanelTabs } from './PanelTabs.tsx';
 import { SelectedBar } from './SelectedBar.tsx';
@@ -20,6 +21,7 @@ const sections: Readonly<Record<SectionId, () => ReactNode>> = {
   kit: KitSection,
   mics: MicsSection,
   cables: CablesSection,
+  sound: SoundSection,
   stage: StageSection,
   player: PlayerSection,
 };

@@ -10,7 +10,7 @@ import {
 import { type Selection, sameSelection } from '../../session/selection.ts';
 import { select, showFinding, useSession } from '../../session/session.ts';
 
-export type SectionId = 'findings' | 'kit' | 'mics' | 'cables' | 'stage' | 'player';
+export type SectionId = 'findings' | 'kit' | 'mics' | 'cables' | 'sound' | 'stage' | 'player';
 
 /** What the panel shows: one of its sections, or the details of what is selected. */
 export interface PanelState {
@@ -24,18 +24,24 @@ export interface PanelState {
   closeDetails(): void;
 }
 
-/** A thing selected elsewhere, as on the plan, opens its details; one selected from a list does not. */
+/**
+ * A thing selected elsewhere, as on the plan, opens its details; one selected from a list does not. Sound stays open, so that
+ * its figures are seen while a mic is dragged.
+ */
 export function usePanelState(): PanelState {
   const selection = useSession((state) => state.selection);
   const [section, setSection] = useState<SectionId>('findings');
   const [details, setDetails] = useState(false);
   const pointed = useRef<Selection | null>(null);
   const before = useRef<Selection | null>(null);
+  const shown = useRef(section);
+  shown.current = section;
 
   useEffect(() => {
     if (sameSelection(before.current, selection)) return;
     before.current = selection;
-    setDetails(selection !== null && !sameSelection(pointed.current, selection));
+    const opens = selection !== null && !sameSelection(pointed.current, selection);
+    setDetails((isOpen) => opens && (isOpen || shown.current !== 'sound'));
   }, [selection]);
 
   const goTo = useCallback((to: SectionId) => {

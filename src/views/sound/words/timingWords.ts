@@ -91,3 +91,7 @@ export function airChangeWords({ from, to, rows }: AirChange): string {
   const { byTemperature, withHumidity } = most;
   return `${speeds}. The longest delay changes by ${signedFigure(byTemperature.change, 3)} ms (${signedFigure(byTemperature.samples48, 1)} samples at 48 kHz, ${signedFigure(byTemperature.samples96, 1)} at 96 kHz); with humidity by ${signedFigure(withHumidity.change, 3)} ms.`;
 }
+
+/** Which polarity to try first, in a few words. */
+export const tryWords = ({ polarity }: TimingRow): string =>
+  polarity.tryFirst === 'inverted' ? 'Inverted first' : 'Normal first';

@@ -1,0 +1,67 @@
+import { type KeyboardEvent, useId } from 'react';
+import type { LengthUnit } from '../../units/lengthText.ts';
+import { HoldButton } from './HoldButton.tsx';
+import type { Measure } from './measure.ts';
+import type { Hold } from './useHold.ts';
+
+/** What a stepper shows and does. */
+export interface StepperEntry {
+  readonly unit: LengthUnit;
+  readonly shown: string;
+  /** What is being typed; null while nothing is. */
+  readonly draft: string | null;
+  readonly problem: string;
+  readonly setDraft: (text: string) => void;
+  readonly take: () => void;
+  readonly onKeyDown: (event: KeyboardEvent<HTMLInputElement>) => void;
+  readonly holding: (sign: 1 | -1) => Hold;
+}
+
+interface StepperProps {
+  readonly label: string;
+  readonly measure: Measure;
+  readonly entry: StepperEntry;
+}
+
+/** A number with its unit between − and +, and the message of what could not be read. */
+export function Stepper({ label, measure, entry }: StepperProps) {
+  const id = useId();
+  const { unit, shown, draft, problem } = entry;
+  return (
+    <div className="field">
+      <label className="field-label" htmlFor={id}>
+        {label}
+      </label>
+      <div className="stepper">
+        <HoldButton label={`${label}, less`} icon="minus" hold={entry.holding(-1)} />
+        <span className="stepper-value">
+          <input
+            id={id}
+            className="number-input"
+            autoComplete="off"
+            value={draft ?? shown}
+            data-dirty={(draft !== null && draft !== shown) || undefined}
+            onFocus={(event) => event.target.select()}
+            onChange={(event) => entry.setDraft(event.target.value)}
+            onBlur={entry.take}
+            onKeyDown={entry.onKeyDown}
+            aria-describedby={problem ? `${id}-unit ${id}-problem` : `${id}-unit`}
+            aria-invalid={problem !== '' || undefined}
+          />
+          <span className="stepper-unit" aria-hidden="true">
+            {measure.unitText(unit)}
+          </span>
+          <span className="spoken" id={`${id}-unit`}>
+            {measure.unitSpoken(unit)}
+          </span>
+        </span>
+        <HoldButton label={`${label}, more`} icon="plus" hold={entry.holding(1)} />
+      </div>
+      {problem && (
+        <p className="field-problem" id={`${id}-problem`} role="alert">
+          {problem}
+        </p>
+      )}
+    </div>
+  );
+}

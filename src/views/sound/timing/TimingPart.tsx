@@ -1,0 +1,67 @@
+import type { Sound, TimingRow } from '../../../report/sound.ts';
+import { useOpen } from '../../parts/useOpen.ts';
+import { counted } from '../../words/nameOf.ts';
+import { SoundPartFrame } from '../SoundPartFrame.tsx';
+import { msWords } from '../words/amounts.ts';
+import { alignmentWords, laterWords, rowTitle, tryWords } from '../words/timingWords.ts';
+import { AirFields } from './AirFields.tsx';
+import { TimingDetails } from './TimingDetails.tsx';
+
+/** When every source arrives where, which polarity to try first, and what lines mics up. */
+export function TimingPart({ sound }: { readonly sound: Sound }) {
+  const { rows } = sound.timing;
+  const inverted = rows.filter(({ polarity }) => polarity.tryFirst === 'inverted').length;
+  return (
+    <SoundPartFrame
+      part="timing"
+      title="Timing and polarity"
+      summary={`${counted(rows.length, 'pair')}, ${inverted} to try inverted first`}
+    >
+      {() => <TimingBody sound={sound} />}
+    </SoundPartFrame>
+  );
+}
+
+function TimingBody({ sound }: { readonly sound: Sound }) {
+  const { layout } = useOpen();
+  const { rows, alignments } = sound.timing;
+  return (
+    <>
+      <p className="soft small">
+        Polarity by the drum’s fundamental, an estimate until you set it under Levels and pitches.
+        Listen to decide.
+      </p>
+      {rows.map((row) => (
+        <PairRow key={`${row.kind}/${row.first}/${row.second}`} row={row} />
+      ))}
+      <div className="sound-block">
+        <h4>Delays that line close mics up with the overheads</h4>
+        {alignments.length === 0 && <p className="soft">Needs a close mic and an overhead.</p>}
+        {alignments.map((row) => (
+          <p key={row.mic}>{alignmentWords(row, layout, layout.units)}</p>
+        ))}
+      </div>
+      <AirFields sound={sound} />
+    </>
+  );
+}
+
+function PairRow({ row }: { readonly row: TimingRow }) {
+  const { layout } = useOpen();
+  return (
+    <details className="sound-row">
+      <summary>
+        <span className="line-text">
+          <span className="line-name">{rowTitle(row, layout)}</span>
+          <span className="line-note">
+            {tryWords(row)}. {laterWords(row, layout, layout.units)}
+          </span>
+        </span>
+        <span className="line-number">{msWords(Math.abs(row.delay.ms))}</span>
+      </summary>
+      <div className="sound-card">
+        <TimingDetails row={row} />
+      </div>
+    </details>
+  );
+}
