@@ -13,12 +13,15 @@ import { type Path, type Problem, type ProblemCode, showPath, summary } from './
  * L4 a clip's drum is a drum of the layout, a plate's kick is a kick;
  * L5 a mic hears pieces of the layout, and its class is known;
  * L6 a held piece is held by another piece, and never in a circle.
+ * What refers to an id that two things share is not judged: which of the two is meant is not known before L1 is mended.
  */
 export function checkReferences(layout: Layout): readonly Problem[] {
   const pieces = new Map(layout.pieces.map((piece) => [piece.id, piece]));
-  const known: Known = { pieces, ownClasses: new Set(layout.ownClasses.map((own) => own.id)) };
+  const ownClasses = new Set(layout.ownClasses.map((own) => own.id));
+  const twice = sharedIds(layout);
+  const known: Known = { pieces, ownClasses, shared: new Set(twice.map(({ id }) => id)) };
   return [
-    ...sharedIds(layout),
+    ...twice.map(({ found }) => found),
     ...secondThrones(layout),
     ...layout.ownClasses.flatMap((own, index) =>
       isBuiltInMicClass(own.id)
@@ -32,7 +35,7 @@ export function checkReferences(layout: Layout): readonly Problem[] {
           ]
         : [],
     ),
-    ...layout.pieces.flatMap((piece, index) => heldProblems(piece, index, pieces)),
+    ...layout.pieces.flatMap((piece, index) => heldProblems(piece, index, known)),
     ...layout.mics.flatMap((mic, index) => micProblems(mic, index, known)),
   ];
 }
@@ -46,6 +49,13 @@ export function canBeHeldBy(pieces: readonly Piece[], piece: Id, by: Id): boolea
 interface Known {
   readonly pieces: ReadonlyMap<Id, Piece>;
   readonly ownClasses: ReadonlySet<Id>;
+  /** Ids of more than one thing. */
+  readonly shared: ReadonlySet<Id>;
+}
+
+interface SharedId {
+  readonly id: Id;
+  readonly found: Problem;
 }
 
 const problem = (code: ProblemCode, path: Path, expected: string, actual: unknown): Problem => ({
@@ -55,7 +65,7 @@ const problem = (code: ProblemCode, path: Path, expected: string, actual: unknow
   actual: summary(actual),
 });
 
-function sharedIds(layout: Layout): Problem[] {
+function sharedIds(layout: Layout): SharedId[] {
   const firstPlace = new Map<Id, string>();
   const lists = { pieces: layout.pieces, mics: layout.mics, ownClasses: layout.ownClasses };
   return Object.entries(lists).flatMap(([list, entries]) =>
@@ -63,7 +73,8 @@ function sharedIds(layout: Layout): Problem[] {
       const path = [list, index, 'id'];
       const first = firstPlace.get(id);
       if (first !== undefined) {
-        return [problem('id-twice', path, `an id of its own (${first} has this one)`, id)];
+        const expected = `an id of its own (${first} has this one)`;
+        return [{ id, found: problem('id-twice', path, expected, id) }];
       }
       firstPlace.set(id, showPath(path));
       return [];
@@ -78,9 +89,9 @@ function secondThrones(layout: Layout): Problem[] {
     .map((index) => problem('second-throne', ['pieces', index, 'kind'], 'one throne', 'throne'));
 }
 
-function heldProblems(piece: Piece, index: number, pieces: ReadonlyMap<Id, Piece>): Problem[] {
+function heldProblems(piece: Piece, index: number, { pieces, shared }: Known): Problem[] {
   const by = carrierOf(piece);
-  if (by === undefined) return [];
+  if (by === undefined || shared.has(by)) return [];
   const path = ['pieces', index, 'support', 'by'];
   if (!pieces.has(by)) return [problem('no-such-thing', path, 'the id of another piece', by)];
   return leadsTo(pieces, by, piece.id)
@@ -88,28 +99,29 @@ function heldProblems(piece: Piece, index: number, pieces: ReadonlyMap<Id, Piece
     : [];
 }
 
-function micProblems(mic: Mic, index: number, known: Known): Problem[] {
+function micProblems(mic: Mic, index: number, { pieces, ownClasses, shared }: Known): Problem[] {
   const at = (...steps: PropertyKey[]): Path => ['mics', index, ...steps];
   const problems = mic.hears.flatMap((id, place) =>
-    known.pieces.has(id)
+    pieces.has(id) || shared.has(id)
       ? []
       : [problem('no-such-thing', at('hears', place), 'the id of a piece', id)],
   );
-  if (!known.ownClasses.has(mic.micClass) && !isBuiltInMicClass(mic.micClass)) {
+  if (!ownClasses.has(mic.micClass) && !isBuiltInMicClass(mic.micClass)) {
     const expected = 'a built-in mic class or the id of an own class';
     problems.push(problem('no-such-thing', at('micClass'), expected, mic.micClass));
   }
   const { mount } = mic;
-  if (mount.kind === 'clip') {
-    const drum = known.pieces.get(mount.drum);
+  if (mount.kind === 'clip' && !shared.has(mount.drum)) {
+    const drum = pieces.get(mount.drum);
     if (!(drum && isDrum(drum))) {
       const expected = 'the id of a snare, rack tom or floor tom';
       problems.push(problem('no-such-thing', at('mount', 'drum'), expected, mount.drum));
     }
   }
-  if (mount.kind === 'plateInKick' && known.pieces.get(mount.kick)?.kind !== 'kick') {
+  if (mount.kind === 'plateInKick' && !shared.has(mount.kick)) {
     const expected = 'the id of a kick drum';
-    problems.push(problem('no-such-thing', at('mount', 'kick'), expected, mount.kick));
+    const isKick = pieces.get(mount.kick)?.kind === 'kick';
+    if (!isKick) problems.push(problem('no-such-thing', at('mount', 'kick'), expected, mount.kick));
   }
   return problems;
 }

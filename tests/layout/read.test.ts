@@ -146,6 +146,22 @@ describe('a bad file gets a message with its path and what was expected', () => 
     expect(problem?.actual.length).toBeLessThan(100);
   });
 
+  test('L1: what refers to an id that two pieces share is not an error of its own', () => {
+    // The kick's mics, a plate in it among them, then also refer to a rack tom; nothing else refers to that tom.
+    const twice = {
+      ...kit,
+      pieces: kit.pieces.map((piece, i) => (i === RACK ? { ...piece, id: 'kick' } : piece)),
+      mics: kit.mics
+        .filter(({ mount }) => !(mount.kind === 'clip' && mount.drum === 'rack-1'))
+        .map((mic) => ({ ...mic, hears: mic.hears.filter((id) => id !== 'rack-1') })),
+    };
+    expect(onlyProblem(twice)).toMatchObject({
+      code: 'id-twice',
+      path: `pieces[${RACK}].id`,
+      actual: '"kick"',
+    });
+  });
+
   test('1e999, which JSON reads as infinite', () => {
     const text = writeLayout(kit).replace('"margin": 50', '"margin": 1e999');
     expect(problemsOf(readLayout(text))).toMatchObject([{ code: 'not-finite', path: 'margin' }]);
