@@ -1,0 +1,26 @@
+import type { Id } from '../layout/fields.ts';
+import type { Layout } from '../layout/layout.ts';
+import type { Mount } from '../layout/mics/mount.ts';
+
+/** What the page asks of the worker that looks for clear spots: of these mics, one after the other, each among what moved before it. */
+export interface ClearQuestion {
+  readonly token: number;
+  readonly layout: Layout;
+  readonly mics: readonly Id[];
+}
+
+/** How a mic would be held. */
+export interface ClearedMic {
+  readonly mic: Id;
+  readonly mount: Mount;
+}
+
+export type ClearAnswer = {
+  /** Of the question that it answers. */
+  readonly token: number;
+} & (
+  | { readonly kind: 'progress'; readonly done: number }
+  /** Every mic asked for stands in one of the two. */
+  | { readonly kind: 'found'; readonly moved: readonly ClearedMic[]; readonly left: readonly Id[] }
+  | { readonly kind: 'failed'; readonly reason: string }
+);

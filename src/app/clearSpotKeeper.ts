@@ -1,0 +1,99 @@
+import { changeMount } from '../layout/edit/mics.ts';
+import type { Layout } from '../layout/layout.ts';
+import { type ClearRequest, type ClearSpots, clearing } from '../session/clearing.ts';
+import { beginOffer, ownLayout, type SessionState, session } from '../session/session.ts';
+import type { ClearAnswer, ClearQuestion } from './clearQuestion.ts';
+
+/**
+ * Rules, quoted by the tests:
+ *
+ * P1 One search at a time: a new one ends the work on the last.
+ * P2 A search is about the layout it was asked for: any change ends it, and an answer that comes all the same is dropped.
+ * P3 What was found is offered, never done: it is shown until it is taken or left, and nothing is changed before.
+ * P4 That nothing was found is said until anything changes.
+ */
+
+/** Looks for clear spots beside the page; it answers at the place that it was started with. */
+export interface ClearComputer {
+  ask(question: ClearQuestion): void;
+  /** Ends whatever it is working on, and itself. */
+  end(): void;
+}
+
+export class ClearSpotKeeper implements ClearSpots {
+  readonly #start: (hear: (answer: ClearAnswer) => void) => ClearComputer;
+  #computer: ClearComputer | null = null;
+  /** The search that is not answered yet. */
+  #open: {
+    readonly token: number;
+    readonly request: ClearRequest;
+    readonly layout: Layout;
+  } | null = null;
+  #lastToken = 0;
+
+  /** @param start Called when a search begins and no computer is there, with the place for answers. */
+  constructor(start: (hear: (answer: ClearAnswer) => void) => ClearComputer) {
+    this.#start = start;
+    session.subscribe((now) => this.#look(now));
+  }
+
+  find(request: ClearRequest): void {
+    this.stop();
+    const layout = ownLayout(session.getState());
+    if (layout === null) return;
+    this.#computer ??= this.#start((answer) => this.#hear(answer));
+    this.#lastToken += 1;
+    this.#open = { token: this.#lastToken, request, layout };
+    clearing.setState({ current: { kind: 'working', request, done: 0 } });
+    this.#computer.ask({ token: this.#lastToken, layout, mics: request.mics });
+  }
+
+  stop(): void {
+    if (this.#open !== null) {
+      this.#computer?.end();
+      this.#computer = null;
+      this.#open = null;
+    }
+    const { current } = clearing.getState();
+    if (current !== null && current.kind !== 'offered') clearing.setState({ current: null });
+  }
+
+  #look(now: SessionState): void {
+    const { current } = clearing.getState();
+    if (current === null) return;
+    const isOver =
+      current.kind === 'offered'
+        ? now.gesture?.before !== current.before.layout || !now.gesture.isOffer
+        : current.kind === 'none'
+          ? ownLayout(now) !== current.layout
+          : this.#open !== null && ownLayout(now) !== this.#open.layout;
+    if (!isOver) return;
+    clearing.setState({ current: null });
+    this.stop();
+  }
+
+  #hear(answer: ClearAnswer): void {
+    if (answer.token !== this.#open?.token) return;
+    const { request, layout } = this.#open;
+    if (answer.kind === 'progress') {
+      clearing.setState({ current: { kind: 'working', request, done: answer.done } });
+      return;
+    }
+    this.#open = null;
+    clearing.setState({ current: null });
+    const before = session.getState().open;
+    if (before === null || before.layout !== layout) return;
+    if (answer.kind === 'failed') {
+      clearing.setState({ current: { kind: 'failed', request, reason: answer.reason } });
+    } else if (answer.moved.length === 0) {
+      clearing.setState({ current: { kind: 'none', request, layout } });
+    } else {
+      const { moved, left } = answer;
+      beginOffer(request.label, (from) =>
+        moved.reduce((to, { mic, mount }) => changeMount(to, mic, () => mount), from),
+      );
+      const mics = moved.map(({ mic }) => mic);
+      clearing.setState({ current: { kind: 'offered', request, before, moved: mics, left } });
+    }
+  }
+}

@@ -1,0 +1,42 @@
+import { useStore } from 'zustand';
+import { createStore } from 'zustand/vanilla';
+import type { Id } from '../layout/fields.ts';
+import type { Layout } from '../layout/layout.ts';
+import type { OpenLayout } from './session.ts';
+
+/** What was asked for: clear spots of these mics, one of them alone or all that are in the way, and what the step is called. */
+export interface ClearRequest {
+  readonly mics: readonly Id[];
+  readonly whole: boolean;
+  readonly label: string;
+}
+
+/** How the search for clear spots stands. */
+export type Clearing = { readonly request: ClearRequest } & (
+  | { readonly kind: 'working'; readonly done: number }
+  /** Shown as the session's offer. `moved` are the mics that would move, `left` those that stay as they are. */
+  | {
+      readonly kind: 'offered';
+      readonly before: OpenLayout;
+      readonly moved: readonly Id[];
+      readonly left: readonly Id[];
+    }
+  /** Nothing that could move is within reach of a clear spot, in this layout. */
+  | { readonly kind: 'none'; readonly layout: Layout }
+  | { readonly kind: 'failed'; readonly reason: string }
+);
+
+/** How far the search is; null when none was asked for. It is about what is open, and gone with any change of it. */
+export const clearing = createStore<{ readonly current: Clearing | null }>(() => ({
+  current: null,
+}));
+
+export const useClearing = (): Clearing | null => useStore(clearing, ({ current }) => current);
+
+/** What screens ask of the search. The app connects it to a worker; its answers stand in {@link clearing}. */
+export interface ClearSpots {
+  /** Looks for clear spots in the open layout; whatever was looked for before is given up. */
+  find(request: ClearRequest): void;
+  /** Gives up what is looked for, and forgets that nothing was found. */
+  stop(): void;
+}

@@ -1,0 +1,48 @@
+import { findMicClass, MIC_CLASSES, usualMounts } from '../../layout/catalogue/micClasses.ts';
+import type { Layout } from '../../layout/layout.ts';
+import type { Mic } from '../../layout/mics/mic.ts';
+import type { ClearanceRow } from '../../report/report.ts';
+import { choiceOf, mountChoices } from '../mics/mountChoices.ts';
+import { choiceWords } from './kindWords.ts';
+import { listed } from './nameOf.ts';
+import { clearanceNumber, verdictWord } from './verdictWords.ts';
+
+/** `Struck, −12 mm`: the verdict with its number. */
+export const roomWords = (row: ClearanceRow, layout: Layout): string =>
+  `${verdictWord(row.verdict)}, ${clearanceNumber(row.clearance, layout.units)}`;
+
+/** Ways shown of each kind: a hint, not a catalogue. */
+const SHOWN = 3;
+
+/** What can be tried where no clear spot is within reach: other mounts, smaller classes, and what else makes room. */
+export function whatToTry(layout: Layout, mic: Mic): readonly string[] {
+  const now = choiceOf(mic.mount);
+  const mounts = mountChoices(layout, mic).filter((choice) => choice !== now);
+  const smaller = smallerClasses(layout, mic);
+  return [
+    ...(mounts.length === 0
+      ? []
+      : [`Another mount: ${orWords(mounts.slice(0, SHOWN).map(choiceWords))}.`]),
+    ...(smaller.length === 0
+      ? []
+      : [`A smaller class of mic: ${orWords(smaller.slice(0, SHOWN))}.`]),
+    'Move, raise or turn the piece that is in the way.',
+    'Agree with the player on a lower stroke or a smaller margin.',
+  ];
+}
+
+/** Names of the classes that are shorter and can be held as the mic is, the nearest in length first. */
+function smallerClasses(layout: Layout, mic: Mic): readonly string[] {
+  const own = findMicClass(layout, mic.micClass);
+  if (!own) return [];
+  const now = choiceOf(mic.mount);
+  return [...MIC_CLASSES, ...layout.ownClasses]
+    .filter((each) => each.length < own.length && each.diameter <= own.diameter)
+    .filter((each) => usualMounts(each).includes(now))
+    .toSorted((a, b) => b.length - a.length)
+    .map(({ name }) => name);
+}
+
+const lowered = (name: string): string => `${name.charAt(0).toLowerCase()}${name.slice(1)}`;
+const orWords = (names: readonly string[]): string =>
+  listed(names.map(lowered)).replace(/ and ([^,]*)$/, ' or $1');

@@ -1,0 +1,190 @@
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import type { ClearAnswer, ClearQuestion } from '../../src/app/clearQuestion.ts';
+import { ClearSpotKeeper } from '../../src/app/clearSpotKeeper.ts';
+import { STARTING_KITS } from '../../src/layout/catalogue/kits/startingKits.ts';
+import { changeClip } from '../../src/layout/edit/mics.ts';
+import type { Layout } from '../../src/layout/layout.ts';
+import type { ClipMount } from '../../src/layout/mics/mount.ts';
+import { clearing } from '../../src/session/clearing.ts';
+import {
+  beginGesture,
+  edit,
+  initialState,
+  leaveOffer,
+  openLayout,
+  previewGesture,
+  session,
+  takeOffer,
+  undo,
+} from '../../src/session/session.ts';
+
+const RACK = 'mic-rack-1';
+const current = () => clearing.getState().current;
+const layout = (): Layout => {
+  const open = session.getState().open?.layout;
+  if (!open) throw new Error('a layout is open');
+  return open;
+};
+const clipOf = (from: Layout): ClipMount => {
+  const mount = from.mics.find(({ id }) => id === RACK)?.mount;
+  if (mount?.kind !== 'clip') throw new Error('the rack tom has a clip');
+  return mount;
+};
+const turned = (angle: number) => (from: Layout) => changeClip(from, RACK, { angle });
+
+/** A keeper with computers that answer when they are told to. */
+function keeping() {
+  const computers: { questions: ClearQuestion[]; ended: boolean }[] = [];
+  let answer: (given: ClearAnswer) => void = () => {};
+  const keeper = new ClearSpotKeeper((hear) => {
+    const computer = { questions: [] as ClearQuestion[], ended: false };
+    computers.push(computer);
+    answer = hear;
+    return {
+      ask: (question) => computer.questions.push(question),
+      end: () => {
+        computer.ended = true;
+      },
+    };
+  });
+  const asked = () => computers.at(-1)?.questions.at(-1);
+  return {
+    keeper,
+    computers,
+    asked,
+    find: () => keeper.find({ mics: [RACK], whole: false, label: 'Clear spot of Rack 1' }),
+    answer: (given: ClearAnswer) => answer(given),
+    found: (angle: number) =>
+      answer({
+        token: asked()?.token ?? 0,
+        kind: 'found',
+        moved: [{ mic: RACK, mount: { ...clipOf(layout()), angle } }],
+        left: [],
+      }),
+  };
+}
+
+beforeEach(() => {
+  const kit = STARTING_KITS.find(({ key }) => key === 'five-piece-two-racks');
+  openLayout(kit?.make('kit') ?? null);
+});
+afterEach(() => {
+  openLayout(null);
+  clearing.setState({ current: null });
+  session.setState(initialState);
+});
+
+describe('clear spots', () => {
+  it('P3: what was found is offered, and is one step once it is taken', () => {
+    const { find, found, asked } = keeping();
+    const before = layout();
+    find();
+    expect(asked()).toMatchObject({ layout: before, mics: [RACK] });
+    expect(current()).toMatchObject({ kind: 'working', done: 0 });
+    found(123);
+    expect(current()).toMatchObject({ kind: 'offered', moved: [RACK], left: [] });
+    expect(clipOf(layout()).angle).toBe(123);
+    expect(session.getState().history.past).toEqual([]);
+    takeOffer();
+    expect(current()).toBeNull();
+    expect(session.getState().history.past.map(({ label }) => label)).toEqual([
+      'Clear spot of Rack 1',
+    ]);
+    undo();
+    expect(layout()).toBe(before);
+  });
+
+  it('P3: left, it is gone', () => {
+    const { find, found } = keeping();
+    const before = layout();
+    find();
+    found(123);
+    leaveOffer();
+    expect([layout() === before, current()]).toEqual([true, null]);
+  });
+
+  it('P3: anything else that is done leaves it', () => {
+    const { find, found } = keeping();
+    find();
+    found(123);
+    edit('turn', turned(100));
+    expect(current()).toBeNull();
+    expect(clipOf(layout()).angle).toBe(100);
+    expect(session.getState().history.past).toHaveLength(1);
+  });
+
+  it('P1: a new search ends the work on the last', () => {
+    const { find, computers } = keeping();
+    find();
+    find();
+    expect(computers.map(({ ended }) => ended)).toEqual([true, false]);
+    expect(computers.map(({ questions }) => questions.length)).toEqual([1, 1]);
+  });
+
+  it('P1: a computer that has answered is asked again', () => {
+    const { find, found, computers } = keeping();
+    find();
+    found(123);
+    takeOffer();
+    find();
+    expect(computers).toHaveLength(1);
+  });
+
+  it('P2: a change of the layout ends the search; what is answered all the same is dropped', () => {
+    const { find, asked, answer, computers } = keeping();
+    find();
+    const token = asked()?.token ?? 0;
+    beginGesture('drag');
+    expect(current()?.kind).toBe('working');
+    previewGesture(turned(100));
+    expect(current()).toBeNull();
+    expect(computers[0]?.ended).toBe(true);
+    const mount = { ...clipOf(layout()), angle: 5 };
+    answer({ token, kind: 'found', moved: [{ mic: RACK, mount }], left: [] });
+    expect(clipOf(layout()).angle).toBe(100);
+    expect(current()).toBeNull();
+  });
+
+  it('P2: stopped, closed or answered late, nothing comes of it', () => {
+    const { find, asked, answer, keeper, computers } = keeping();
+    const before = layout();
+    find();
+    const token = asked()?.token ?? 0;
+    answer({ token, kind: 'progress', done: 1 });
+    expect(current()).toMatchObject({ kind: 'working', done: 1 });
+    keeper.stop();
+    expect([current(), computers[0]?.ended]).toEqual([null, true]);
+    answer({ token, kind: 'progress', done: 2 });
+    expect(current()).toBeNull();
+    expect(layout()).toBe(before);
+    find();
+    openLayout(null);
+    expect(current()).toBeNull();
+    find();
+    expect(current()).toBeNull();
+  });
+
+  it('P4: that nothing was found is said until anything changes', () => {
+    const { find, asked, answer, keeper } = keeping();
+    const none = () => {
+      find();
+      answer({ token: asked()?.token ?? 0, kind: 'found', moved: [], left: [RACK] });
+    };
+    none();
+    expect(current()?.kind).toBe('none');
+    session.setState({ selection: { kind: 'box' } });
+    expect(current()?.kind).toBe('none');
+    edit('turn', turned(100));
+    expect(current()).toBeNull();
+    none();
+    keeper.stop();
+    expect(current()).toBeNull();
+  });
+
+  it('a search that fails says why', () => {
+    const { find, asked, answer } = keeping();
+    find();
+    answer({ token: asked()?.token ?? 0, kind: 'failed', reason: 'no memory' });
+    expect(current()).toMatchObject({ kind: 'failed', reason: 'no memory' });
+  });
+});

@@ -1,0 +1,33 @@
+import { expect, test } from 'vitest';
+import { roomWords, whatToTry } from '../../../src/views/words/clearSpotWords.ts';
+import { sample, snareRow } from './sampleLayout.ts';
+
+const tries = (id: string) => {
+  const mic = sample.mics.find((each) => each.id === id);
+  if (!mic) throw new Error(`no mic ${id}`);
+  return whatToTry(sample, mic);
+};
+
+test('a clip that has nowhere to go is pointed to stands, and a stand to a clip', () => {
+  expect(tries('mic-rack-1')[0]).toMatch(/^Another mount: .*tripod boom/);
+  expect(tries('mic-snare')[0]).toMatch(/^Another mount: .*rim clip/);
+});
+
+test('names classes that are smaller and can be held as the mic is', () => {
+  const smaller = tries('mic-rack-1').find((text) => text.startsWith('A smaller class'));
+  expect(smaller).toMatch(/clip/);
+  expect(tries('mic-snare').join(' ')).not.toContain('oundary plate');
+});
+
+test('always says what else makes room', () => {
+  for (const { id } of sample.mics) {
+    expect(tries(id).slice(-2)).toEqual([
+      'Move, raise or turn the piece that is in the way.',
+      'Agree with the player on a lower stroke or a smaller margin.',
+    ]);
+  }
+});
+
+test('the verdict with its number', () => {
+  expect(roomWords(snareRow(-12.2, 'struck'), sample)).toBe('Struck, −13 mm');
+});
