@@ -1,17 +1,21 @@
-import { length, perpendicular, subtract, vec } from '../geometry/vector.ts';
+import { length, perpendicular, subtract } from '../geometry/vector.ts';
+import { findMicClass } from '../layout/catalogue/micClasses.ts';
 import type { Mic } from '../layout/mics/mic.ts';
+import type { MicClass } from '../layout/mics/micClass.ts';
 import type { ClipMount } from '../layout/mics/mount.ts';
 import type { Drum } from '../layout/pieces/drum.ts';
-import type { PlacedMic } from '../rig/placed.ts';
+import { clipSolids } from '../rig/mics/clipMic.ts';
+import type { MicSolid, PlacedMic } from '../rig/placed.ts';
 import { type MicSurroundings, placeMic } from '../rig/placeMic.ts';
-import { surfaceOf } from '../rig/surface.ts';
+import { type Surface, surfaceOf } from '../rig/surface.ts';
 import { cosDeg, toRadians } from '../units/angle.ts';
 import type { Degrees, Mm } from '../units/quantity.ts';
-import { type Motion, reachOf } from './micClearance.ts';
-import { micShape } from './micShape.ts';
-import { type Bounds, type MicShapes, MoveSearch, TOLERANCE } from './moveSearch.ts';
+import { cableRoom } from './cableRoom.ts';
+import type { Motion } from './micClearance.ts';
+import { micPose } from './micPose.ts';
+import { TOLERANCE } from './moveSearch.ts';
 import type { Verdict } from './nearest.ts';
-import { entryMeets, neighbourhood, type Region, regionOf } from './neighbourhood.ts';
+import { Sieve } from './sieve.ts';
 
 /** A stretch of a drum's rim, anticlockwise from `from` to `to` (degrees, `to` above `from`), and what a clip there would be. */
 export interface RimArc {
@@ -30,9 +34,11 @@ export interface Clip {
   readonly margin: Mm;
 }
 
-/** Widths of the stretches looked at: from a coarse one down by halves to the finest, to which edges of arcs are exact. */
-const COARSE: Degrees = 15;
-const HALVINGS = 5;
+/** Places that are looked at: in the middles of steps of less than half a degree, to which the edges of arcs are exact. */
+const PLACES = 768;
+const STEP: Degrees = 360 / PLACES;
+/** The rim is halved from this many parts on; their ends lie the same way on a mirrored rim. */
+const SECTORS = 6;
 
 /** The clip mic at another place round its rim. */
 export function atAngle({ mic, mount, surroundings }: Clip, angle: Degrees): PlacedMic {
@@ -40,157 +46,94 @@ export function atAngle({ mic, mount, surroundings }: Clip, angle: Degrees): Pla
 }
 
 /**
- * Rule R1: the verdict round a drum's rim for a clip with its reach, height and pitch kept; whole turn, starting at 0 degrees. What sweeps paints
- * the stretches of the rim, one part in one interval of a move after the other. Going round, no point of the mic moves faster than
- * the farthest of them from the drum's axis: a stretch whose middle is farther than that from a threshold is decided whole, the
- * others are halved down to half a degree, and one that is decided is not looked at again.
+ * Rule R1: the verdict round a drum's rim for a clip with its reach, height and pitch kept; whole turn, starting at 0 degrees. It is that of the places
+ * in the middles of 768 even steps. Parts of the rim are halved as long as what moves can't be told to be far enough from all
+ * their places, or too near to all (rule C4); each half looks only at what the whole left open.
  */
 export function rimRing(motion: Motion, clip: Clip): readonly RimArc[] {
-  const rim = new Rim(motion, clip);
-  const struck = rim.below(0, undefined);
-  const tight = rim.below(clip.margin, struck);
-  const verdicts = Array.from(
-    struck,
-    (is, i): Verdict => (is ? 'struck' : tight[i] ? 'tight' : 'clear'),
-  );
-  const width = 360 / verdicts.length;
   const arcs: RimArc[] = [];
-  for (const [i, verdict] of verdicts.entries()) {
+  for (const [i, verdict] of new Rim(motion, clip).verdicts().entries()) {
     const last = arcs.at(-1);
-    const to = (i + 1) * width;
+    const to = (i + 1) * STEP;
     if (last?.verdict === verdict) arcs[arcs.length - 1] = { ...last, to };
-    else arcs.push({ verdict, from: i * width, to });
+    else arcs.push({ verdict, from: i * STEP, to });
   }
   return arcs;
 }
 
-/** A stretch of the rim: the `index`th of those that `level` halvings make. */
-interface Stretch {
-  readonly level: number;
-  readonly index: number;
-}
-
-/** The mic in the middle of a stretch. */
-interface Standing {
-  readonly placed: PlacedMic;
-  readonly shapes: MicShapes;
-  /** The box round it and all its places in the stretch. */
-  readonly region: Region;
-  /** How far any of its points is from the middle's place, mm. */
-  readonly room: Mm;
+/** Places from the `first` up to, but without, the `end`. */
+interface Places {
+  readonly first: number;
+  readonly end: number;
 }
 
 class Rim {
-  private readonly motion: Motion;
+  private readonly sieve: Sieve;
   private readonly clip: Clip;
-  private readonly perDegree: Mm;
-  private readonly standings = new Map<number, Standing>();
+  private readonly micClass: MicClass;
+  private readonly surface: Surface;
+  private readonly told: Verdict[] = new Array(PLACES).fill('clear');
 
   constructor(motion: Motion, clip: Clip) {
-    this.motion = motion;
+    this.sieve = new Sieve(motion);
     this.clip = clip;
-    this.perDegree = mmPerDegree(clip);
+    this.micClass = classOf(clip);
+    this.surface = surfaceOf(clip.drum);
   }
 
-  /** 1 for each finest stretch in which the clearance is below the threshold (mm); those of `done` are known to be. */
-  below(threshold: Mm, done: Uint8Array | undefined): Uint8Array {
-    const full = Array.from(
-      { length: HALVINGS + 1 },
-      (_, level) => new Uint8Array((360 / COARSE) << level),
-    );
-    const mark = ({ level, index }: Stretch): void => {
-      for (let finer = level; finer <= HALVINGS; finer++) {
-        full[finer]?.fill(1, index << (finer - level), (index + 1) << (finer - level));
-      }
-      for (let coarser = level - 1; coarser >= 0; coarser--) {
-        const at = index >> (level - coarser);
-        const halves = full[coarser + 1];
-        const flags = full[coarser];
-        if (flags && halves?.[2 * at] && halves[2 * at + 1]) flags[at] = 1;
-      }
-    };
-    for (const [index, is] of (done ?? []).entries()) if (is) mark({ level: HALVINGS, index });
-    const look = (stretch: Stretch, ask: Ask): void => {
-      const { level, index } = stretch;
-      if (full[level]?.[index]) return;
-      const standing = this.standing(stretch);
-      const { room } = standing;
-      const finest = level === HALVINGS;
-      const limit = finest ? threshold : threshold + room;
-      const tolerance = Math.max(TOLERANCE, room / 8);
-      const bounds = {
-        limit: limit + tolerance,
-        enough: finest ? threshold : threshold - room,
-        tolerance,
-      };
-      const found = ask(standing, bounds);
-      if (found >= limit) return;
-      if (finest || found <= threshold - room) mark(stretch);
-      else {
-        look({ level: level + 1, index: 2 * index }, ask);
-        look({ level: level + 1, index: 2 * index + 1 }, ask);
-      }
-    };
-    const lookRound = (ask: Ask): void => {
-      for (let index = 0; index < 360 / COARSE; index++) look({ level: 0, index }, ask);
-    };
-    lookRound((standing, bounds) => this.still(standing, bounds));
-    const search = new MoveSearch(this.motion.swept, this.standing({ level: 0, index: 0 }).shapes);
-    for (const code of this.near(threshold)) {
-      lookRound((standing, bounds) => {
-        if (!entryMeets(this.motion.swept, code, standing.region, threshold)) return bounds.limit;
-        search.hold(standing.shapes);
-        return search.entryAt(code, UNMOVED, bounds);
-      });
+  verdicts(): readonly Verdict[] {
+    const all = this.sieve.all();
+    const size = PLACES / SECTORS;
+    for (let first = 0; first < PLACES; first += size) {
+      this.look({ first, end: first + size }, 'tight', all);
     }
-    return full[HALVINGS] ?? new Uint8Array();
+    return this.told;
   }
 
-  /** Legs and swinging cymbals. */
-  private still({ placed }: Standing, bounds: Bounds): Mm {
-    return reachOf(this.motion, placed, { ...bounds, among: NOTHING }).clearance;
+  /** Tells which of the places are as near as a verdict says, or nearer. The list holds all that may matter there. */
+  private look({ first, end }: Places, verdict: 'tight' | 'struck', list: Int32Array): void {
+    const middle = (first + end) / 2;
+    const mount = { ...this.clip.mount, angle: middle * STEP };
+    const pose = micPose(clipSolids(this.micClass, mount, this.clip.drum));
+    const rooms = this.rooms(pose.solids, ((end - first - 1) / 2) * STEP);
+    const question = {
+      threshold: verdict === 'tight' ? this.clip.margin : 0,
+      rooms,
+      room: Math.max(...rooms),
+      tolerance: TOLERANCE,
+    };
+    const finding = this.sieve.ask(pose, question, list);
+    if (finding === 'open') {
+      const rest = this.sieve.rest();
+      this.look({ first, end: middle }, verdict, rest);
+      this.look({ first: middle, end }, verdict, rest);
+    } else if (finding === 'below') {
+      this.told.fill(verdict, first, end);
+      // What is struck is tight too: it is looked for only where all is tight.
+      if (verdict === 'tight') this.look({ first, end }, 'struck', list);
+    }
   }
 
-  /** All that sweeps within reach of the mic somewhere round the rim. */
-  private near(threshold: Mm): Int32Array {
-    const places = Array.from({ length: 360 / COARSE }, (_, index) =>
-      this.standing({ level: 0, index }),
-    );
-    const solids = places.flatMap(({ placed }) => placed.solids);
-    const room = COARSE * this.perDegree;
-    return neighbourhood(this.motion.swept, regionOf(solids, vec(room, room, room)), threshold);
-  }
-
-  private standing({ level, index }: Stretch): Standing {
-    const key = level * 10_000 + index;
-    const known = this.standings.get(key);
-    if (known) return known;
-    const width = COARSE / 2 ** level;
-    const placed = atAngle(this.clip, (index + 0.5) * width);
-    const room = (width / 2) * this.perDegree;
-    const shapes = { right: micShape(placed.solids, 1), left: micShape(placed.solids, -1) };
-    const region = regionOf(placed.solids, vec(room, room, room));
-    const standing = { placed, shapes, region, room };
-    this.standings.set(key, standing);
-    return standing;
+  /**
+   * How far the points of each solid get when the clip goes round by an angle either way. Angles are those of the plan: on a tilted head the rim
+   * turns by up to 1/cos(tilt) as much. All turns with the rim but the cable of a right-angled plug.
+   */
+  private rooms(solids: readonly MicSolid[], angle: Degrees): Float64Array {
+    const turn = angle === 0 ? 0 : toRadians(angle) / cosDeg(this.clip.drum.tilt);
+    const { centre, normal } = this.surface;
+    return Float64Array.from(solids, ({ part, capsule: { a, b } }) => {
+      const far = Math.max(
+        length(perpendicular(subtract(a, centre), normal)),
+        length(perpendicular(subtract(b, centre), normal)),
+      );
+      const hanging = part === 'bend' ? cableRoom(this.micClass, solids, turn) : 0;
+      return Math.min(turn, 2) * far + hanging;
+    });
   }
 }
 
-/** Clearance of the mic in one standing, known as far as the bounds ask. */
-type Ask = (standing: Standing, bounds: Bounds) => Mm;
-
-const UNMOVED = { x: 0, y: 0 };
-const NOTHING = new Int32Array();
-
-/**
- * How far any point of the mic moves per degree, mm. Angles are those of the plan; on a tilted head the rim turns by up to
- * 1/cos(tilt) as much.
- */
-function mmPerDegree(clip: Clip): Mm {
-  const { centre, normal } = surfaceOf(clip.drum);
-  const { solids } = atAngle(clip, clip.mount.angle);
-  const farthest = solids.flatMap(({ capsule: { a, b } }) =>
-    [a, b].map((point) => length(perpendicular(subtract(point, centre), normal))),
-  );
-  return (toRadians(1) * Math.max(...farthest)) / Math.max(0.05, cosDeg(clip.drum.tilt));
+function classOf({ mic, surroundings }: Clip): MicClass {
+  const found = findMicClass(surroundings, mic.micClass);
+  if (!found) throw new RangeError(`Mic ${mic.id}: expected a known class, not ${mic.micClass}`);
+  return found;
 }

@@ -1,0 +1,52 @@
+import type { Vec3 } from '../geometry/vector.ts';
+import type { MicSolid } from '../rig/placed.ts';
+import type { Mm } from '../units/quantity.ts';
+
+/** A mic's solids in one place, kit frame: as they are, as rows of numbers, and a ball round all of them. */
+export interface MicPose {
+  readonly solids: readonly MicSolid[];
+  /** Six numbers a solid: both ends of its axis. */
+  readonly axes: Float64Array;
+  readonly radii: Float64Array;
+  readonly centre: Vec3;
+  readonly size: Mm;
+}
+
+export function micPose(solids: readonly MicSolid[]): MicPose {
+  const axes = new Float64Array(solids.length * 6);
+  const radii = new Float64Array(solids.length);
+  const low = [Infinity, Infinity, Infinity];
+  const high = [-Infinity, -Infinity, -Infinity];
+  for (const [index, { capsule }] of solids.entries()) {
+    const { a, b, radius } = capsule;
+    radii[index] = radius;
+    const row = index * 6;
+    axes[row] = a.x;
+    axes[row + 1] = a.y;
+    axes[row + 2] = a.z;
+    axes[row + 3] = b.x;
+    axes[row + 4] = b.y;
+    axes[row + 5] = b.z;
+    for (let k = 0; k < 6; k++) {
+      const value = axes[row + k] as number;
+      low[k % 3] = Math.min(low[k % 3] as number, value - radius);
+      high[k % 3] = Math.max(high[k % 3] as number, value + radius);
+    }
+  }
+  const middle = (axis: number): Mm => ((low[axis] as number) + (high[axis] as number)) / 2;
+  const centre = { x: middle(0), y: middle(1), z: middle(2) };
+  return { solids, axes, radii, centre, size: sizeAbout(centre, axes, radii) };
+}
+
+/** Radius of the ball about a point that holds all solids. */
+function sizeAbout({ x, y, z }: Vec3, axes: Float64Array, radii: Float64Array): Mm {
+  let size = 0;
+  for (let end = 0; end < axes.length; end += 3) {
+    const dx = (axes[end] as number) - x;
+    const dy = (axes[end + 1] as number) - y;
+    const dz = (axes[end + 2] as number) - z;
+    const far = Math.sqrt(dx * dx + dy * dy + dz * dz) + (radii[Math.floor(end / 6)] as number);
+    if (far > size) size = far;
+  }
+  return size;
+}

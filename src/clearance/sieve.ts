@@ -1,0 +1,256 @@
+import { rockingDiscDistance, segmentToRockingDisc } from '../geometry/rockingDisc.ts';
+import { SegmentGap } from '../geometry/segments.ts';
+import { type Vec3, vec } from '../geometry/vector.ts';
+import { type ArmPart, POSITION } from '../player/arm.ts';
+import type { Mm } from '../units/quantity.ts';
+import type { Motion } from './micClearance.ts';
+import type { MicPose } from './micPose.ts';
+import { BOWS, MoveStretches, PIECES, partOf, stretchOf } from './moveStretches.ts';
+import type { Swing } from './swing.ts';
+
+/** Indices into the arm's parts. */
+const HAND = 1;
+const FOREARM = 2;
+/** Axes nearer than this cross: they have no direction between them. */
+const CROSSING: Mm = 1e-9;
+/** Pieces with more slack than this many times the room are halved; with less room than this share of the mic's size its solids are told apart. */
+const LOOSEST = 2;
+const NARROW = 0.4;
+
+/** What is asked of all poses of a mic that lie near the one looked at. */
+export interface Question {
+  /** Whether the clearance is below this, mm. */
+  readonly threshold: Mm;
+  /** Per solid: how far any of its points may be from its place in the pose looked at, mm; and the most of them. */
+  readonly rooms: Float64Array;
+  readonly room: Mm;
+  /** Without room: how far above the threshold a clearance may be and still be told as below it. */
+  readonly tolerance: Mm;
+}
+
+/** `below`: the clearance of every pose is below the threshold; `clear`: of none; `open`: that can't be told for all of them at once. */
+export type Finding = 'below' | 'clear' | 'open';
+
+/**
+ * Sorts out what of all that moves matters to a mic near a pose. Rule C4: a clearance changes at most as fast as the fastest
+ * point of the mic. So what is farther off than threshold and room together matters to none of the poses in the room, and what
+ * is nearer than the threshold by more than the room rules out all of them. What is left is looked at again for a part of the poses.
+ */
+export class Sieve {
+  private readonly stretches: MoveStretches;
+  private readonly parts: readonly ArmPart[];
+  private readonly swings: readonly Swing[];
+  private readonly limbs: Float64Array;
+  private readonly limbRadii: readonly Mm[];
+  private readonly gap = new SegmentGap();
+  private readonly stack = new Int32Array(128);
+  private kept = new Int32Array(1024);
+  private count = 0;
+  /** Bounds on the clearances last measured. */
+  private low: Mm = 0;
+  private high: Mm = 0;
+
+  constructor({ swept, legs, swings }: Motion) {
+    this.stretches = new MoveStretches(swept);
+    this.parts = swept.arm.parts;
+    this.swings = swings;
+    const limbs = legs.flatMap(({ thigh, shin }) => [thigh, shin]);
+    this.limbs = Float64Array.from(limbs.flatMap(({ a, b }) => [a.x, a.y, a.z, b.x, b.y, b.z]));
+    this.limbRadii = limbs.map(({ radius }) => radius);
+  }
+
+  /** All moves: the list to start with. */
+  all(): Int32Array {
+    return this.stretches.whole();
+  }
+
+  /** What was left by the last question, when it was open: the list to go on with for any part of its poses. */
+  rest(): Int32Array {
+    return this.kept.slice(0, this.count);
+  }
+
+  /** Answers a question about the poses near one. The list holds every piece that may matter to them; what ends the search comes first next time. */
+  ask(pose: MicPose, question: Question, list: Int32Array): Finding {
+    this.count = 0;
+    const still = this.askStill(pose, question);
+    if (still === 'below') return still;
+    for (let i = 0; i < list.length; i++) {
+      const piece = list[i] as number;
+      if (!this.isBelow(pose, question, piece)) continue;
+      list[i] = list[0] as number;
+      list[0] = piece;
+      return 'below';
+    }
+    return this.count > 0 ? 'open' : still;
+  }
+
+  /** Whether a piece comes nearer than the threshold to all poses; keeps what of it may come as near to some. */
+  private isBelow(pose: MicPose, question: Question, whole: number): boolean {
+    const { stack, stretches } = this;
+    const { threshold, room, tolerance } = question;
+    let open = 0;
+    stack[open++] = whole;
+    while (open > 0) {
+      const piece = stack[--open] as number;
+      if (!this.meetsBall(pose, piece, threshold + room)) continue;
+      if (room === 0 || (stretches.slack[piece] as number) <= LOOSEST * room) {
+        if (room < NARROW * pose.size) {
+          this.measure(pose, piece, question);
+          if (this.high <= threshold) return true;
+          if (this.low >= threshold) continue;
+        }
+        if (room > 0) {
+          this.keep(piece);
+          continue;
+        }
+        if (this.high - this.low <= tolerance) return true;
+      }
+      const half = stretches.halved(piece);
+      stack[open++] = half + PIECES;
+      stack[open++] = half;
+    }
+    return false;
+  }
+
+  private keep(piece: number): void {
+    if (this.count === this.kept.length) {
+      const longer = new Int32Array(2 * this.count);
+      longer.set(this.kept);
+      this.kept = longer;
+    }
+    this.kept[this.count++] = piece;
+  }
+
+  /** Whether what a piece sweeps may come nearer than `limit` to the ball round the mic. */
+  private meetsBall({ centre, size }: MicPose, piece: number, limit: Mm): boolean {
+    const { slack, middles } = this.stretches;
+    const { at, radius } = this.parts[partOf(piece)] as ArmPart;
+    const near = size + radius + (slack[piece] as number) + limit;
+    const axis = stretchOf(piece) * POSITION + at;
+    return near > 0 && squaredToPoint(middles, axis, centre) < near * near;
+  }
+
+  /** Bounds on the clearances of all poses to a piece; those known to be at or above the threshold are bounded no better. */
+  private measure({ axes, radii }: MicPose, piece: number, { threshold, rooms }: Question): void {
+    const stretch = stretchOf(piece);
+    const part = partOf(piece);
+    const { at, radius } = this.parts[part] as ArmPart;
+    const slack = this.stretches.slack[piece] as number;
+    const axis = stretch * POSITION + at;
+    this.low = Number.POSITIVE_INFINITY;
+    this.high = Number.POSITIVE_INFINITY;
+    for (let solid = 0; solid < radii.length; solid++) {
+      const both = radius + (radii[solid] as number);
+      const room = rooms[solid] as number;
+      const clearance = this.gap.measure(axes, solid * 6, this.stretches.middles, axis) - both;
+      const most = clearance + slack + room;
+      let least = clearance - slack - room;
+      if (most < this.high) this.high = most;
+      if (least < threshold) {
+        const bound = this.planeBound(axes, solid * 6, stretch, part) - both - room;
+        if (bound > least) least = bound;
+      }
+      if (least < this.low) this.low = least;
+    }
+  }
+
+  /**
+   * The plane bound (rule C1) across the gap last measured: along it, every end of the part's axis stays at or above the lower of its places at both
+   * ends of the stretch less its bow (the elbow: its place in the middle less its room); the solid ends where its farther end does.
+   */
+  private planeBound(axes: Float64Array, solid: number, stretch: number, part: number): Mm {
+    if (this.gap.distance < CROSSING) return Number.NEGATIVE_INFINITY;
+    const { middles, positions, starts, ends, bows } = this.stretches;
+    const { at } = this.parts[part] as ArmPart;
+    const start = (starts[stretch] as number) + at;
+    const end = (ends[stretch] as number) + at;
+    const bow = stretch * BOWS;
+    const micSide = Math.max(this.along(axes, solid), this.along(axes, solid + 3));
+    const far = Math.min(this.along(positions, start + 3), this.along(positions, end + 3));
+    if (part === FOREARM) {
+      const elbow = this.along(middles, stretch * POSITION + at) - (bows[bow + 3] as number);
+      return Math.min(elbow, far - (bows[bow + 2] as number)) - micSide;
+    }
+    if (part === HAND) return far - (bows[bow + 2] as number) - micSide;
+    const butt = Math.min(this.along(positions, start), this.along(positions, end));
+    return Math.min(butt - (bows[bow] as number), far - (bows[bow + 1] as number)) - micSide;
+  }
+
+  /** How far a point lies in the direction of the gap last measured. */
+  private along(p: Float64Array, i: number): Mm {
+    const { dx, dy, dz, distance } = this.gap;
+    return (
+      ((p[i] as number) * dx + (p[i + 1] as number) * dy + (p[i + 2] as number) * dz) / distance
+    );
+  }
+
+  /** Legs and swinging cymbals. */
+  private askStill(pose: MicPose, { threshold, room, tolerance }: Question): Finding {
+    const limb = this.limbClearance(pose, threshold + room);
+    if (limb + room <= threshold) return 'below';
+    let finding: Finding = limb - room < threshold ? 'open' : 'clear';
+    const loose = Math.max(tolerance, room / 8);
+    for (const swing of this.swings) {
+      const limit = threshold + room + loose;
+      if (rockingDiscDistance(swing, pose.centre) - pose.size >= limit) continue;
+      const clearance = swingClearance(swing, pose, { limit, tolerance: loose });
+      if (clearance + room <= threshold) return 'below';
+      if (clearance - loose - room >= threshold) continue;
+      finding = 'open';
+    }
+    return finding === 'open' && room === 0 ? 'below' : finding;
+  }
+
+  /** Least clearance to a leg; those farther off than the limit are left out. */
+  private limbClearance({ axes, radii, centre, size }: MicPose, limit: Mm): Mm {
+    let least = Number.POSITIVE_INFINITY;
+    for (const [limb, radius] of this.limbRadii.entries()) {
+      const near = Math.max(0, size + radius + limit);
+      if (squaredToPoint(this.limbs, limb * 6, centre) >= near * near) continue;
+      for (let solid = 0; solid < radii.length; solid++) {
+        const apart = this.gap.measure(axes, solid * 6, this.limbs, limb * 6);
+        least = Math.min(least, apart - radius - (radii[solid] as number));
+      }
+    }
+    return least;
+  }
+}
+
+/** Squared distance from a point to the segment between the points at p[i] and p[i + 3]. */
+function squaredToPoint(p: Float64Array, i: number, { x, y, z }: Vec3): number {
+  const ax = p[i] as number;
+  const ay = p[i + 1] as number;
+  const az = p[i + 2] as number;
+  const vx = (p[i + 3] as number) - ax;
+  const vy = (p[i + 4] as number) - ay;
+  const vz = (p[i + 5] as number) - az;
+  const wx = x - ax;
+  const wy = y - ay;
+  const wz = z - az;
+  const along = wx * vx + wy * vy + wz * vz;
+  const size = vx * vx + vy * vy + vz * vz;
+  const t = along <= 0 ? 0 : along >= size ? 1 : along / size;
+  const dx = wx - t * vx;
+  const dy = wy - t * vy;
+  const dz = wz - t * vz;
+  return dx * dx + dy * dy + dz * dz;
+}
+
+/** Least distance between a mic's solids and a swing below the limit; infinite where there is none. */
+function swingClearance(
+  swing: Swing,
+  { axes, radii }: MicPose,
+  { limit, tolerance }: { readonly limit: Mm; readonly tolerance: Mm },
+): Mm {
+  let best = Number.POSITIVE_INFINITY;
+  const point = (i: number): Vec3 => vec(axes[i] ?? 0, axes[i + 1] ?? 0, axes[i + 2] ?? 0);
+  for (const [solid, radius] of radii.entries()) {
+    const ends = [point(solid * 6), point(solid * 6 + 3)] as const;
+    const gap = segmentToRockingDisc(swing, ends, {
+      limit: Math.min(best, limit) + radius,
+      tolerance,
+    });
+    if (gap) best = gap.distance - radius;
+  }
+  return best;
+}
