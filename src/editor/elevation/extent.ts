@@ -1,0 +1,51 @@
+import { vec } from '../../geometry/vector.ts';
+import type { Deck } from '../../layout/deck.ts';
+import type { Figure } from '../../report/figure.ts';
+import { deckOutline, toKit } from '../../rig/deckFrame.ts';
+import type { Rig } from '../../rig/placed.ts';
+import type { Bounds } from '../view/view.ts';
+import { cylinderOutline } from './outlines.ts';
+import type { Standpoint } from './standpoint.ts';
+
+/** From where to where the deck reaches in an elevation, mm to the right. */
+export function deckReach(
+  deck: Deck,
+  { point }: Pick<Standpoint, 'point'>,
+): { readonly left: number; readonly right: number } {
+  const across = deckOutline(deck).map((corner) => {
+    const { x, y } = toKit(deck, corner);
+    return point(vec(x, y, 0)).x;
+  });
+  return { left: Math.min(...across), right: Math.max(...across) };
+}
+
+/** What an elevation fitted to the kit must show: everything of pieces, mics and player, down to the deck. All turned. */
+export function kitExtent({ pieces, mics }: Rig, { head }: Figure): Bounds {
+  const spots = [
+    ...pieces.flatMap(({ shells, hardware }) => [
+      ...shells.flatMap(cylinderOutline),
+      ...hardware.flatMap(({ a, b }) => [a, b]),
+    ]),
+    ...mics.flatMap(({ solids }) => solids.flatMap(({ capsule: { a, b } }) => [a, b])),
+    { x: head.centre.x, y: head.centre.y + head.height / 2 },
+  ];
+  const xs = spots.map(({ x }) => x);
+  const ys = spots.map(({ y }) => y);
+  return {
+    left: Math.min(...xs),
+    right: Math.max(...xs),
+    back: Math.min(0, ...ys),
+    front: Math.max(...ys),
+  };
+}
+
+/** What an elevation fitted to the deck must show: all of the deck's width, and all that stands on it. */
+export function deckExtent(deck: Deck, standpoint: Standpoint, kit: Bounds): Bounds {
+  const { left, right } = deckReach(deck, standpoint);
+  return {
+    left: Math.min(left, kit.left),
+    right: Math.max(right, kit.right),
+    back: Math.min(-deck.height, kit.back),
+    front: kit.front,
+  };
+}
