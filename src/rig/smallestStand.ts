@@ -4,8 +4,14 @@ import type { StandClass } from '../layout/mics/mount.ts';
 import { standReach } from './standReach.ts';
 
 /**
- * S4 The smallest stand that serves is the first class in the catalogue's order whose mast and boom, left free, reach the
- *    hold point from the base. Undefined when none does.
+ * S4 A stand serves when its mast and boom, left free, reach the hold point from the base. Those that serve, in the
+ *    catalogue's order; the smallest is the first of them.
  */
+export const servingStands = (hold: Vec3, base: Vec2): readonly StandClass[] =>
+  STAND_CLASSES.filter((spec) => standReach(spec, base, hold, null).beyondReach === 0).map(
+    ({ standClass }) => standClass,
+  );
+
+/** The smallest stand that serves (S4); undefined when none does. */
 export const smallestStand = (hold: Vec3, base: Vec2): StandClass | undefined =>
-  STAND_CLASSES.find((spec) => standReach(spec, base, hold, null).beyondReach === 0)?.standClass;
+  servingStands(hold, base)[0];

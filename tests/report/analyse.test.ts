@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { STARTING_KITS } from '../../src/layout/catalogue/kits/startingKits.ts';
 import { changeMic } from '../../src/layout/edit/change.ts';
-import { changeClip, setInput } from '../../src/layout/edit/mics.ts';
+import { changeClip, setInput, setStandClass } from '../../src/layout/edit/mics.ts';
 import { movePiece } from '../../src/layout/edit/pieces.ts';
 import { moveBox, setMargin, setPlayer } from '../../src/layout/edit/stage.ts';
 import type { Layout } from '../../src/layout/layout.ts';
@@ -104,5 +104,11 @@ describe('a finding says', () => {
         : mic,
     );
     expect(codes(away)).toContain('mic-beyond-stand');
+    const found = fresh(away).findings.find(({ code }) => code === 'mic-beyond-stand');
+    expect(found?.numbers['serving']).toBe(0);
+    // Held by a low tripod, a taller one would do.
+    const low = fresh(setStandClass(start, 'mic-overhead-hi-hat-side', 'tripodLow'));
+    const served = low.findings.find(({ code }) => code === 'mic-beyond-stand');
+    expect(served?.numbers['serving']).toBeGreaterThan(0);
   });
 });

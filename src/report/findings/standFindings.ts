@@ -1,4 +1,5 @@
 import type { PlacedMic } from '../../rig/placed.ts';
+import { servingStands } from '../../rig/smallestStand.ts';
 import { tippingOf } from '../../rig/tipping.ts';
 import type { Finding } from '../report.ts';
 
@@ -9,6 +10,7 @@ export const FIRM = 1.5;
 export const standFindings = (mics: readonly PlacedMic[]): readonly Finding[] =>
   mics.flatMap((placed) => [...beyondStand(placed), ...mayTip(placed), ...metalRim(placed)]);
 
+/** `numbers.serving`: how many classes of stand would reach from where the base stands. */
 function beyondStand({ mic, stand }: PlacedMic): Finding[] {
   if (!stand || stand.beyondReach <= 0) return [];
   return [
@@ -18,7 +20,10 @@ function beyondStand({ mic, stand }: PlacedMic): Finding[] {
       severity: 'stop',
       about: [mic.id],
       place: stand.hold,
-      numbers: { beyond: stand.beyondReach },
+      numbers: {
+        beyond: stand.beyondReach,
+        serving: servingStands(stand.hold, stand.footprint.hub).length,
+      },
     },
   ];
 }

@@ -20,7 +20,7 @@ export function remedyWords(remedy: Remedy, layout: Layout): string {
 
 /** Why there is no remedy of one tap, for the findings that could have one. */
 export const noRemedyWords: Readonly<Partial<Record<FindingCode, string>>> = {
-  'mic-beyond-stand': 'No class of stand reaches it from there: the base must come nearer.',
+  'mic-beyond-stand': 'No class of stand reaches it from where its base stands.',
   'feet-overlap': 'No turn of the feet alone frees them: one of the two must move.',
   'stand-may-tip': 'No turn of the feet alone makes it firm.',
 };
