@@ -3,6 +3,7 @@ import type { Mic } from '../../layout/mics/mic.ts';
 import type { ClearanceRow, Finding, FindingCode } from '../../report/report.ts';
 import { showLength, showLongLength } from '../../units/lengthText.ts';
 import { clearanceWords } from './clearanceWords.ts';
+import { feetNext } from './feetWords.ts';
 import { capitalised, counted, listed, nameOf } from './nameOf.ts';
 import { placeWords } from './placeWords.ts';
 
@@ -27,7 +28,7 @@ interface Subject {
 }
 
 /**
- * The words of a finding. The numbers it may carry, each optional: `beyond`, `depth`, `overlap`, `needed`, `longest`, `drop` (mm),
+ * The words of a finding. The numbers it may carry, each optional: `beyond`, `depth`, `overlap`, `serving` (classes of stand that reach), `needed`, `longest`, `drop` (mm),
  * `right` and `left` (mm each hand falls short), `factor`, `input`, `inputs`, `mics` (counts). Give the report's clearances, and a struck or tight mic names its move too.
  */
 export function findingWords(
@@ -121,7 +122,10 @@ const sentences: Readonly<Record<FindingCode, (subject: Subject) => FindingText>
   'mic-beyond-stand': (s) => ({
     title: `${s.main} is out of its stand's reach`,
     detail: `The mast and boom fall short${by(s, 'beyond')}.`,
-    next: 'Bring the base nearer, or take the next larger stand.',
+    next:
+      s.finding.numbers.serving === 0
+        ? 'Lower the mic, or bring the base nearer: no class of stand reaches it from there.'
+        : 'Bring the base nearer, or take a larger stand.',
   }),
   'mic-in-shell': (s) => ({
     title: `${s.main} goes into ${s.other}`,
@@ -153,7 +157,7 @@ const sentences: Readonly<Record<FindingCode, (subject: Subject) => FindingText>
   'feet-overlap': (s) => ({
     title: `Feet of ${s.main} and ${s.other} overlap`,
     detail: `Their feet take the same floor${by(s, 'overlap')}.`,
-    next: 'Turn one tripod so that a leg goes between the others, or move one base.',
+    next: feetNext(s.finding.about, s.layout),
   }),
   'base-off-deck': (s) => ({
     title: `The stand of ${s.main} is over the deck's edge`,

@@ -119,6 +119,38 @@ describe('a finding in words', () => {
     );
   });
 
+  it('offers a larger stand only where one serves', () => {
+    const next = (serving: number) =>
+      findingWords(finding('mic-beyond-stand', { numbers: { beyond: 40, serving } }), sample).next;
+    expect(next(2)).toContain('larger stand');
+    expect(next(0)).not.toContain('larger');
+    expect(next(0)).toMatch(/lower the mic/i);
+    expect(next(0)).toMatch(/base nearer/);
+  });
+
+  it('says what to do about feet by what they are in the way of', () => {
+    const next = (...about: string[]) =>
+      findingWords(finding('feet-overlap', { about }), sample).next;
+    const onDisc = {
+      ...sample,
+      mics: sample.mics.map((mic) =>
+        mic.id === 'mic-snare' && mic.mount.kind === 'stand'
+          ? { ...mic, mount: { ...mic.mount, stand: 'roundBoom' as const } }
+          : mic,
+      ),
+    };
+    expect(next('mic-snare', 'hi-hat')).toMatch(/^Turn one tripod/);
+    expect(next('mic-snare', 'kick')).toMatch(/legs of Snare mic .*Kick/);
+    expect(next('kick', 'crash-1')).toMatch(/legs of Crash.*Kick/);
+    expect(next('mic-snare', 'kick')).not.toContain('one tripod');
+    expect(next('mic-snare', 'pedal-kick')).toMatch(/pedal/i);
+    expect(next('mic-snare', 'pedal-kick')).not.toContain('one tripod');
+    const disc = findingWords(finding('feet-overlap', { about: ['mic-snare', 'hi-hat'] }), onDisc);
+    expect(disc.next).toMatch(/disc of Snare mic/);
+    const lone = findingWords(finding('feet-overlap', { about: ['mic-snare', 'kick'] }), onDisc);
+    expect(lone.next).not.toMatch(/[Tt]urn/);
+  });
+
   it('never rounds a shortfall to nothing', () => {
     const text = findingWords(finding('mic-beyond-stand', { numbers: { beyond: 0.2 } }), sample);
     expect(text.detail).toContain('1 mm');
