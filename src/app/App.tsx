@@ -1,4 +1,5 @@
 import { lazy, Suspense } from 'react';
+import type { ClearSpots } from '../session/clearing.ts';
 import type { LibraryActions } from '../session/library.ts';
 import { useSession } from '../session/session.ts';
 import { LibraryScreen } from '../views/LibraryScreen.tsx';
@@ -10,8 +11,13 @@ import { TroubleNotice } from './TroubleNotice.tsx';
 /** The canvas library is as large as all the rest; the list of layouts does not wait for it. */
 const Plan = lazy(async () => ({ default: (await import('../editor/Plan.tsx')).Plan }));
 
+interface AppProps {
+  readonly actions: LibraryActions;
+  readonly clearSpots: ClearSpots;
+}
+
 /** The page: the list of layouts, or the open one. */
-export function App({ actions }: { readonly actions: LibraryActions }) {
+export function App({ actions, clearSpots }: AppProps) {
   const isOpen = useSession((state) => state.open !== null);
   return (
     <ErrorBoundary what="This page" extent="page">
@@ -20,6 +26,7 @@ export function App({ actions }: { readonly actions: LibraryActions }) {
       {isOpen ? (
         <Workspace
           actions={actions}
+          clearSpots={clearSpots}
           plan={
             <ErrorBoundary what="The plan" extent="part">
               <Suspense fallback={<p role="status">Drawing the plan…</p>}>

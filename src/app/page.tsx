@@ -8,6 +8,7 @@ import { memoryStorage } from '../storage/memory.ts';
 import { sheltered } from '../storage/sheltered.ts';
 import { App } from './App.tsx';
 import { Autosave } from './autosave.ts';
+import { ClearSpotKeeper } from './clearSpotKeeper.ts';
 import { FieldKeeper } from './fieldKeeper.ts';
 import { floorRule, ringRule, zoneRule } from './fieldRules.ts';
 import { handOut } from './handOut.ts';
@@ -18,6 +19,7 @@ import { leaveNotes } from './leaveNotes.ts';
 import { libraryActions } from './libraryActions.ts';
 import { keepPreferences } from './preferences.ts';
 import { listenForSteps } from './shortcuts.ts';
+import { startClearWorker } from './startClearWorker.ts';
 import { startFieldWorker } from './startFieldWorker.ts';
 import { watchForLoss } from './storedBefore.ts';
 import { listenForTrouble, sayTrouble } from './trouble.ts';
@@ -65,10 +67,11 @@ const actions = libraryActions({
 new FieldKeeper(zoneRule, startFieldWorker('zone'));
 new FieldKeeper(ringRule, startFieldWorker('ring'));
 new FieldKeeper(floorRule, startFieldWorker('floor'));
+const clearSpots = new ClearSpotKeeper(startClearWorker);
 
 const place = document.getElementById('page');
 if (place === null) throw new Error('index.html must hold an element with the id "page"');
-createRoot(place).render(<App actions={actions} />);
+createRoot(place).render(<App actions={actions} clearSpots={clearSpots} />);
 
 async function start(): Promise<void> {
   watchPage({ storage, autosave, workbench, notes, inTurn });

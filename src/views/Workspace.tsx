@@ -1,8 +1,10 @@
 import type { ReactNode } from 'react';
+import type { ClearSpots } from '../session/clearing.ts';
 import type { LibraryActions } from '../session/library.ts';
 import { useSession } from '../session/session.ts';
 import { Panel } from './panel/Panel.tsx';
 import { ActionsContext } from './parts/useActions.ts';
+import { ClearSpotsContext } from './parts/useClearSpots.ts';
 import { useRootTheme } from './parts/useRootTheme.ts';
 import { PlanBar } from './workspace/PlanBar.tsx';
 import { TopBar } from './workspace/TopBar.tsx';
@@ -10,28 +12,31 @@ import { VerdictNews } from './workspace/VerdictNews.tsx';
 
 interface WorkspaceProps {
   readonly actions: LibraryActions;
+  readonly clearSpots: ClearSpots;
   /** The drawing of the open layout. */
   readonly plan: ReactNode;
 }
 
 /** The open layout: its plan always in view, its numbers and findings beside or below it. */
-export function Workspace({ actions, plan }: WorkspaceProps) {
+export function Workspace({ actions, clearSpots, plan }: WorkspaceProps) {
   useRootTheme();
   const isOpen = useSession((state) => state.open !== null);
   if (!isOpen) return null;
   return (
     <ActionsContext value={actions}>
-      <div className="workspace">
-        <TopBar actions={actions} />
-        <main className="workspace-body">
-          <div className="plan-area">
-            <div className="plan-frame">{plan}</div>
-            <PlanBar />
-          </div>
-          <Panel />
-        </main>
-        <VerdictNews />
-      </div>
+      <ClearSpotsContext value={clearSpots}>
+        <div className="workspace">
+          <TopBar actions={actions} />
+          <main className="workspace-body">
+            <div className="plan-area">
+              <div className="plan-frame">{plan}</div>
+              <PlanBar />
+            </div>
+            <Panel />
+          </main>
+          <VerdictNews />
+        </div>
+      </ClearSpotsContext>
     </ActionsContext>
   );
 }

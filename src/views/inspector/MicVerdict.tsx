@@ -1,4 +1,5 @@
 import type { Id } from '../../layout/fields.ts';
+import { ClearSpot } from '../clearSpot/ClearSpot.tsx';
 import { isClearance } from '../panel/worstFirst.ts';
 import { useOpen } from '../parts/useOpen.ts';
 import { VerdictBadge } from '../parts/VerdictMark.tsx';
@@ -23,6 +24,7 @@ export function MicVerdict({ mic }: { readonly mic: Id }) {
       <p>{capitalised(clearanceWords(row, layout))}.</p>
       {place !== undefined && <p className="small soft">{capitalised(place)}.</p>}
       {finding && <p className="next">{findingWords(finding, layout).next}</p>}
+      <ClearSpot mic={mic} />
     </section>
   );
 }

@@ -38,6 +38,17 @@ export function worstFirst(report: Report): readonly FindingRow[] {
     .map(({ row }) => row);
 }
 
+/** Lines in the order that they had in another report, new ones last: what is only shown does not send its own line away. */
+export function inOrder(rows: readonly FindingRow[], before: Report | null): readonly FindingRow[] {
+  if (before === null) return rows;
+  const places = new Map(worstFirst(before).map((row, index) => [idOf(row), index]));
+  const place = (row: FindingRow): number => places.get(idOf(row)) ?? places.size;
+  return rows.toSorted((a, b) => place(a) - place(b));
+}
+
+/** What a line is about, whatever its verdict. */
+const idOf = (row: FindingRow): string => (row.kind === 'mic' ? `mic:${row.row.mic}` : row.key);
+
 /** Whether a finding says how much room a mic has: its clearance says more. */
 export const isClearance = (finding: Finding): boolean =>
   finding.code === 'mic-struck' || finding.code === 'mic-tight';
@@ -58,6 +69,13 @@ export function verdictCounts(report: Report): Readonly<Record<Verdict, number>>
   for (const row of report.clearances) counts[row.verdict] += 1;
   return counts;
 }
+
+/** Mics that are struck or tight, the worst first. */
+export const inTheWay = ({ clearances }: Report): readonly Id[] =>
+  clearances
+    .filter(({ verdict }) => verdict !== 'clear')
+    .toSorted((a, b) => a.clearance - b.clearance)
+    .map(({ mic }) => mic);
 
 /** What an id names: a mic or a piece; null when it is no longer in the layout. */
 export function selectionOf(id: Id, layout: Layout): ThingSelection | null {

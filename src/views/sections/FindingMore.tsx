@@ -1,3 +1,4 @@
+import { ClearSpot } from '../clearSpot/ClearSpot.tsx';
 import { RemedyOffer } from '../findings/RemedyOffer.tsx';
 import { titleOf } from '../panel/titleOf.ts';
 import { usePanel } from '../panel/usePanel.ts';
@@ -26,6 +27,7 @@ export function FindingMore({ row }: { readonly row: FindingRow }) {
       {what !== undefined && <p>{what}</p>}
       {place !== undefined && <p className="soft">{capitalised(place)}.</p>}
       {text && <p className="next">{text.next}</p>}
+      {row.kind === 'mic' && <ClearSpot mic={row.row.mic} />}
       {row.finding && <RemedyOffer finding={row.finding} />}
       <div className="buttons">
         {targets.slice(0, 2).map((selection) => (

@@ -1,6 +1,8 @@
 import { useMemo } from 'react';
+import { useClearing } from '../../session/clearing.ts';
 import { useSession } from '../../session/session.ts';
-import { type FindingRow, worstFirst } from '../panel/worstFirst.ts';
+import { ClearEverything } from '../clearSpot/ClearEverything.tsx';
+import { type FindingRow, inOrder, worstFirst } from '../panel/worstFirst.ts';
 import { useOpen } from '../parts/useOpen.ts';
 import { FindingLine } from './FindingLine.tsx';
 import { NoMicsYet } from './NoMicsYet.tsx';
@@ -10,12 +12,15 @@ import { VerdictTally } from './VerdictTally.tsx';
 export function FindingsSection() {
   const { layout, report } = useOpen();
   const shownKey = useSession((state) => state.shownFinding);
-  const rows = useMemo(() => worstFirst(report), [report]);
+  const search = useClearing();
+  const before = search?.kind === 'offered' ? search.before.report : null;
+  const rows = useMemo(() => inOrder(worstFirst(report), before), [report, before]);
   if (layout.mics.length === 0 && rows.length === 0) return <NoMicsYet />;
   return (
     <>
       <h2 className="spoken">Findings, the worst first</h2>
       <VerdictTally />
+      <ClearEverything />
       {rows.length === 0 ? (
         <p className="empty">No results for this layout yet.</p>
       ) : (

@@ -1,7 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { playerFacts } from '../../../src/report/playerFacts.ts';
 import type { ClearanceRow, Finding, Report } from '../../../src/report/report.ts';
-import { targetsOf, verdictCounts, worstFirst } from '../../../src/views/panel/worstFirst.ts';
+import {
+  inOrder,
+  inTheWay,
+  targetsOf,
+  verdictCounts,
+  worstFirst,
+} from '../../../src/views/panel/worstFirst.ts';
 import { sample } from '../words/sampleLayout.ts';
 
 const row = (mic: string, clearance: number, verdict: ClearanceRow['verdict']): ClearanceRow => ({
@@ -76,5 +82,36 @@ describe('the findings list', () => {
     expect(targets('feet-overlap', ['gone'])).toEqual([]);
     expect(targets('box-in-obstacle', ['rack-1'])).toEqual([{ kind: 'box' }]);
     expect(targets('more-mics-than-inputs', [])).toEqual([{ kind: 'box' }]);
+  });
+});
+
+describe('while something is only shown', () => {
+  it('every line keeps its place, whatever the change makes of it; new ones come last', () => {
+    const after: Report = {
+      ...report,
+      clearances: report.clearances.map((each) =>
+        each.mic === 'd' ? row('d', 70, 'clear') : each,
+      ),
+      findings: [
+        finding('mic-in-shell', 'stop', ['b']),
+        ...report.findings.filter(({ about }) => about[0] !== 'd'),
+      ],
+    };
+    expect(inOrder(worstFirst(after), report).map(({ key }) => key)).toEqual([
+      'mic:d',
+      'mic-struck:b',
+      'run-no-way:a',
+      'mic-tight:c',
+      'stand-may-tip:a',
+      'clip-metal-rim:c',
+      'mic:a',
+      'mic:e',
+      'mic-in-shell:b',
+    ]);
+    expect(inOrder(worstFirst(after), null)).toEqual(worstFirst(after));
+  });
+
+  it('the mics in the way are the struck and the tight, the worst first', () => {
+    expect(inTheWay(report)).toEqual(['d', 'b', 'c']);
   });
 });

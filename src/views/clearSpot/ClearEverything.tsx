@@ -1,0 +1,99 @@
+import type { Id } from '../../layout/fields.ts';
+import type { Clearing } from '../../session/clearing.ts';
+import { inTheWay } from '../panel/worstFirst.ts';
+import { useClearSpots } from '../parts/useClearSpots.ts';
+import { useOpen } from '../parts/useOpen.ts';
+import { roomWords } from '../words/clearSpotWords.ts';
+import { moveRows } from '../words/moveRows.ts';
+import { counted, nameOf } from '../words/nameOf.ts';
+import { NewFindings } from './NewFindings.tsx';
+import { OfferButtons } from './OfferButtons.tsx';
+import { SearchWorking } from './SearchWorking.tsx';
+import { useSearch } from './useSearch.ts';
+
+/** All mics that are in the way, cleared in one step: looked for one after the other, summed up, taken or left. */
+export function ClearEverything() {
+  const { report } = useOpen();
+  const spots = useClearSpots();
+  const search = useSearch(null);
+  switch (search?.kind) {
+    case 'working': {
+      const of = search.request.mics.length;
+      const text = `Looking for clear spots: ${search.done} of ${counted(of, 'mic')}…`;
+      return <SearchWorking text={text} done={search.done} of={of} />;
+    }
+    case 'offered':
+      return <Summary offer={search} />;
+    case 'none':
+      return (
+        <p className="offer" role="status">
+          <strong>None within reach.</strong> None of the mics in the way has a clear spot that its
+          mount reaches. Each says what to try.
+        </p>
+      );
+    case 'failed':
+      return <p role="alert">The search failed: {search.reason}</p>;
+    default: {
+      const mics = inTheWay(report);
+      if (mics.length === 0) return null;
+      return (
+        <div className="section-actions">
+          <button
+            type="button"
+            className="primary"
+            onClick={() => spots.find({ mics, whole: true, label: 'Clear everything' })}
+          >
+            Clear everything: {counted(mics.length, 'mic')}
+          </button>
+        </div>
+      );
+    }
+  }
+}
+
+type Offer = Extract<Clearing, { kind: 'offered' }>;
+
+function Summary({ offer }: { readonly offer: Offer }) {
+  const { layout } = useOpen();
+  const { before, moved, left } = offer;
+  const have = left.length === 1 ? 'has' : 'have';
+  const rest =
+    left.length === 0 ? '' : `; ${counted(left.length, 'mic')} ${have} no clear spot within reach`;
+  return (
+    <section className="offer" aria-label="Clear everything">
+      <p role="status">
+        <strong>{counted(moved.length, 'mic')} would move</strong>
+        {rest}.
+      </p>
+      <ul className="plain-list">
+        {moved.map((mic) => (
+          <MovedMic key={mic} mic={mic} offer={offer} />
+        ))}
+        {left.map((mic) => (
+          <li key={mic}>
+            <strong>{nameOf(layout, mic)}</strong> stays as it is: none within reach.
+          </li>
+        ))}
+      </ul>
+      <NewFindings before={before.report} />
+      <p className="small soft">Shown on the plan. Nothing is changed until you take it.</p>
+      <OfferButtons take={moved.length === 1 ? 'Take it' : 'Take them all'} />
+    </section>
+  );
+}
+
+function MovedMic({ mic, offer: { before } }: { readonly mic: Id; readonly offer: Offer }) {
+  const { layout, report } = useOpen();
+  const old = before.layout.mics.find(({ id }) => id === mic);
+  const now = layout.mics.find(({ id }) => id === mic);
+  const was = before.report.clearances.find((row) => row.mic === mic);
+  const would = report.clearances.find((row) => row.mic === mic);
+  if (!old || !now || !was || !would) return null;
+  const changes = moveRows(old, now, layout.units).map(({ what, to, by }) => `${what} ${by || to}`);
+  return (
+    <li>
+      <strong>{nameOf(layout, mic)}</strong>: {roomWords(was, before.layout)} →{' '}
+      {roomWords(would, layout)}. <span className="soft">{changes.join(', ')}.</span>
+    </li>
+  );
+}

@@ -1,0 +1,62 @@
+import type { Id } from '../../layout/fields.ts';
+import type { Clearing } from '../../session/clearing.ts';
+import { useOpen } from '../parts/useOpen.ts';
+import { roomWords } from '../words/clearSpotWords.ts';
+import { type MoveRow, moveRows } from '../words/moveRows.ts';
+import { nameOf } from '../words/nameOf.ts';
+import { NewFindings } from './NewFindings.tsx';
+import { OfferButtons } from './OfferButtons.tsx';
+
+interface MicOfferProps {
+  readonly mic: Id;
+  readonly offer: Extract<Clearing, { kind: 'offered' }>;
+}
+
+/** The clear spot of one mic: what would change, number by number, before it is taken. */
+export function MicOffer({ mic, offer: { before } }: MicOfferProps) {
+  const { layout, report } = useOpen();
+  const name = nameOf(layout, mic);
+  const old = before.layout.mics.find(({ id }) => id === mic);
+  const now = layout.mics.find(({ id }) => id === mic);
+  const was = before.report.clearances.find((row) => row.mic === mic);
+  const would = report.clearances.find((row) => row.mic === mic);
+  if (!old || !now) return null;
+  return (
+    <section className="offer" aria-label={`Clear spot of ${name}`}>
+      <p role="status">
+        <strong>There is a clear spot.</strong>{' '}
+        {was && would && `Now ${roomWords(was, before.layout)}; there ${roomWords(would, layout)}.`}
+      </p>
+      <MoveTable name={name} rows={moveRows(old, now, layout.units)} />
+      <NewFindings before={before.report} />
+      <p className="small soft">Shown on the plan. Nothing is changed until you take it.</p>
+      <OfferButtons take="Take it" />
+    </section>
+  );
+}
+
+function MoveTable({ name, rows }: { readonly name: string; readonly rows: readonly MoveRow[] }) {
+  return (
+    <table className="parts moves">
+      <caption className="spoken">What would change for {name}</caption>
+      <thead>
+        <tr>
+          <th scope="col">What</th>
+          <th scope="col">Now</th>
+          <th scope="col">There</th>
+          <th scope="col">By</th>
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map(({ what, from, to, by }) => (
+          <tr key={what}>
+            <th scope="row">{what}</th>
+            <td>{from}</td>
+            <td>{to}</td>
+            <td>{by}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}

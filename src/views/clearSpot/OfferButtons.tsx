@@ -1,0 +1,24 @@
+import { useEffect, useRef } from 'react';
+import { leaveOffer, takeOffer } from '../../session/session.ts';
+
+interface OfferButtonsProps {
+  readonly take: string;
+}
+
+/** What is shown is taken as one step, or left as if nothing had been. The focus comes here where it was lost with the search. */
+export function OfferButtons({ take }: OfferButtonsProps) {
+  const first = useRef<HTMLButtonElement>(null);
+  useEffect(() => {
+    if (document.activeElement === document.body) first.current?.focus({ preventScroll: true });
+  }, []);
+  return (
+    <div className="buttons">
+      <button ref={first} type="button" className="primary" onClick={takeOffer}>
+        {take}
+      </button>
+      <button type="button" onClick={leaveOffer}>
+        Leave it
+      </button>
+    </div>
+  );
+}
