@@ -101,16 +101,19 @@ function createRung(
   const shapes = obstacles.map(shapeOf);
   const bodies = obstacles.map(({ body }) => body);
   const router = createRouter(shapes, region);
-  const out = (place: Spot, free: ReadonlySet<number>): readonly Spot[] => {
+  const out = (place: Spot, free: ReadonlySet<number>, most: number): readonly Spot[] => {
     const counts = (_: unknown, i: number): boolean => !free.has(i);
     const walls = bodies.filter(counts);
-    return waysOut(place, shapes.filter(counts), { walls, region, most: MOST_WAYS_OUT });
+    return waysOut(place, shapes.filter(counts), { walls, region, most });
   };
   return {
     way(from, to) {
       const free = new Set(obstacles.flatMap((o, i) => (standsOver(o, from) ? [i] : [])));
-      const ends = { from: out(from, free), to: out(to, new Set()) };
-      const middle = firstWay(router, ends, free);
+      const ends = (most: number): Ends => ({
+        from: out(from, free, most),
+        to: out(to, NONE, most),
+      });
+      const middle = firstWay(router, ends(1), free) ?? firstWay(router, ends(MOST_WAYS_OUT), free);
       if (!middle) return undefined;
       const points = withoutRepeats([from, ...middle.points, to]);
       const isDirect = middle.points[0] === from && middle.points.at(-1) === to;
@@ -120,9 +123,17 @@ function createRung(
   };
 }
 
+const NONE: ReadonlySet<number> = new Set();
+
+/** Clear points near the two ends of a way, nearest first. */
+interface Ends {
+  readonly from: readonly Spot[];
+  readonly to: readonly Spot[];
+}
+
 function firstWay(
   router: Router<'deck'>,
-  ends: { readonly from: readonly Spot[]; readonly to: readonly Spot[] },
+  ends: Ends,
   free: ReadonlySet<number>,
 ): Way<'deck'> | undefined {
   for (const a of ends.from) {

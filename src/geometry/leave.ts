@@ -15,6 +15,9 @@ interface Edge<F extends Frame> {
   readonly normal: Vec2<F>;
 }
 
+/** How much farther is looked each time that too few ways out were found. */
+const FARTHER = 3;
+
 /**
  * Points outside all obstacles where a way from `point`, which stands inside one or more of them, can come out: nearest first,
  * at most `most`. A point that stands clear is its own only answer.
@@ -24,21 +27,42 @@ interface Edge<F extends Frame> {
  * L2 A point from which the straight way back passes through one of the `walls` comes after all others, unless `point` stands in
  *    that wall already.
  * L3 Points outside `region` do not count.
+ * L4 Near outlines are looked at first; those farther away only when there are too few ways out among them.
  */
 export function waysOut<F extends Frame>(
   point: Vec2<F>,
   obstacles: readonly ConvexPolygon<F>[],
-  { walls, region, most }: LeaveRules<F>,
+  rules: LeaveRules<F>,
 ): Vec2<F>[] {
+  const holding = obstacles.filter((obstacle) => isInside(obstacle, point));
+  if (holding.length === 0) return [point];
+  const ahead = straightAhead(point, holding.map(outlineOf)).map((p) => gap(point, p));
+  for (let radius = FARTHER * Math.min(...ahead); ; radius *= FARTHER) {
+    const near = obstacles.filter((obstacle) => rectangleGap(obstacle, point) <= radius);
+    const isAll = near.length === obstacles.length;
+    const within = isAll ? Number.POSITIVE_INFINITY : radius;
+    const { open, walled } = waysWithin(point, near, within, rules);
+    if (open.length === rules.most || isAll) {
+      return open.length > 0 ? open : walled.slice(0, rules.most);
+    }
+  }
+}
+
+/** The ways out that lead no farther than `radius`, found from all obstacles that come so near. */
+function waysWithin<F extends Frame>(
+  point: Vec2<F>,
+  obstacles: readonly ConvexPolygon<F>[],
+  radius: Mm,
+  { walls, region, most }: LeaveRules<F>,
+): { readonly open: Vec2<F>[]; readonly walled: Vec2<F>[] } {
   const isClear = (p: Vec2<F>): boolean => !obstacles.some((obstacle) => isInside(obstacle, p));
-  if (isClear(point)) return [point];
   const outlines = outlinesReachedFrom(point, obstacles);
   const candidates = [
     ...straightAhead(point, outlines),
     ...crossings(outlines),
     ...onBorder(outlines, region),
   ]
-    .filter((p) => holds(region, p))
+    .filter((p) => gap(point, p) <= radius && holds(region, p))
     .sort((p, q) => gap(point, p) - gap(point, q) || p.x - q.x || p.y - q.y);
   const solid = walls.filter((wall) => !isInside(wall, point));
   const open: Vec2<F>[] = [];
@@ -48,7 +72,7 @@ export function waysOut<F extends Frame>(
     if (!isClear(p)) continue;
     (solid.some((wall) => passesThrough(wall, point, p)) ? walled : open).push(p);
   }
-  return open.length > 0 ? open : walled.slice(0, most);
+  return { open, walled };
 }
 
 export interface LeaveRules<F extends Frame> {
@@ -77,8 +101,13 @@ function outlinesReachedFrom<F extends Frame>(
       reached.push(other);
     }
   }
-  return reached.map((polygon) => ({ polygon, edges: edgesOf(polygon) }));
+  return reached.map(outlineOf);
 }
+
+const outlineOf = <F extends Frame>(polygon: ConvexPolygon<F>): Outline<F> => ({
+  polygon,
+  edges: edgesOf(polygon),
+});
 
 const edgesOf = <F extends Frame>({ corners }: ConvexPolygon<F>): Edge<F>[] =>
   corners.map((a, i) => {
@@ -89,6 +118,10 @@ const edgesOf = <F extends Frame>({ corners }: ConvexPolygon<F>): Edge<F>[] =>
 
 const rectanglesMeet = <F extends Frame>(p: ConvexPolygon<F>, q: ConvexPolygon<F>): boolean =>
   p.low.x <= q.high.x && q.low.x <= p.high.x && p.low.y <= q.high.y && q.low.y <= p.high.y;
+
+/** How far a point lies outside the rectangle round a polygon, along the axis on which it is farther. */
+const rectangleGap = <F extends Frame>({ low, high }: ConvexPolygon<F>, { x, y }: Vec2<F>): Mm =>
+  Math.max(low.x - x, x - high.x, low.y - y, y - high.y);
 
 const straightAhead = <F extends Frame>(
   point: Vec2<F>,

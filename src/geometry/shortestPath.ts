@@ -2,7 +2,8 @@ import type { Mm } from '../units/quantity.ts';
 import type { ConvexPolygon } from './convexPolygon.ts';
 import { gap, type Rectangle } from './plan.ts';
 import { PriorityQueue } from './priorityQueue.ts';
-import { bendsRound, type Corner, Tangents } from './tangents.ts';
+import type { Ahead } from './sieve.ts';
+import { aheadOf, type Place, type Side, sideOf, Tangents, turnsRound } from './tangents.ts';
 import type { Frame, Vec2 } from './vector.ts';
 
 /** One end of a way; the stretch that begins or ends here may pass through the obstacles in `free` (places in the list). */
@@ -42,25 +43,28 @@ export function createRouter<F extends Frame>(
   return { route: (from, to) => new Search(tangents, from, to).run() };
 }
 
-/** A place that a free way leads to. No corner: the start. */
+/** A place that a free way leads to. No way back: the start. */
 interface Reached<F extends Frame> {
-  readonly point: Vec2<F>;
-  readonly corner: Corner<F> | undefined;
+  readonly place: Place<F>;
   readonly cost: Mm;
   readonly back: Reached<F> | undefined;
+  /** On which side the place's obstacle lies on the stretch that leads to it. */
+  readonly cameBy: Side;
+  /** Where the way can go on to; undefined: anywhere. */
+  readonly ahead: Ahead | undefined;
 }
 
-/** A stretch still to be tried, to a corner or, without one, to the end. */
+/** A stretch still to be tried, to a corner or to the end. */
 interface Trial<F extends Frame> {
   readonly back: Reached<F>;
-  readonly to: Corner<F> | undefined;
+  readonly to: Place<F>;
   readonly cost: Mm;
 }
 
 class Search<F extends Frame> {
   readonly #tangents: Tangents<F>;
-  readonly #from: WayEnd<F>;
-  readonly #to: WayEnd<F>;
+  readonly #from: Place<F>;
+  readonly #to: Place<F>;
   readonly #trials = new PriorityQueue<Trial<F>>();
   readonly #reached: Reached<F>[] = [];
   readonly #reachedCorners = new Set<number>();
@@ -69,66 +73,74 @@ class Search<F extends Frame> {
 
   constructor(tangents: Tangents<F>, from: WayEnd<F>, to: WayEnd<F>) {
     this.#tangents = tangents;
-    this.#from = from;
-    this.#to = to;
+    this.#from = tangents.place(from.point, from.free);
+    this.#to = tangents.place(to.point, to.free);
   }
 
   run(): Way<F> | undefined {
-    this.#reach({ point: this.#from.point, corner: undefined, cost: 0, back: undefined });
+    const start = { place: this.#from, cost: 0, back: undefined, cameBy: 'none' } as const;
+    this.#reach({ ...start, ahead: undefined });
     for (let next = this.#trials.pop(); next; next = this.#trials.pop()) {
       const { back, to, cost } = next;
-      if (to && this.#reachedCorners.has(to.number)) continue;
-      const point = to ? to.point : this.#to.point;
-      const free = this.#freeFor(next);
-      if (this.#tangents.isBlocked(back.point, point, { by: this.#joined, free })) continue;
-      const blocker = this.#tangents.firstBlocker(back.point, point, free);
-      const reached = { point, corner: to, cost, back };
+      const { corner } = to;
+      if (corner && this.#reachedCorners.has(corner.number)) continue;
+      const blockers = this.#tangents.blockers(back.place, to);
+      if (blockers.some((obstacle) => this.#joined.includes(obstacle))) continue;
+      const cameBy = corner ? sideOf(corner, back.place.point, corner.point) : 'none';
+      const ahead = corner && aheadOf(corner, back.place.point, cameBy);
+      const reached = { place: to, cost, back, cameBy, ahead };
+      const [blocker] = blockers;
       if (blocker !== undefined) this.#join(blocker);
-      else if (!to) return { points: pointsTo(reached), length: cost, restsOn: this.#joined };
+      else if (!corner) return { points: pointsTo(reached), length: cost, restsOn: this.#joined };
       else this.#reach(reached);
     }
     return undefined;
   }
 
-  #reach(place: Reached<F>): void {
-    this.#reached.push(place);
+  #reach(reached: Reached<F>): void {
+    const { place, back, cost } = reached;
+    this.#reached.push(reached);
     if (place.corner) this.#reachedCorners.add(place.corner.number);
-    for (const obstacle of this.#joined) this.#tryCorners(place, obstacle);
-    const { corner, back, point } = place;
-    if (corner && back && !bendsRound(corner, back.point, this.#to.point)) return;
-    const cost = place.cost + gap(point, this.#to.point);
-    this.#trials.push(cost, { back: place, to: undefined, cost });
+    for (const obstacle of this.#joined) this.#tryCorners(reached, obstacle);
+    const { corner, point } = place;
+    if (corner && back) {
+      const goesBy = sideOf(corner, point, this.#to.point);
+      const turn = { from: back.place.point, cameBy: reached.cameBy, to: this.#to.point, goesBy };
+      if (!turnsRound(point, turn)) return;
+    }
+    const whole = cost + gap(point, this.#to.point);
+    this.#trials.push(whole, { back: reached, to: this.#to, cost: whole });
   }
 
   /** Never one that has joined: what those block is never looked at further. */
   #join(obstacle: number): void {
     this.#joined.push(obstacle);
-    for (const place of this.#reached) this.#tryCorners(place, obstacle);
+    for (const reached of this.#reached) this.#tryCorners(reached, obstacle);
   }
 
-  #tryCorners(place: Reached<F>, obstacle: number): void {
-    const { point, corner, back, cost } = place;
-    const ends =
-      corner && back
-        ? this.#tangents.fromCorner(back.point, corner, obstacle)
-        : this.#tangents.fromPoint(point, obstacle);
-    for (const to of ends) {
-      if (this.#reachedCorners.has(to.number)) continue;
-      const whole = cost + gap(point, to.point);
-      const ahead = gap(to.point, this.#to.point);
-      this.#trials.push(whole + ahead, { back: place, to, cost: whole });
+  #tryCorners(reached: Reached<F>, obstacle: number): void {
+    const { place, back, cost, cameBy, ahead } = reached;
+    if (ahead && !this.#tangents.mayLieAhead(ahead, obstacle)) return;
+    for (const { to, corner, side } of this.#tangents.touches(place, obstacle)) {
+      if (this.#reachedCorners.has(corner.number) || !this.#canReach(to)) continue;
+      const turn = back && { from: back.place.point, cameBy, to: to.point, goesBy: side };
+      if (turn && !turnsRound(place.point, turn)) continue;
+      const whole = cost + gap(place.point, to.point);
+      this.#trials.push(whole + gap(to.point, this.#to.point), { back: reached, to, cost: whole });
     }
   }
 
-  #freeFor({ back, to }: Trial<F>): ReadonlySet<number> | undefined {
-    const atStart = back.corner ? undefined : this.#from.free;
-    const atEnd = to ? undefined : this.#to.free;
-    return atStart && atEnd ? new Set([...atStart, ...atEnd]) : (atStart ?? atEnd);
+  /** Only a first stretch can lead to a corner inside an obstacle that has joined: one that is free for it. */
+  #canReach({ buriedIn }: Place<F>): boolean {
+    return buriedIn.every(
+      (obstacle) => !this.#joined.includes(obstacle) || this.#from.free?.has(obstacle) === true,
+    );
   }
 }
 
 function pointsTo<F extends Frame>(end: Reached<F>): Vec2<F>[] {
   const points: Vec2<F>[] = [];
-  for (let place: Reached<F> | undefined = end; place; place = place.back) points.push(place.point);
+  for (let last: Reached<F> | undefined = end; last; last = last.back)
+    points.push(last.place.point);
   return points.reverse();
 }

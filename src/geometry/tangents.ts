@@ -1,7 +1,8 @@
-import { type ConvexPolygon, passesThrough } from './convexPolygon.ts';
+import { type ConvexPolygon, isInside, passesThrough } from './convexPolygon.ts';
 import { leftOf } from './orientation.ts';
-import { holds, type Rectangle } from './plan.ts';
+import { gap, holds, type Rectangle } from './plan.ts';
 import { at } from './ring.ts';
+import { type Ahead, Sieve } from './sieve.ts';
 import type { Frame, Vec2 } from './vector.ts';
 
 /** A corner of an obstacle, with its neighbours on the outline, anticlockwise. */
@@ -16,9 +17,40 @@ export interface Corner<F extends Frame = 'kit'> {
   readonly isUsable: boolean;
 }
 
-interface Blocking {
-  readonly by: readonly number[];
+/** On which side of a stretch that begins or ends at a corner the corner's obstacle lies. */
+export type Side = 'left' | 'right' | 'none' | 'across';
+
+/** A corner that can be reached from a place, and on which side the place's own obstacle then lies. */
+export interface Touch<F extends Frame = 'kit'> {
+  readonly to: Place<F>;
+  readonly corner: Corner<F>;
+  readonly side: Side;
+}
+
+/** A point where ways begin, bend or end. Made by {@link Tangents}, which keeps here what it has found out. */
+export class Place<F extends Frame = 'kit'> {
+  readonly point: Vec2<F>;
+  readonly corner: Corner<F> | undefined;
+  /** Obstacles that don't count for the stretches that begin or end here. */
   readonly free: ReadonlySet<number> | undefined;
+  /** The obstacles that have the place strictly inside, if it is a corner: no way leads over it. */
+  readonly buriedIn: readonly number[];
+  /** What blocks the stretch to each corner, by the corner's number. */
+  readonly blockers = new Map<number, readonly number[]>();
+  /** Where lines from here touch each obstacle. */
+  readonly touches = new Map<number, readonly Touch<F>[]>();
+
+  constructor(
+    point: Vec2<F>,
+    corner: Corner<F> | undefined,
+    free: ReadonlySet<number> | undefined,
+    buriedIn: readonly number[],
+  ) {
+    this.point = point;
+    this.corner = corner;
+    this.free = free;
+    this.buriedIn = buriedIn;
+  }
 }
 
 /**
@@ -29,10 +61,13 @@ interface Blocking {
  *    that side or goes straight on.
  * V2 A stretch is blocked by an obstacle whose inside it passes through; touching is free.
  * V3 Corners outside `region` (a rectangle) are not used. Between two points of a rectangle the straight way stays in it.
+ * V4 Nothing is worked out before it is asked for, nor a second time: ways through the same parts share it.
  */
 export class Tangents<F extends Frame> {
   readonly #obstacles: readonly ConvexPolygon<F>[];
   readonly #corners: readonly (readonly Corner<F>[])[];
+  readonly #places: (Place<F> | undefined)[] = [];
+  readonly #sieve: Sieve<F>;
 
   constructor(obstacles: readonly ConvexPolygon<F>[], region: Rectangle<F> | undefined) {
     let number = 0;
@@ -47,49 +82,93 @@ export class Tangents<F extends Frame> {
         isUsable: !region || holds(region, point),
       })),
     );
+    this.#sieve = new Sieve(obstacles);
   }
 
-  /** Whether the segment from a to b passes through one of these obstacles, leaving out those in `free` (V2). */
-  isBlocked(a: Vec2<F>, b: Vec2<F>, { by, free }: Blocking): boolean {
-    for (const i of by) {
-      const obstacle = this.#obstacles[i];
-      if (obstacle && passesThrough(obstacle, a, b) && !free?.has(i)) return true;
-    }
-    return false;
+  /** A place that is no corner. */
+  place(point: Vec2<F>, free?: ReadonlySet<number>): Place<F> {
+    return new Place(point, undefined, free, NONE);
   }
 
-  /** The first of all obstacles, without those in `free`, that the segment from a to b passes through (V2). */
-  firstBlocker(a: Vec2<F>, b: Vec2<F>, free?: ReadonlySet<number>): number | undefined {
-    for (let i = 0; i < this.#obstacles.length; i += 1) {
-      const obstacle = this.#obstacles[i];
-      if (obstacle && passesThrough(obstacle, a, b) && !free?.has(i)) return i;
+  /** The obstacles that block the straight stretch between two places, first to last, without those free for one of them (V2). */
+  blockers(p: Place<F>, q: Place<F>): readonly number[] {
+    const corner = p.corner && q.corner && p.corner.number > q.corner.number ? p : q;
+    const number = corner.corner?.number;
+    if (number === undefined) return p.corner ? this.blockers(q, p) : this.#onTheWay(p, q);
+    const { blockers } = corner === q ? p : q;
+    const known = blockers.get(number);
+    if (known) return known;
+    const found = this.#onTheWay(p, q);
+    blockers.set(number, found);
+    return found;
+  }
+
+  /** Corners of one obstacle that a way from a place can go to: where a line from there touches it, or next on its outline. */
+  touches(place: Place<F>, obstacle: number): readonly Touch<F>[] {
+    const known = place.touches.get(obstacle);
+    if (known) return known;
+    const found = this.#touchesFrom(place, obstacle);
+    place.touches.set(obstacle, found);
+    return found;
+  }
+
+  /** False where no corner of the obstacle lies ahead; true where one may. */
+  mayLieAhead(ahead: Ahead, obstacle: number): boolean {
+    return this.#sieve.mayLieAhead(ahead, obstacle);
+  }
+
+  #touchesFrom({ point, corner }: Place<F>, obstacle: number): Touch<F>[] {
+    const ends =
+      corner?.obstacle === obstacle ? this.#neighbours(corner) : this.#fromPoint(point, obstacle);
+    const found: Touch<F>[] = [];
+    for (const end of ends) {
+      const side = corner ? sideOf(corner, point, end.point) : 'none';
+      if (side !== 'across') found.push({ to: this.#placeOf(end), corner: end, side });
     }
-    return undefined;
+    return found;
+  }
+
+  #placeOf(corner: Corner<F>): Place<F> {
+    const { point, number } = corner;
+    const known = this.#places[number];
+    if (known) return known;
+    const place = new Place(point, corner, undefined, this.#holding(point));
+    this.#places[number] = place;
+    return place;
+  }
+
+  #holding(point: Vec2<F>): readonly number[] {
+    const found = this.#sieve.near(point, point).filter((i) => {
+      const obstacle = this.#obstacles[i];
+      return obstacle !== undefined && isInside(obstacle, point);
+    });
+    return found.length > 0 ? found : NONE;
+  }
+
+  #onTheWay(p: Place<F>, q: Place<F>): readonly number[] {
+    const [a, b] = [p.point, q.point];
+    const found = this.#sieve.near(a, b).filter((i) => {
+      if (p.free?.has(i) || q.free?.has(i)) return false;
+      const verdict = this.#sieve.passes(a, b, i);
+      if (verdict !== undefined) return verdict;
+      const obstacle = this.#obstacles[i];
+      return obstacle !== undefined && passesThrough(obstacle, a, b);
+    });
+    return found.length > 0 ? found : NONE;
   }
 
   /** Corners of one obstacle where a line from the point touches it. */
-  fromPoint(point: Vec2<F>, obstacle: number): Corner<F>[] {
+  #fromPoint(point: Vec2<F>, obstacle: number): Corner<F>[] {
     const corners = this.#corners[obstacle] ?? [];
     const found: Corner<F>[] = [];
     let before: number | undefined;
-    for (let i = 0; i < corners.length; i += 1) {
-      const corner = corners[i];
-      if (!corner) break;
+    for (const corner of corners) {
       before ??= leftOf(corner.before, corner.point, point);
       const after = leftOf(corner.point, corner.after, point);
       if (before * after <= 0 && corner.isUsable) found.push(corner);
       before = after;
     }
     return found;
-  }
-
-  /** Corners of one obstacle that a path can go on to from a corner, where it comes from `from` (V1). */
-  fromCorner(from: Vec2<F>, corner: Corner<F>, obstacle: number): Corner<F>[] {
-    const ends =
-      corner.obstacle === obstacle
-        ? this.#neighbours(corner)
-        : this.fromPoint(corner.point, obstacle);
-    return ends.filter((end) => bendsRound(corner, from, end.point));
   }
 
   #neighbours({ number, obstacle }: Corner<F>): Corner<F>[] {
@@ -99,24 +178,66 @@ export class Tangents<F extends Frame> {
   }
 }
 
+const NONE: readonly number[] = [];
+
+type Bend<F extends Frame> = Pick<Corner<F>, 'point' | 'before' | 'after'>;
+
+/** On which side of the stretch from a to b, one of which is the corner, the corner's obstacle lies. */
+export function sideOf<F extends Frame>({ before, after }: Bend<F>, a: Vec2<F>, b: Vec2<F>): Side {
+  const p = leftOf(a, b, before);
+  const q = leftOf(a, b, after);
+  if (p >= 0 && q >= 0) return p > 0 || q > 0 ? 'left' : 'none';
+  return p <= 0 && q <= 0 ? 'right' : 'across';
+}
+
 /** V1: whether a path from `from` over the corner to `to` is bent round the corner's obstacle, or straight along it. */
-export function bendsRound<F extends Frame>(
-  { point, before, after }: Corner<F>,
-  from: Vec2<F>,
-  to: Vec2<F>,
+export const bendsRound = <F extends Frame>(corner: Bend<F>, from: Vec2<F>, to: Vec2<F>): boolean =>
+  turnsRound(corner.point, {
+    from,
+    cameBy: sideOf(corner, from, corner.point),
+    to,
+    goesBy: sideOf(corner, corner.point, to),
+  });
+
+/** A path over a corner: where from, where to, and on which side the corner's obstacle lies on both stretches. */
+export interface Turn<F extends Frame> {
+  readonly from: Vec2<F>;
+  readonly cameBy: Side;
+  readonly to: Vec2<F>;
+  readonly goesBy: Side;
+}
+
+/** {@link bendsRound}, with the sides known already. */
+export function turnsRound<F extends Frame>(
+  corner: Vec2<F>,
+  { from, cameBy, to, goesBy }: Turn<F>,
 ): boolean {
-  const cameBy = sideOf(leftOf(from, point, before), leftOf(from, point, after));
-  const goesBy = sideOf(leftOf(point, to, before), leftOf(point, to, after));
   if (cameBy === 'across' || goesBy === 'across') return false;
   // A stretch of no length has no direction: the corner stands on another one.
   if (cameBy === 'none' || goesBy === 'none') return true;
-  const turn = leftOf(from, point, to);
-  return cameBy === goesBy && (cameBy === 'left' ? turn >= 0 : turn <= 0);
+  if (cameBy !== goesBy) return false;
+  const turn = leftOf(from, corner, to);
+  return cameBy === 'left' ? turn >= 0 : turn <= 0;
 }
 
-type Side = 'left' | 'right' | 'none' | 'across';
-
-function sideOf(p: number, q: number): Side {
-  if (p >= 0 && q >= 0) return p > 0 || q > 0 ? 'left' : 'none';
-  return p <= 0 && q <= 0 ? 'right' : 'across';
+/** V1: where a path that comes from `from` over a corner can go on to: from straight ahead round to the next edge of its obstacle. */
+export function aheadOf<F extends Frame>(
+  { point, before, after }: Bend<F>,
+  from: Vec2<F>,
+  cameBy: Side,
+): Ahead | undefined {
+  if (cameBy !== 'left' && cameBy !== 'right') return undefined;
+  const turn = cameBy === 'left' ? 1 : -1;
+  const edge = cameBy === 'left' ? after : before;
+  const first = gap(from, point);
+  const last = gap(point, edge);
+  if (first === 0 || last === 0) return undefined;
+  return {
+    x: point.x,
+    y: point.y,
+    firstX: (-turn * (point.y - from.y)) / first,
+    firstY: (turn * (point.x - from.x)) / first,
+    lastX: (turn * (edge.y - point.y)) / last,
+    lastY: (-turn * (edge.x - point.x)) / last,
+  };
 }

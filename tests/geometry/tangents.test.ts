@@ -1,16 +1,27 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { isInside } from '../../src/geometry/convexPolygon.ts';
+import { type ConvexPolygon, isInside } from '../../src/geometry/convexPolygon.ts';
 import { leftOf } from '../../src/geometry/orientation.ts';
-import { bendsRound, type Corner, Tangents } from '../../src/geometry/tangents.ts';
+import type { Rectangle } from '../../src/geometry/plan.ts';
+import { aheadOf, bendsRound, type Corner, sideOf, Tangents } from '../../src/geometry/tangents.ts';
+import type { Vec2 } from '../../src/geometry/vector.ts';
 import { obstacles, planPoint, polygon, shareInside } from './planScenes.ts';
+
+function touched(
+  scene: readonly ConvexPolygon[],
+  region: Rectangle | undefined,
+  p: Vec2,
+): readonly Vec2[] {
+  const tangents = new Tangents(scene, region);
+  return tangents.touches(tangents.place(p), 0).map(({ to }) => to.point);
+}
 
 describe('ways that touch an obstacle', () => {
   it('V1: from a point outside lead to exactly the corners that leave the obstacle on one side', () => {
     fc.assert(
       fc.property(polygon, planPoint, (shape, p) => {
         fc.pre(!isInside(shape, p));
-        const found = new Tangents([shape], undefined).fromPoint(p, 0).map(({ point }) => point);
+        const found = touched([shape], undefined, p);
         const expected = shape.corners.filter((corner) => {
           const sides = shape.corners.map((other) => leftOf(p, corner, other));
           return sides.every((side) => side >= 0) || sides.every((side) => side <= 0);
@@ -24,24 +35,62 @@ describe('ways that touch an obstacle', () => {
     const region = { low: { x: -3, y: -3 }, high: { x: 3, y: 3 } };
     fc.assert(
       fc.property(polygon, planPoint, (shape, p) => {
-        const all = new Tangents([shape], undefined).fromPoint(p, 0);
-        const some = new Tangents([shape], region).fromPoint(p, 0);
-        const within = all.filter(({ point: { x, y } }) => Math.abs(x) <= 3 && Math.abs(y) <= 3);
-        expect(some.map(({ point }) => point)).toEqual(within.map(({ point }) => point));
+        const all = touched([shape], undefined, p);
+        const within = all.filter(({ x, y }) => Math.abs(x) <= 3 && Math.abs(y) <= 3);
+        expect(touched([shape], region, p)).toEqual(within);
       }),
     );
   });
 
-  it('V2: the first blocker is the first obstacle with some of the stretch inside, those left out aside', () => {
+  it('V2: are blocked by exactly the obstacles with some of the stretch inside, those left out aside', () => {
     fc.assert(
       fc.property(obstacles(6), planPoint, planPoint, fc.nat(5), (scene, a, b, out) => {
         fc.pre(a.x !== b.x || a.y !== b.y);
-        const free = new Set([out]);
-        const first = scene.findIndex((o, i) => i !== out && shareInside(o, a, b) > 1e-12);
+        const met = scene.flatMap((o, i) => (i !== out && shareInside(o, a, b) > 1e-12 ? [i] : []));
         const tangents = new Tangents(scene, undefined);
-        expect(tangents.firstBlocker(a, b, free) ?? -1).toBe(first);
-        const by = scene.map((_, i) => i);
-        expect(tangents.isBlocked(a, b, { by, free })).toBe(first >= 0);
+        const free = tangents.place(a, new Set([out]));
+        expect(tangents.blockers(free, tangents.place(b))).toEqual(met);
+        expect(tangents.blockers(tangents.place(b), free)).toEqual(met);
+      }),
+    );
+  });
+
+  it('V4: to and from corners are the same in both directions and when asked again', () => {
+    fc.assert(
+      fc.property(obstacles(5), planPoint, (scene, p) => {
+        const tangents = new Tangents(scene, undefined);
+        const here = tangents.place(p);
+        const all = scene.flatMap((_, i) => tangents.touches(here, i)).map(({ to }) => to);
+        for (const corner of [...all, here]) {
+          for (const other of [...all, ...all]) {
+            const [a, b] = [corner.point, other.point];
+            if (a.x === b.x && a.y === b.y) continue;
+            const met = scene.flatMap((o, i) => (shareInside(o, a, b) > 1e-12 ? [i] : []));
+            expect(tangents.blockers(corner, other)).toEqual(met);
+            expect(tangents.blockers(other, corner)).toEqual(met);
+          }
+        }
+      }),
+      { numRuns: 50 },
+    );
+  });
+
+  it('V1: find every corner of a path that goes on, where it may lie ahead', () => {
+    fc.assert(
+      fc.property(obstacles(3), planPoint, (scene, p) => {
+        const tangents = new Tangents(scene, undefined);
+        for (const { to, corner } of tangents.touches(tangents.place(p), 0)) {
+          const cameBy = sideOf(corner, p, corner.point);
+          const ahead = aheadOf(corner, p, cameBy);
+          for (const [i] of scene.entries()) {
+            const ways = tangents.touches(to, i).filter(({ to: { point } }) => {
+              return (
+                bendsRound(corner, p, point) && (point.x !== to.point.x || point.y !== to.point.y)
+              );
+            });
+            if (ahead && ways.length > 0) expect(tangents.mayLieAhead(ahead, i)).toBe(true);
+          }
+        }
       }),
     );
   });

@@ -1,0 +1,119 @@
+import type { ConvexPolygon } from './convexPolygon.ts';
+import type { Frame, Vec2 } from './vector.ts';
+
+/** What lies ahead of a path at a corner: where both unit vectors lead forward from it. */
+export interface Ahead {
+  readonly x: number;
+  readonly y: number;
+  readonly firstX: number;
+  readonly firstY: number;
+  readonly lastX: number;
+  readonly lastY: number;
+}
+
+/** What plain arithmetic may be wrong by, and more. Nearer calls are left open for an exact test. */
+const ROUNDING = 1e-6;
+
+/**
+ * Quick tests of stretches against many convex polygons in plain arithmetic, which never say what an exact test would deny:
+ * what is too near to call stays open. Coordinates up to 1e6.
+ */
+export class Sieve<F extends Frame> {
+  readonly #count: number;
+  /** Middles and half sizes of the rectangles round the polygons: x, y, half width, half depth of each. */
+  readonly #boxes: Float64Array;
+  /** x and y of all corners, polygon by polygon; of each polygon where its corners begin, and at last where they end. */
+  readonly #points: Float64Array;
+  readonly #starts: Int32Array;
+
+  constructor(polygons: readonly ConvexPolygon<F>[]) {
+    this.#count = polygons.length;
+    this.#boxes = new Float64Array(4 * polygons.length);
+    this.#starts = new Int32Array(polygons.length + 1);
+    const total = polygons.reduce((sum, { corners }) => sum + corners.length, 0);
+    this.#points = new Float64Array(2 * total);
+    let next = 0;
+    for (const [i, { corners, low, high }] of polygons.entries()) {
+      this.#boxes[4 * i] = (low.x + high.x) / 2;
+      this.#boxes[4 * i + 1] = (low.y + high.y) / 2;
+      this.#boxes[4 * i + 2] = (high.x - low.x) / 2;
+      this.#boxes[4 * i + 3] = (high.y - low.y) / 2;
+      for (const { x, y } of corners) {
+        this.#points[next] = x;
+        this.#points[next + 1] = y;
+        next += 2;
+      }
+      this.#starts[i + 1] = next;
+    }
+  }
+
+  /** The polygons whose rectangles the segment from a to b may meet, in order. */
+  near(a: Vec2<F>, b: Vec2<F>): number[] {
+    const found: number[] = [];
+    const boxes = this.#boxes;
+    const x = (a.x + b.x) / 2;
+    const y = (a.y + b.y) / 2;
+    const halfX = (b.x - a.x) / 2;
+    const halfY = (b.y - a.y) / 2;
+    const reachX = Math.abs(halfX);
+    const reachY = Math.abs(halfY);
+    const margin = ROUNDING * (1 + reachX + reachY);
+    for (let i = 0; i < this.#count; i += 1) {
+      const dx = (boxes[4 * i] ?? 0) - x;
+      const halfWidth = boxes[4 * i + 2] ?? 0;
+      if (Math.abs(dx) > reachX + halfWidth + ROUNDING) continue;
+      const dy = (boxes[4 * i + 1] ?? 0) - y;
+      const halfDepth = boxes[4 * i + 3] ?? 0;
+      if (Math.abs(dy) > reachY + halfDepth + ROUNDING) continue;
+      const aside = Math.abs(halfX * dy - halfY * dx);
+      if (aside <= reachX * halfDepth + reachY * halfWidth + margin) found.push(i);
+    }
+    return found;
+  }
+
+  /** Whether the segment from a to b passes through the inside of a polygon; undefined where that is too near to call. */
+  passes(a: Vec2<F>, b: Vec2<F>, polygon: number): boolean | undefined {
+    const points = this.#points;
+    const start = this.#starts[polygon] ?? 0;
+    const end = this.#starts[polygon + 1] ?? 0;
+    const dx = b.x - a.x;
+    const dy = b.y - a.y;
+    const margin = ROUNDING * (Math.abs(dx) + Math.abs(dy));
+    let lowest = Number.POSITIVE_INFINITY;
+    let highest = Number.NEGATIVE_INFINITY;
+    let isNear = false;
+    let x = points[end - 2] ?? 0;
+    let y = points[end - 1] ?? 0;
+    for (let i = start; i < end; i += 2) {
+      const nextX = points[i] ?? 0;
+      const nextY = points[i + 1] ?? 0;
+      const side = dx * (nextY - a.y) - dy * (nextX - a.x);
+      if (side < lowest) lowest = side;
+      if (side > highest) highest = side;
+      // Both ends on the outer side of one edge: that edge's line lies between.
+      const edgeX = nextX - x;
+      const edgeY = nextY - y;
+      const edge = ROUNDING * (Math.abs(edgeX) + Math.abs(edgeY));
+      const atA = edgeX * (a.y - y) - edgeY * (a.x - x);
+      const atB = edgeX * (b.y - y) - edgeY * (b.x - x);
+      const inner = Math.max(atA, atB);
+      if (inner < -edge) return false;
+      if (inner <= edge) isNear = true;
+      x = nextX;
+      y = nextY;
+    }
+    if (lowest > margin || highest < -margin) return false;
+    return isNear || lowest >= -margin || highest <= margin ? undefined : true;
+  }
+
+  /** False where no corner of the polygon lies ahead; true where one may. */
+  mayLieAhead(ahead: Ahead, polygon: number): boolean {
+    const boxes = this.#boxes;
+    const dx = (boxes[4 * polygon] ?? 0) - ahead.x;
+    const dy = (boxes[4 * polygon + 1] ?? 0) - ahead.y;
+    const size = (boxes[4 * polygon + 2] ?? 0) + (boxes[4 * polygon + 3] ?? 0) + ROUNDING;
+    return (
+      ahead.firstX * dx + ahead.firstY * dy >= -size && ahead.lastX * dx + ahead.lastY * dy >= -size
+    );
+  }
+}
