@@ -4,12 +4,13 @@ import { deckSchema } from './deck.ts';
 import { idField, nameField, within } from './fields.ts';
 import { micSchema } from './mics/mic.ts';
 import { micClassSchema } from './mics/micClass.ts';
+import { patchSchema } from './patch.ts';
 import { pieceSchema } from './pieces/piece.ts';
 import { playerSchema } from './player.ts';
 import { venueSchema } from './venue.ts';
 
 /** The version of the layout document that this program writes. */
-export const SCHEMA_VERSION = 2;
+export const SCHEMA_VERSION = 3;
 
 /**
  * The layout document: one kit with its player, mics, box, deck and venue facts. Plain JSON; what can be computed is not
@@ -30,5 +31,6 @@ export const layoutSchema = z.strictObject({
   mics: z.array(micSchema).max(64),
   box: boxSchema,
   cabling: cablingSchema,
+  patch: patchSchema,
 });
 export type Layout = z.infer<typeof layoutSchema>;

@@ -12,7 +12,8 @@ import { type Path, type Problem, type ProblemCode, showPath, summary } from './
  * L3 an own class never takes the id of a built-in class;
  * L4 a clip's drum is a drum of the layout, a plate's kick is a kick;
  * L5 a mic hears pieces of the layout, and its class is known;
- * L6 a held piece is held by another piece, and never in a circle.
+ * L6 a held piece is held by another piece, and never in a circle;
+ * L7 a channel is of a mic of the layout; its id is that mic's or, like a split's, its own.
  * What refers to an id that two things share is not judged: which of the two is meant is not known before L1 is mended.
  */
 export function checkReferences(layout: Layout): readonly Problem[] {
@@ -37,6 +38,7 @@ export function checkReferences(layout: Layout): readonly Problem[] {
     ),
     ...layout.pieces.flatMap((piece, index) => heldProblems(piece, index, known)),
     ...layout.mics.flatMap((mic, index) => micProblems(mic, index, known)),
+    ...lostChannels(layout),
   ];
 }
 
@@ -67,10 +69,14 @@ const problem = (code: ProblemCode, path: Path, expected: string, actual: unknow
 
 function sharedIds(layout: Layout): SharedId[] {
   const firstPlace = new Map<Id, string>();
-  const lists = { pieces: layout.pieces, mics: layout.mics, ownClasses: layout.ownClasses };
-  return Object.entries(lists).flatMap(([list, entries]) =>
-    entries.flatMap(({ id }, index) => {
-      const path = [list, index, 'id'];
+  const firstChannels = new Set<Id>();
+  return named(layout).flatMap(([list, entries]) =>
+    entries.flatMap(({ id, mic }, index) => {
+      const path = [...list, index, 'id'];
+      if (mic === id && !firstChannels.has(id)) {
+        firstChannels.add(id);
+        return [];
+      }
       const first = firstPlace.get(id);
       if (first !== undefined) {
         const expected = `an id of its own (${first} has this one)`;
@@ -79,6 +85,26 @@ function sharedIds(layout: Layout): SharedId[] {
       firstPlace.set(id, showPath(path));
       return [];
     }),
+  );
+}
+
+type Named = readonly [list: Path, entries: readonly { readonly id: Id; readonly mic?: Id }[]];
+
+/** Everything with an id; a channel also with its mic, whose id the first channel shares. */
+const named = ({ pieces, mics, ownClasses, patch }: Layout): readonly Named[] => [
+  [['pieces'], pieces],
+  [['mics'], mics],
+  [['ownClasses'], ownClasses],
+  [['patch', 'channels'], patch.channels],
+  [['patch', 'splits'], patch.splits],
+];
+
+function lostChannels({ mics, patch }: Layout): Problem[] {
+  const known = new Set(mics.map(({ id }) => id));
+  return patch.channels.flatMap(({ mic }, index) =>
+    known.has(mic)
+      ? []
+      : [problem('no-such-thing', ['patch', 'channels', index, 'mic'], 'the id of a mic', mic)],
   );
 }
 

@@ -1,18 +1,17 @@
 import type { Id } from '../layout/fields.ts';
 import type { MicClass } from '../layout/mics/micClass.ts';
 import type { Mount } from '../layout/mics/mount.ts';
+import type { Channel, Insert, PatchSettings, Polarity } from '../layout/patch.ts';
 import type { Rig } from '../rig/placed.ts';
 import type { Decibels } from '../units/quantity.ts';
-import type { Channel } from './channels/channel.ts';
 import { channelNumbers, channelsInOrder } from './channels/channelOrder.ts';
 import { festivalOrder } from './festivalOrder.ts';
-import type { PatchSettings } from './patch.ts';
 import { type HeadPlace, type PatchSource, type Pickup, pickupsOf } from './pickup.ts';
-import { type Polarity, reversedMics } from './polarity.ts';
+import { reversedMics } from './polarity.ts';
 import type { Hertz } from './quantities.ts';
 import { splitOf } from './splits/split.ts';
 import { rowSupplies, suppliesReaching } from './splits/supply.ts';
-import { type HighPassRange, highPassStart, type Insert, insertStart, padStart } from './starts.ts';
+import { type HighPassRange, highPassStart, insertStart, padStart } from './starts.ts';
 
 /** A value of a row: what holds, where one would start, and whether it was set by hand. */
 export interface Chosen<T> {

@@ -1,7 +1,7 @@
+import type { PatchSettings } from '../layout/patch.ts';
 import type { PatchFact } from './fact.ts';
 import { inputFacts } from './inputFacts.ts';
 import type { InputRow } from './inputList.ts';
-import type { PatchSettings } from './patch.ts';
 import { splitFacts } from './splits/splitFacts.ts';
 
 /** Everything wrong with an input list and its splits: I1 to I7, then S1 to S12. */

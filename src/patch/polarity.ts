@@ -1,8 +1,6 @@
 import type { Id } from '../layout/fields.ts';
 import type { Pickup } from './pickup.ts';
 
-export type Polarity = 'normal' | 'reversed';
-
 /**
  * Which mics to start with reversed polarity.
  *

@@ -1,8 +1,9 @@
 import type { MicClass } from '../layout/mics/micClass.ts';
+import type { Insert, MusicStyle } from '../layout/patch.ts';
 import type { Decibels } from '../units/quantity.ts';
 import type { Pickup } from './pickup.ts';
 import type { Hertz } from './quantities.ts';
-import { isSoft, type MusicStyle } from './style.ts';
+import { isSoft } from './style.ts';
 
 /** Where to start with a mic's high-pass in the style chosen: a range of common practice, from the acoustics. */
 export interface HighPassRange {
@@ -22,9 +23,6 @@ export function highPassStart({ low, high }: Pick<HighPassRange, 'low' | 'high'>
   const step = middle < FINE_BELOW ? 5 : 10;
   return Math.min(high, Math.max(low, Math.round(middle / step) * step));
 }
-
-/** What is inserted in a channel. */
-export type Insert = 'none' | 'gate' | 'compressor' | 'gateAndCompressor';
 
 /**
  * B2 Inserts to start from (common practice, no source): in loud styles kick and the snare's stick side get gate and

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { Layout } from '../../src/layout/layout.ts';
 import type { Mic } from '../../src/layout/mics/mic.ts';
+import { DEFAULT_PATCH } from '../../src/layout/patch.ts';
 import { plainChannel } from '../../src/patch/channels/channel.ts';
 import { inputFacts } from '../../src/patch/inputFacts.ts';
-import { DEFAULT_PATCH } from '../../src/patch/patch.ts';
 import { usualSplit } from '../../src/patch/splits/split.ts';
 import { kits } from '../rig/kits.ts';
 import { demoWithMore, patchWith, rowsOf } from './scenes.ts';

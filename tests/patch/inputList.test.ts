@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { createAcoustics } from '../../src/acoustics/acoustics.ts';
+import { DEFAULT_PATCH } from '../../src/layout/patch.ts';
 import { plainChannel } from '../../src/patch/channels/channel.ts';
 import { festivalMics, inputList } from '../../src/patch/inputList.ts';
-import { DEFAULT_PATCH } from '../../src/patch/patch.ts';
 import { usualSplit } from '../../src/patch/splits/split.ts';
 import { buildRig } from '../../src/rig/buildRig.ts';
 import { randomKit } from '../support/randomKit.ts';

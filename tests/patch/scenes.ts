@@ -3,8 +3,8 @@ import { largeKit } from '../../src/layout/catalogue/kits/largeKit.ts';
 import { onMicStand } from '../../src/layout/catalogue/kits/startingKit.ts';
 import type { Layout } from '../../src/layout/layout.ts';
 import type { Mic } from '../../src/layout/mics/mic.ts';
+import { DEFAULT_PATCH, type PatchSettings } from '../../src/layout/patch.ts';
 import { type InputRow, inputList } from '../../src/patch/inputList.ts';
-import { DEFAULT_PATCH, type PatchSettings } from '../../src/patch/patch.ts';
 import { buildRig } from '../../src/rig/buildRig.ts';
 
 /** A mic with its tip at a point, looking up or down. */

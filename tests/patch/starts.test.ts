@@ -2,9 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { highPassFor } from '../../src/acoustics/highPass.ts';
 import { MIC_CLASSES } from '../../src/layout/catalogue/micClasses.ts';
+import type { MusicStyle } from '../../src/layout/patch.ts';
 import { pickupsOf } from '../../src/patch/pickup.ts';
 import { highPassStart, insertStart, padStart } from '../../src/patch/starts.ts';
-import type { MusicStyle } from '../../src/patch/style.ts';
 import { buildRig } from '../../src/rig/buildRig.ts';
 import { largeWithMore } from './scenes.ts';
 

@@ -1,4 +1,5 @@
 import { type Layout, SCHEMA_VERSION } from '../../src/layout/layout.ts';
+import { DEFAULT_PATCH } from '../../src/layout/patch.ts';
 
 /** A small layout that passes every check. */
 export const sample = (id: string, name = 'Small club'): Layout => ({
@@ -33,4 +34,5 @@ export const sample = (id: string, name = 'Small club'): Layout => ({
   mics: [],
   box: { x: 1000, y: 800, turn: 0, inputs: 12, tail: 15_000 },
   cabling: { loopAtMic: 300, loopAtBox: 300, dressing: 10, keepAway: 30, stock: [] },
+  patch: DEFAULT_PATCH,
 });

@@ -9,7 +9,10 @@ const LONGEST = 40;
  */
 export function freshId(layout: Layout, stem: string): Id {
   const taken = new Set(
-    [...layout.pieces, ...layout.mics, ...layout.ownClasses].map((thing) => thing.id),
+    [
+      ...[...layout.pieces, ...layout.mics, ...layout.ownClasses],
+      ...[...layout.patch.channels, ...layout.patch.splits],
+    ].map((thing) => thing.id),
   );
   const clean = cleanStem(stem);
   if (!taken.has(clean)) return clean;

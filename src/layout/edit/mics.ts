@@ -9,6 +9,7 @@ import { isDrum } from '../pieces/piece.ts';
 import { mostEntries } from '../schema/listLimit.ts';
 import { changeMic, heardOnce, refersWell } from './change.ts';
 import { freshId } from './ids.ts';
+import { withoutLostChannels } from './patch.ts';
 import type { Spot } from './pieces.ts';
 import { tidy, tidyAzimuth, tidySpot } from './tidy.ts';
 
@@ -30,9 +31,10 @@ export function addMic(layout: Layout, mic: Mic): Layout {
   return { ...layout, mics: [...layout.mics, { ...known, id: freshId(layout, mic.id) }] };
 }
 
+/** A layout without one mic and its channels. */
 export function deleteMic(layout: Layout, id: Id): Layout {
   const mics = layout.mics.filter((mic) => mic.id !== id);
-  return mics.length === layout.mics.length ? layout : { ...layout, mics };
+  return mics.length === layout.mics.length ? layout : withoutLostChannels({ ...layout, mics });
 }
 
 /** How far a copied mic stands from the first: round the rim, or on the plan. */

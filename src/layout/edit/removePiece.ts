@@ -5,6 +5,7 @@ import type { Mic } from '../mics/mic.ts';
 import type { Piece } from '../pieces/piece.ts';
 import { carrierOf } from '../references.ts';
 import { heardOnce, mapShared } from './change.ts';
+import { withoutLostChannels } from './patch.ts';
 
 /** Feet of the stand that a piece gets when what held it is gone. */
 const STAND_SPREAD = 280;
@@ -22,7 +23,8 @@ export function deletePiece(layout: Layout, id: Id): Layout {
   const kept = { ...layout, pieces };
   const stay = layout.mics.filter((mic) => !goesWith(mic, id));
   const staying = stay.length === layout.mics.length ? layout.mics : stay;
-  return { ...kept, mics: mapShared(staying, (mic) => heardOnce(kept, mic)) };
+  const mics = mapShared(staying, (mic) => heardOnce(kept, mic));
+  return withoutLostChannels({ ...kept, mics });
 }
 
 const goesWith = ({ mount }: Mic, id: Id): boolean =>

@@ -16,6 +16,16 @@ import { layoutSchema } from '../layout.ts';
 import { micSchema } from '../mics/mic.ts';
 import { micClassSchema } from '../mics/micClass.ts';
 import { clipMount, plateInKick, plateOnDeck, standClassField, standMount } from '../mics/mount.ts';
+import {
+  channelLeg,
+  channelSchema,
+  checkResult,
+  otherLeg,
+  patchSchema,
+  pullTick,
+  spareRules,
+  splitSchema,
+} from '../patch.ts';
 import { cymbalSchema } from '../pieces/cymbal.ts';
 import { drumSchema, rimField } from '../pieces/drum.ts';
 import { hiHatSchema } from '../pieces/hiHat.ts';
@@ -50,6 +60,7 @@ function meanings(): Meanings {
     ...playerMeanings,
     ...pieceMeanings,
     ...micMeanings,
+    ...patchMeanings,
   ];
   for (const [schema, description] of entries) registry.add(schema, { description });
   return registry;
@@ -146,4 +157,20 @@ const micMeanings: readonly Meaning[] = [
   [standClassField, 'Class of mic stand.'],
   [plateInKick, 'A boundary plate in a kick, depth behind its front head, mm.'],
   [plateOnDeck, 'A boundary plate on the deck, kit frame, facing turn.'],
+];
+
+const patchMeanings: readonly Meaning[] = [
+  [patchSchema, 'Input list, splits, pull list and line check, as far as they are set by hand.'],
+  [patchSchema.shape.order, 'Ids of channels in the order set by hand; null: festival order.'],
+  [
+    channelSchema,
+    'One channel; null: as usual. The first channel of a mic has the mic’s id. highPass in Hz (0: none), pad in dB.',
+  ],
+  [splitSchema, 'One signal to several places, over a transformer or a plain Y; of: its mic.'],
+  [channelLeg, 'To the mic’s own channel; lifted: pin 1 is open; impedance in ohms.'],
+  [otherLeg, 'To another place; phantom: whether that end gives 48 V.'],
+  [patchSchema.shape.micImpedance, 'Source impedance of the mics, ohms.'],
+  [spareRules, 'Spares of what is needed: a share in percent, and at least so many of each sort.'],
+  [pullTick, 'How many of a sort were carried out to the stage, and how many came back.'],
+  [checkResult, 'What came of checking one channel, and what was checked.'],
 ];

@@ -1,6 +1,6 @@
 import type { Id } from '../../layout/fields.ts';
-import type { PatchSettings } from '../patch.ts';
-import { type Channel, plainChannel } from './channel.ts';
+import type { Channel, PatchSettings } from '../../layout/patch.ts';
+import { plainChannel } from './channel.ts';
 
 /**
  * The channels of some mics, given in festival order, in the order of the list.

@@ -1,6 +1,6 @@
 import type { Id } from '../../layout/fields.ts';
-import type { PatchSettings } from '../patch.ts';
-import { type Channel, plainChannel } from './channel.ts';
+import type { Channel, PatchSettings } from '../../layout/patch.ts';
+import { plainChannel } from './channel.ts';
 import { channelsInOrder, moveInOrder } from './channelOrder.ts';
 
 /**
@@ -58,7 +58,7 @@ export function moveChannel(
 ): PatchSettings {
   const before = channelsInOrder(mics, patch).map((channel) => channel.id);
   const order = moveInOrder(before, id, to);
-  return order === before ? patch : { ...patch, order };
+  return order === before ? patch : { ...patch, order: [...order] };
 }
 
 /** Gives the list back to the festival order. */

@@ -1,7 +1,7 @@
 import type { Layout } from '../../layout/layout.ts';
+import type { Split } from '../../layout/patch.ts';
 import type { InputRow } from '../inputList.ts';
 import type { CheckStep } from '../lineCheck/lineCheck.ts';
-import type { Split } from '../splits/split.ts';
 import {
   colourWords,
   INSERTS,

@@ -1,8 +1,9 @@
 import { findMicClass } from '../../layout/catalogue/micClasses.ts';
 import { STAND_CLASSES } from '../../layout/catalogue/standClasses.ts';
 import type { Layout } from '../../layout/layout.ts';
+import type { PullItem, PullKind } from '../../layout/patch.ts';
 import type { LengthUnit } from '../../units/lengthText.ts';
-import { isSameItem, type PullItem, type PullKind } from '../pull/pullItem.ts';
+import { isSameItem } from '../pull/pullItem.ts';
 import type { PullLine } from '../pull/pullList.ts';
 import type { StrikeLine } from '../pull/ticks.ts';
 import { longNumber, longUnit } from './cellWords.ts';

@@ -1,7 +1,6 @@
 import type { Id } from '../../layout/fields.ts';
+import type { CheckOutcome, CheckResult, PatchSettings } from '../../layout/patch.ts';
 import type { InputRow } from '../inputList.ts';
-import type { PatchSettings } from '../patch.ts';
-import type { CheckOutcome, CheckResult } from './checkResult.ts';
 
 /** What to do about 48 V before a line is opened (W2). */
 export type PhantomStep = 'leave-on' | 'leave-off' | 'switch-on' | 'switch-off';

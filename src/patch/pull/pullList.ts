@@ -1,8 +1,8 @@
 import { STAND_CLASSES } from '../../layout/catalogue/standClasses.ts';
 import type { Layout } from '../../layout/layout.ts';
+import type { PatchSettings, PullItem, PullKind } from '../../layout/patch.ts';
 import type { Mm } from '../../units/quantity.ts';
-import type { PatchSettings } from '../patch.ts';
-import { PULL_KINDS, type PullItem, type PullKind } from './pullItem.ts';
+import { PULL_KINDS } from './pullItem.ts';
 import { sparesFor } from './spares.ts';
 
 /** One line of the pull list. */

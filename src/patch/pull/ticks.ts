@@ -1,5 +1,5 @@
-import type { PatchSettings } from '../patch.ts';
-import { isSameItem, type PullItem, type PullTick } from './pullItem.ts';
+import type { PatchSettings, PullItem, PullTick } from '../../layout/patch.ts';
+import { isSameItem } from './pullItem.ts';
 import type { PullLine } from './pullList.ts';
 
 /** One sort of thing at strike. */

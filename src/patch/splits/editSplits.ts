@@ -1,6 +1,5 @@
 import type { Id } from '../../layout/fields.ts';
-import type { PatchSettings } from '../patch.ts';
-import type { Leg, Split } from './split.ts';
+import type { Leg, PatchSettings, Split } from '../../layout/patch.ts';
 
 /** Edits of splits: pure, and the same object when they have no effect. A wrong split can be kept: facts say what is wrong. */
 

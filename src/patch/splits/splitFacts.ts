@@ -1,9 +1,9 @@
 import type { Id } from '../../layout/fields.ts';
 import type { MicClass } from '../../layout/mics/micClass.ts';
+import type { Leg, Split } from '../../layout/patch.ts';
 import type { PatchFact, SplitCode } from '../fact.ts';
 import { P48, shortCircuit } from '../phantom.ts';
 import type { Ohms } from '../quantities.ts';
-import type { Leg, Split } from './split.ts';
 import { splitLoad } from './splitLoad.ts';
 import { gives, suppliesReaching, voltsThrough } from './supply.ts';
 

@@ -1,6 +1,6 @@
+import type { Leg, Split } from '../../layout/patch.ts';
 import { P48, voltsAtMic } from '../phantom.ts';
 import type { Volts } from '../quantities.ts';
-import type { Leg, Split } from './split.ts';
 
 /** Whether the far end of a leg gives 48 V; `channel` is what the mic's row of the input list says. */
 export const gives = (leg: Leg, channel: boolean): boolean =>

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { STARTING_KITS } from '../../../src/layout/catalogue/kits/startingKits.ts';
 import { fromVersion1 } from '../../../src/layout/migrations/fromVersion1.ts';
+import { DEFAULT_PATCH } from '../../../src/layout/patch.ts';
 import { checkLayout, readLayout } from '../../../src/layout/read.ts';
 
 const stored = (name: string): string =>
@@ -17,8 +18,9 @@ test.each(['demo', 'every-mount', 'large-kit', 'left-handed'])(
       ok: true,
       layout: {
         ...before,
-        schema: 2,
+        schema: 3,
         player: { ...before.player, hiHat: 'either', lean: 200 },
+        patch: DEFAULT_PATCH,
       },
     });
   },

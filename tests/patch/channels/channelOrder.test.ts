@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Channel, plainChannel } from '../../../src/patch/channels/channel.ts';
+import type { Channel } from '../../../src/layout/patch.ts';
+import { plainChannel } from '../../../src/patch/channels/channel.ts';
 import {
   channelNumbers,
   channelsInOrder,

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { DEFAULT_PATCH } from '../../../src/layout/patch.ts';
 import { plainChannel } from '../../../src/patch/channels/channel.ts';
 import {
   addChannel,
@@ -7,7 +8,6 @@ import {
   orderByFestival,
   removeChannel,
 } from '../../../src/patch/channels/editChannels.ts';
-import { DEFAULT_PATCH } from '../../../src/patch/patch.ts';
 import { deepFreeze } from '../../support/deepFreeze.ts';
 
 const MICS = ['kick', 'snare', 'hat'];

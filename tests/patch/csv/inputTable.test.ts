@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { DEFAULT_PATCH } from '../../../src/layout/patch.ts';
 import { plainChannel } from '../../../src/patch/channels/channel.ts';
 import { checkTable, inputTable } from '../../../src/patch/csv/inputTable.ts';
 import { toCsv } from '../../../src/patch/csv/toCsv.ts';
 import { lineCheck, recordCheck } from '../../../src/patch/lineCheck/lineCheck.ts';
-import { DEFAULT_PATCH } from '../../../src/patch/patch.ts';
 import { usualSplit } from '../../../src/patch/splits/split.ts';
 import { randomKit } from '../../support/randomKit.ts';
 import { demoWithMore, patchWith, rowOf, rowsOf } from '../scenes.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { type CheckOutcome, DEFAULT_PATCH, type PatchSettings } from '../../../src/layout/patch.ts';
 import { plainChannel } from '../../../src/patch/channels/channel.ts';
 import type { InputRow } from '../../../src/patch/inputList.ts';
-import type { CheckOutcome } from '../../../src/patch/lineCheck/checkResult.ts';
 import {
   checkSummary,
   clearChecks,
@@ -9,7 +9,6 @@ import {
   nextStep,
   recordCheck,
 } from '../../../src/patch/lineCheck/lineCheck.ts';
-import { DEFAULT_PATCH, type PatchSettings } from '../../../src/patch/patch.ts';
 import { deepFreeze } from '../../support/deepFreeze.ts';
 import { demoWithMore, patchWith, rowOf, rowsOf } from '../scenes.ts';
 

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { standSpec } from '../../../src/layout/catalogue/standClasses.ts';
 import type { Layout } from '../../../src/layout/layout.ts';
-import { DEFAULT_PATCH } from '../../../src/patch/patch.ts';
+import { DEFAULT_PATCH } from '../../../src/layout/patch.ts';
 import { type PullLine, type PullNeeds, pullList } from '../../../src/patch/pull/pullList.ts';
 import { usualSplit } from '../../../src/patch/splits/split.ts';
 import { kit, kits } from '../../rig/kits.ts';

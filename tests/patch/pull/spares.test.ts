@@ -1,15 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { DEFAULT_SPARES, sparesFor } from '../../../src/patch/pull/spares.ts';
+import { DEFAULT_PATCH } from '../../../src/layout/patch.ts';
+import { sparesFor } from '../../../src/patch/pull/spares.ts';
 
 const rule = (percent: number, least: number) => ({ usual: { percent, least }, byKind: {} });
 
 describe('P4 spares', () => {
   it('by default: a tenth, at least one of each; none of box, tail and sandbags', () => {
-    const of = (needed: number) => sparesFor(needed, 'mic', DEFAULT_SPARES);
+    const of = (needed: number) => sparesFor(needed, 'mic', DEFAULT_PATCH.spares);
     expect([0, 1, 9, 10, 11, 20, 21].map(of)).toEqual([0, 1, 1, 1, 2, 2, 3]);
     for (const kind of ['box', 'tail', 'sandbag'] as const) {
-      expect(sparesFor(3, kind, DEFAULT_SPARES)).toBe(0);
+      expect(sparesFor(3, kind, DEFAULT_PATCH.spares)).toBe(0);
     }
   });
 

@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { DEFAULT_PATCH, type PatchSettings } from '../../../src/patch/patch.ts';
-import type { PullItem } from '../../../src/patch/pull/pullItem.ts';
+import { DEFAULT_PATCH, type PatchSettings, type PullItem } from '../../../src/layout/patch.ts';
 import { pullList } from '../../../src/patch/pull/pullList.ts';
 import {
   clearTicks,

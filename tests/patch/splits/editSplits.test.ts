@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { DEFAULT_PATCH } from '../../../src/patch/patch.ts';
+import { DEFAULT_PATCH, type Leg } from '../../../src/layout/patch.ts';
 import {
   addLeg,
   addSplit,
@@ -8,7 +8,7 @@ import {
   removeSplit,
   replaceLeg,
 } from '../../../src/patch/splits/editSplits.ts';
-import { type Leg, splitOf, usualSplit } from '../../../src/patch/splits/split.ts';
+import { splitOf, usualSplit } from '../../../src/patch/splits/split.ts';
 import { deepFreeze } from '../../support/deepFreeze.ts';
 
 const split = usualSplit('split', 'kick', 'Seat shaker');

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Leg, type Split, usualSplit } from '../../../src/patch/splits/split.ts';
+import type { Leg, Split } from '../../../src/layout/patch.ts';
+import { usualSplit } from '../../../src/patch/splits/split.ts';
 import { type SplitMic, splitFacts } from '../../../src/patch/splits/splitFacts.ts';
 
 const condenser: SplitMic = { id: 'hat', micClass: { phantom: true }, phantom: true };
@@ -11,7 +12,7 @@ const ofHat = usualSplit('split', 'hat', 'Monitors');
 const [channelLeg, otherLeg] = ofHat.legs;
 if (!channelLeg || otherLeg?.to !== 'other') throw new Error('a usual split has two legs');
 const monitors = otherLeg;
-const withLegs = (...legs: readonly Leg[]): Split => ({ ...ofHat, legs });
+const withLegs = (...legs: Leg[]): Split => ({ ...ofHat, legs });
 const y = withLegs(channelLeg, { ...monitors, connection: 'direct' });
 const plainY: Split = { ...y, kind: 'y' };
 

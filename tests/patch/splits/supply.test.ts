@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { type Leg, type Split, usualSplit } from '../../../src/patch/splits/split.ts';
+import type { Leg, Split } from '../../../src/layout/patch.ts';
+import { usualSplit } from '../../../src/patch/splits/split.ts';
 import { rowSupplies, suppliesReaching, voltsThrough } from '../../../src/patch/splits/supply.ts';
 
 const usual = usualSplit('split', 'hat', 'Monitors');

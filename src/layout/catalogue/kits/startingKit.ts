@@ -4,6 +4,7 @@ import type { Id } from '../../fields.ts';
 import { type Layout, SCHEMA_VERSION } from '../../layout.ts';
 import type { Mic } from '../../mics/mic.ts';
 import type { ClipMount, Mount, StandClass, StandMount } from '../../mics/mount.ts';
+import { DEFAULT_PATCH } from '../../patch.ts';
 import type { Piece } from '../../pieces/piece.ts';
 import type { Player } from '../../player.ts';
 import type { BuiltInMicClassId } from '../micClasses.ts';
@@ -77,6 +78,7 @@ export const startingKit = (parts: KitParts): Layout => ({
   mics: numbered(parts.mics),
   box: parts.box,
   cabling: { loopAtMic: 500, loopAtBox: 500, dressing: 5, keepAway: 50, stock: metricStock },
+  patch: DEFAULT_PATCH,
 });
 
 /** Mics plugged into the box in the order in which they are listed. */
