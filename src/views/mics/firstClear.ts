@@ -6,11 +6,14 @@ import { createAnalyst } from '../../report/analyse.ts';
 /** Places tried at most: enough for every usual one, few enough for one tap. */
 const MOST_TRIED = 60;
 
+/** To stand in another's way is as bad as this many lesser faults: a stand that may tip can be weighted down. */
+const IN_THE_WAY = 4;
+
 const analyse = createAnalyst();
 
 /**
- * The first of the offered mics that stands clear with nothing found against it; where none does, the one with the fewest
- * faults and then the most clearance. Undefined when nothing is offered.
+ * The first of the offered mics that stands clear with nothing found against it, other mics included; where none does, the one with the
+ * fewest faults, standing in the way counted first, and then the most clearance. Undefined when nothing is offered.
  */
 export function firstClear(layout: Layout, offered: Iterable<Mic>): Mic | undefined {
   let best: { readonly mic: Mic; readonly faults: number; readonly clearance: number } | undefined;
@@ -40,7 +43,11 @@ function judge(layout: Layout, mic: Mic) {
     ({ severity, about, code }) =>
       severity !== 'note' && about.includes(placed.id) && !isAboutCable(code),
   );
-  return { faults: found.length, clearance: row?.clearance ?? Number.POSITIVE_INFINITY };
+  const faults = found.reduce((sum, { severity, about }) => {
+    const isInTheWay = severity === 'stop' || about.length > 1;
+    return sum + (isInTheWay ? IN_THE_WAY : 1);
+  }, 0);
+  return { faults, clearance: row?.clearance ?? Number.POSITIVE_INFINITY };
 }
 
 /** Cables are judged by their own list: a short stock is no fault of the place. */

@@ -21,6 +21,24 @@ describe('the usual mic at the first clear place', () => {
     }
   });
 
+  it('keeps off the mics that are there: a second one for every group stands free of them too', () => {
+    const analyse = createAnalyst();
+    for (const { make } of STARTING_KITS) {
+      const kit = make('kit');
+      for (const { name, hears } of micGroups(kit)) {
+        const mic = firstClear(kit, offeredMics(kit, hears));
+        if (!mic) throw new Error(`${kit.name}: ${name} has no place`);
+        const report = analyse(addMic(kit, mic));
+        const row = report.clearances.find((each) => each.mic === mic.id);
+        const inTheWay = report.findings.filter(
+          ({ about, code }) =>
+            about.length > 1 && about.includes(mic.id) && !code.startsWith('run-'),
+        );
+        expect([kit.name, name, row?.verdict, inTheWay]).toEqual([kit.name, name, 'clear', []]);
+      }
+    }
+  });
+
   it('takes the first when it is clear, and nothing when nothing is offered', () => {
     const bare = { ...sample, mics: [] };
     const [first, ...rest] = sample.mics.filter((mic) => mic.mount.kind === 'clip');
