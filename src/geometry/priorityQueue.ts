@@ -17,6 +17,11 @@ export class PriorityQueue<T> {
     this.#heap[place] = entry;
   }
 
+  /** The smallest key; infinite when the queue is empty. */
+  firstKey(): number {
+    return this.#heap[0]?.key ?? Number.POSITIVE_INFINITY;
+  }
+
   /** Takes the first entry out; undefined when the queue is empty. */
   pop(): T | undefined {
     const first = this.#heap[0];

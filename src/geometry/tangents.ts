@@ -36,9 +36,9 @@ export class Place<F extends Frame = 'kit'> {
   /** The obstacles that have the place strictly inside, if it is a corner: no way leads over it. */
   readonly buriedIn: readonly number[];
   /** What blocks the stretch to each corner, by the corner's number. */
-  readonly blockers = new Map<number, readonly number[]>();
+  blockers: Map<number, readonly number[]> | undefined;
   /** Where lines from here touch each obstacle. */
-  readonly touches = new Map<number, readonly Touch<F>[]>();
+  touches: Map<number, readonly Touch<F>[]> | undefined;
 
   constructor(
     point: Vec2<F>,
@@ -50,6 +50,8 @@ export class Place<F extends Frame = 'kit'> {
     this.corner = corner;
     this.free = free;
     this.buriedIn = buriedIn;
+    this.blockers = undefined;
+    this.touches = undefined;
   }
 }
 
@@ -95,16 +97,18 @@ export class Tangents<F extends Frame> {
     const corner = p.corner && q.corner && p.corner.number > q.corner.number ? p : q;
     const number = corner.corner?.number;
     if (number === undefined) return p.corner ? this.blockers(q, p) : this.#onTheWay(p, q);
-    const { blockers } = corner === q ? p : q;
-    const known = blockers.get(number);
+    const row = corner === q ? p : q;
+    row.blockers ??= new Map();
+    const known = row.blockers.get(number);
     if (known) return known;
     const found = this.#onTheWay(p, q);
-    blockers.set(number, found);
+    row.blockers.set(number, found);
     return found;
   }
 
   /** Corners of one obstacle that a way from a place can go to: where a line from there touches it, or next on its outline. */
   touches(place: Place<F>, obstacle: number): readonly Touch<F>[] {
+    place.touches ??= new Map();
     const known = place.touches.get(obstacle);
     if (known) return known;
     const found = this.#touchesFrom(place, obstacle);
