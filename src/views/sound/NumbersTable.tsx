@@ -16,7 +16,7 @@ export function NumbersTable({ caption, head, rows }: NumbersTableProps) {
         {shown ? 'Hide the numbers' : 'Show the numbers'}
         <span className="spoken"> of {caption}</span>
       </button>
-      <div className={shown ? 'sound-table' : 'sound-table spoken printed'}>
+      <div className={shown ? 'sound-table' : 'spoken printed'}>
         <FigureTable caption={caption} head={head} rows={rows} />
       </div>
     </div>

@@ -75,7 +75,7 @@ function CymbalTable({ overheads }: { readonly overheads: OverheadSound }) {
     <div className="sound-table">
       <FigureTable
         caption="What each overhead hears"
-        head={['', ...mics.map(({ mic }) => nameOf(layout, mic))]}
+        head={['Heard', ...mics.map(({ mic }) => nameOf(layout, mic))]}
         rows={[
           ...cymbals,
           ['Snare', ...mics.map(({ snare }) => levelWords(snare ?? Number.NaN))],
