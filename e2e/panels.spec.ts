@@ -291,7 +291,7 @@ test('the stage and the player are set by numbers', async ({ page }) => {
   await page.getByLabel('Notes').fill('Load in by the side door');
   await section(page, 'Player');
   await type(page, 'Stature, standing', '1820');
-  await page.locator('summary').click();
+  await page.locator('summary', { hasText: 'Measured body lengths' }).click();
   await type(page, 'Upper arm', '350');
   await expect(field(page, 'Upper arm')).toHaveValue('350 mm');
   await type(page, 'Upper arm', '');
