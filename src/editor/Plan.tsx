@@ -1,24 +1,19 @@
 import { type RefObject, useEffect, useId, useMemo, useRef, useState } from 'react';
-import type { OpenLayout } from '../session/session.ts';
-import { useSession } from '../session/session.ts';
-import { handleBoxes } from './canvas/Handles.tsx';
-import { PlanStage } from './canvas/PlanStage.tsx';
-import { PlanButtons } from './PlanButtons.tsx';
+import { createFigures } from '../report/figure.ts';
+import { type OpenLayout, useSession } from '../session/session.ts';
+import { focusOn, type MicFocus } from './canvas/micFocus.ts';
+import { ElevationPane } from './ElevationPane.tsx';
+import { KeyList } from './PlanButtons.tsx';
+import { PlanPane } from './PlanPane.tsx';
 import { PlanText } from './PlanText.tsx';
 import { palettes } from './palette.ts';
-import { outlinesOf, pickablesOf } from './pick/pickables.ts';
+import { holdsTwo, panesOf } from './panes.ts';
 import './plan.css';
-import { RingCard } from './rim/RingCard.tsx';
-import { useAskedPlace } from './rim/useAskedPlace.ts';
-import { handlesOf } from './tools/handles.ts';
-import { useKeys } from './useKeys.ts';
-import { usePointers } from './usePointers.ts';
-import { useRevealSelected, useShownFinding } from './useReveal.ts';
-import { useView } from './view/useView.ts';
+import { ViewChoice } from './ViewChoice.tsx';
 import type { ScreenSize } from './view/view.ts';
-import { planName } from './words.ts';
+import { drawingsName } from './words.ts';
 
-/** The plan of the open layout; fills its parent. Empty while no layout is open. */
+/** The plan and the elevations of the open layout; fills its parent. Empty while no layout is open. */
 export function Plan() {
   const open = useSession((state) => state.open);
   const theme = useSession((state) => state.preferences.theme);
@@ -29,83 +24,54 @@ export function Plan() {
     <section
       ref={frame}
       className={`plan plan-${theme}`}
-      aria-label={planName}
+      aria-label={drawingsName}
       style={{ background: palettes[theme].floor }}
     >
-      {shown && <OpenPlan open={open} size={size} />}
+      {shown && <OpenDrawings open={open} size={size} />}
     </section>
   );
 }
 
-function OpenPlan({ open, size }: { readonly open: OpenLayout; readonly size: ScreenSize }) {
-  const { layout, report } = open;
-  const preferences = useSession((state) => state.preferences);
-  const selection = useSession((state) => state.selection);
-  const zone = useSession((state) => state.zone);
-  const ring = useSession((state) => state.ring);
-  const floor = useSession((state) => state.floor);
-  const controls = useView(open, size, preferences.seenFrom);
-  const { view } = controls;
-  const kitView = useMemo(() => ({ view, deck: layout.deck }), [view, layout.deck]);
-  const { showRuns } = preferences;
-  const pickables = useMemo(
-    () => pickablesOf(layout, report, showRuns),
-    [layout, report, showRuns],
-  );
-  const highlighted = useMemo(() => outlinesOf(pickables, selection), [pickables, selection]);
-  const handles = useMemo(
-    () => handlesOf(layout, report.rig, selection, kitView),
-    [layout, report.rig, selection, kitView],
-  );
-  const covered = useMemo(() => handleBoxes(handles), [handles]);
-  const finding = useShownFinding(open, controls);
-  useRevealSelected(open, selection, controls);
-  const touch = useRef<HTMLDivElement>(null);
-  const asked = useAskedPlace(open, ring, kitView);
-  const tapFirst = asked.ask;
-  const ground = { kitView, pickables, handles, controls, tapFirst };
-  const { takeBack, ...pointers } = usePointers(touch, ground);
-  const keys = useKeys({ kitView, controls, takeBack });
+function OpenDrawings({ open, size }: { readonly open: OpenLayout; readonly size: ScreenSize }) {
+  const drawing = useSession((state) => state.preferences.drawing);
+  const panes = useMemo(() => panesOf(drawing, size), [drawing, size]);
+  const focus = useMicFocus(open);
   const described = useId();
   return (
     <>
-      <PlanStage
-        open={open}
-        selection={selection}
-        zone={zone}
-        ring={ring}
-        floor={floor}
-        asked={asked.place}
-        preferences={preferences}
-        kitView={kitView}
-        highlighted={highlighted}
-        handles={handles}
-        covered={covered}
-        finding={finding}
-      />
-      {/* One surface for every finger and key: what they mean is found from the drawing's geometry. */}
-      <div
-        ref={touch}
-        className="plan-touch"
-        role="application"
-        aria-label={planName}
-        aria-describedby={described}
-        // biome-ignore lint/a11y/noNoninteractiveTabindex: an application is interactive; its keys are described to those who hear it.
-        tabIndex={0}
-        {...pointers}
-        {...keys}
-      />
-      <PlanButtons controls={controls} size={size} />
-      <PlanText
-        id={described}
-        open={open}
-        selection={selection}
-        zone={zone}
-        ring={ring}
-        floor={floor}
-      />
-      {asked.place && <RingCard layout={layout} place={asked.place} forget={asked.forget} />}
+      {panes.map(({ kind, left, top, size: own }) => (
+        <div key={kind} className="plan-pane" style={{ left, top, ...own }}>
+          {kind === 'plan' ? (
+            <PlanPane open={open} size={own} focus={focus} described={described} />
+          ) : (
+            <ElevationPane
+              open={open}
+              size={own}
+              focus={focus}
+              described={described}
+              facing={kind}
+            />
+          )}
+        </div>
+      ))}
+      <div className="plan-head">
+        <PlanText id={described} open={open} />
+        <ViewChoice roomForTwo={holdsTwo(size)} />
+        <KeyList />
+      </div>
     </>
+  );
+}
+
+/** What the selected mic is judged by; null when no mic is selected. */
+function useMicFocus({ layout, report }: OpenLayout): MicFocus | null {
+  const selection = useSession((state) => state.selection);
+  const mic = selection?.kind === 'mic' ? selection.id : null;
+  const [figureIn] = useState(createFigures);
+  const figure = figureIn(layout);
+  return useMemo(
+    () => (mic === null ? null : focusOn(layout, report, mic, figure)),
+    [layout, report, mic, figure],
   );
 }
 

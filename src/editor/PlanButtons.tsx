@@ -1,35 +1,27 @@
-import { useId, useState } from 'react';
+import { memo, useId, useState } from 'react';
 import type { ViewControls } from './view/useView.ts';
-import type { ScreenSize } from './view/view.ts';
 import { planKeys } from './words.ts';
 
 const STEP = 1.4;
 
-interface Props {
-  readonly controls: ViewControls;
-  readonly size: ScreenSize;
-}
-
-/** Zoom and fit for a thumb; the list of keys where there is a keyboard to expect. */
-export function PlanButtons({ controls, size }: Props) {
-  const middle = { x: size.width / 2, y: size.height / 2 };
+/** Zoom and fit for a thumb. */
+export const ZoomButtons = memo(function ZoomButtons({ controls }: { controls: ViewControls }) {
+  const { width, height } = controls.view.size;
+  const middle = { x: width / 2, y: height / 2 };
   return (
-    <>
-      <div className="plan-buttons">
-        <button type="button" aria-label="Zoom in" onClick={() => controls.zoom(STEP, middle)}>
-          <Sign path="M12 5v14M5 12h14" />
-        </button>
-        <button type="button" aria-label="Zoom out" onClick={() => controls.zoom(1 / STEP, middle)}>
-          <Sign path="M5 12h14" />
-        </button>
-        <button type="button" aria-label={fitWords[controls.nextFit]} onClick={controls.fit}>
-          <Sign path={fitSigns[controls.nextFit]} />
-        </button>
-      </div>
-      <Keys />
-    </>
+    <div className="plan-buttons">
+      <button type="button" aria-label="Zoom in" onClick={() => controls.zoom(STEP, middle)}>
+        <Sign path="M12 5v14M5 12h14" />
+      </button>
+      <button type="button" aria-label="Zoom out" onClick={() => controls.zoom(1 / STEP, middle)}>
+        <Sign path="M5 12h14" />
+      </button>
+      <button type="button" aria-label={fitWords[controls.nextFit]} onClick={controls.fit}>
+        <Sign path={fitSigns[controls.nextFit]} />
+      </button>
+    </div>
   );
-}
+});
 
 const fitWords = { deck: 'Show the whole deck', kit: 'Show the kit large' } as const;
 const fitSigns = {
@@ -37,11 +29,21 @@ const fitSigns = {
   kit: 'M9 4v5H4M20 9h-5V4M15 20v-5h5M4 15h5v5',
 } as const;
 
-function Keys() {
+/** The list of keys, where there is a keyboard to expect. */
+export function KeyList() {
   const [shown, setShown] = useState(false);
   const list = useId();
   return (
     <div className="plan-keys">
+      <button
+        type="button"
+        aria-label="Keys"
+        aria-expanded={shown}
+        aria-controls={shown ? list : undefined}
+        onClick={() => setShown(!shown)}
+      >
+        <Sign path="M3 7h18v10H3zM7 10.5h.01M10.3 10.5h.01M13.7 10.5h.01M17 10.5h.01M8 14h8" />
+      </button>
       {shown && (
         <dl id={list}>
           {planKeys.map(([keys, what]) => (
@@ -52,15 +54,6 @@ function Keys() {
           ))}
         </dl>
       )}
-      <button
-        type="button"
-        aria-label="Keys"
-        aria-expanded={shown}
-        aria-controls={shown ? list : undefined}
-        onClick={() => setShown(!shown)}
-      >
-        <Sign path="M3 7h18v10H3zM7 10.5h.01M10.3 10.5h.01M13.7 10.5h.01M17 10.5h.01M8 14h8" />
-      </button>
     </div>
   );
 }

@@ -1,22 +1,18 @@
 import { useEffect, useState } from 'react';
-import type { FloorReport } from '../report/floor.ts';
-import type { RingOfMic } from '../report/ring.ts';
-import type { ForbiddenZone } from '../report/zone.ts';
-import type { Selection } from '../session/selection.ts';
 import { type OpenLayout, useSession } from '../session/session.ts';
 import { floorText, ringText, spokenKeys, spokenSelection, zoneText } from './words.ts';
 
 interface Props {
   readonly id: string;
   readonly open: OpenLayout;
-  readonly selection: Selection | null;
-  readonly zone: ForbiddenZone | null;
-  readonly ring: RingOfMic | null;
-  readonly floor: FloorReport | null;
 }
 
 /** What the plan says in words: how it is used, what is selected, what the hatch means. */
-export function PlanText({ id, open, selection, zone, ring, floor }: Props) {
+export function PlanText({ id, open }: Props) {
+  const selection = useSession((state) => state.selection);
+  const zone = useSession((state) => state.zone);
+  const ring = useSession((state) => state.ring);
+  const floor = useSession((state) => state.floor);
   const showZone = useSession((state) => state.preferences.showZone);
   const isMic = selection?.kind === 'mic' && zone?.mic === selection.id;
   return (

@@ -10,11 +10,9 @@ import {
   session,
 } from '../session/session.ts';
 import { heldFor, type KeyChange, keyEdit } from './tools/keyEdit.ts';
-import { commandOf, type KeyCommand } from './tools/keys.ts';
+import { type ChangeCommand, commandOf, type KeyCommand } from './tools/keys.ts';
 import { neighbour } from './tools/things.ts';
-import { type KitView, moveInKit } from './view/kitView.ts';
 import type { ViewControls } from './view/useView.ts';
-import { axesOf } from './view/view.ts';
 import { keyLabel } from './words.ts';
 
 export interface KeyProps {
@@ -25,8 +23,9 @@ export interface KeyProps {
 }
 
 interface Keyboard {
-  readonly kitView: KitView;
   readonly controls: ViewControls;
+  /** What a key that moves something means in this drawing's frames. */
+  readonly framed: (command: ChangeCommand) => KeyChange;
   /** Takes a drag under way back; true when there was one. */
   readonly takeBack: () => boolean;
 }
@@ -81,8 +80,8 @@ export function useKeys(keyboard: Keyboard): KeyProps {
 function obey(command: KeyCommand, keyboard: Keyboard, held: Held): boolean {
   const { open, selection } = session.getState();
   if (!open) return false;
-  const { controls, kitView } = keyboard;
-  const { width, height } = kitView.view.size;
+  const { controls, framed } = keyboard;
+  const { width, height } = controls.view.size;
   switch (command.kind) {
     case 'cycle':
       return !held.letGo && cycle(open.layout, selection, command.by);
@@ -105,7 +104,7 @@ function obey(command: KeyCommand, keyboard: Keyboard, held: Held): boolean {
       return true;
     default:
       if (!selection) return false;
-      change(open.layout, selection, { asked: inFrames(command, kitView), times: held.times });
+      change(open.layout, selection, { asked: framed(command), times: held.times });
       return true;
   }
 }
@@ -126,16 +125,4 @@ function change(layout: Layout, selection: Selection, { asked, times }: HeldChan
   if (times === 1) beginGesture(keyLabel(layout, selection, asked.kind));
   const whole = heldFor(asked, times);
   previewGesture((before) => keyEdit(before, selection, whole));
-}
-
-type ChangeCommand = Extract<KeyCommand, { kind: 'nudge' | 'turn' | 'lean' | 'raise' }>;
-
-/** A nudge on the screen as one in the kit's and the deck's frames; every other command as it is. */
-function inFrames(command: ChangeCommand, kitView: KitView): KeyChange {
-  if (command.kind !== 'nudge') return command;
-  const { x, y, foot } = command;
-  const axes = axesOf(kitView.view);
-  const { scale } = kitView.view;
-  const kit = moveInKit(kitView, { x: x * scale, y: y * scale });
-  return { kind: 'nudge', kit, deck: { x: (x * scale) / axes.x, y: (y * scale) / axes.y }, foot };
 }

@@ -8,11 +8,11 @@ import {
   select,
   session,
 } from '../session/session.ts';
-import { hitsAt, tapped } from './pick/pick.ts';
+import { grabbed, hitsAt, tapped } from './pick/pick.ts';
 import type { Pickable } from './pick/pickables.ts';
-import type { Drag, Place } from './tools/drag.ts';
+import type { Drag, Hold, Place } from './tools/drag.ts';
 import { type FingerAct, type FingerEvent, noFingers, turn } from './tools/fingers.ts';
-import { type Grab, grabAmong, handleAt } from './tools/grab.ts';
+import { type Grab, handleAt } from './tools/grab.ts';
 import type { Handle } from './tools/handles.ts';
 import { lastPerFrame, screenFrames } from './tools/lastPerFrame.ts';
 import { type KitView, screenToKit } from './view/kitView.ts';
@@ -25,6 +25,8 @@ export interface Ground {
   readonly pickables: readonly Pickable[];
   readonly handles: readonly Handle[];
   readonly controls: ViewControls;
+  /** What a drag of something that was met does; undefined where it can't be dragged. */
+  dragOf(met: Pickable): ((hold: Hold) => Drag) | undefined;
   /** Takes a tap when it is on something that answers by itself; false where it is not. */
   tapFirst(at: ScreenPoint): boolean;
 }
@@ -163,13 +165,14 @@ const placeOf = ({ view, deck }: KitView, at: ScreenPoint): Place => {
 };
 
 /** What a finger there would take hold of: a handle of what is selected, else a thing. */
-function grabAt({ handles, pickables, kitView }: Ground, at: ScreenPoint): Grab | undefined {
-  const { open, selection } = session.getState();
-  if (!open) return undefined;
+function grabAt(ground: Ground, at: ScreenPoint): Grab | undefined {
+  const { handles, pickables, kitView } = ground;
+  const { selection } = session.getState();
   const handle = handleAt(handles, at);
   if (handle && selection) return { selection, start: handle.start };
-  const hits = hitsAt(pickables, screenToKit(kitView, at), kitView.view.scale);
-  return grabAmong(hits, selection, open.layout, open.report.rig);
+  const hit = grabbed(hitsAt(pickables, screenToKit(kitView, at), kitView.view.scale), selection);
+  const start = hit && ground.dragOf(hit.pickable);
+  return start && { selection: hit.pickable.selection, start };
 }
 
 function startDrag({ kitView }: Ground, grab: Grab, at: ScreenPoint): Dragging {

@@ -2,9 +2,11 @@ import type { Layout } from '../layout/layout.ts';
 import type { ClearanceRow, Report } from '../report/report.ts';
 import type { RingOfMic, RingPlace } from '../report/ring.ts';
 import type { Selection } from '../session/selection.ts';
+import type { Drawing } from '../session/session.ts';
 import { wrapDegrees } from '../units/angle.ts';
 import { type LengthUnit, roundedDown, showLength } from '../units/lengthText.ts';
 import type { Mm } from '../units/quantity.ts';
+import type { Standpoint } from './elevation/standpoint.ts';
 import type { Verdict } from './palette.ts';
 import { wholeArcs } from './rim/arcs.ts';
 
@@ -95,6 +97,7 @@ const keyVerbs = {
   turn: 'Turn',
   lean: 'Lean',
   raise: 'Raise',
+  mast: 'Raise the mast of',
   remove: 'Remove',
 } as const;
 
@@ -105,14 +108,37 @@ export const keyLabel = (
   what: keyof typeof keyVerbs,
 ): string => `${keyVerbs[what]} ${nameOfSelection(layout, selection)}`;
 
-/** The plan's own name. */
+/** The names of the drawings, and of all of them. */
 export const planName = 'Plan of the deck';
+export const drawingsName = 'Plan and elevations';
+export const elevationName = ({ facing }: Pick<Standpoint, 'facing'>): string =>
+  facing === 'front' ? 'Front elevation' : 'Side elevation';
+
+/** From where an elevation is looked, the fullest words first. */
+export function elevationTitle({
+  facing,
+  seenFrom,
+}: Pick<Standpoint, 'facing' | 'seenFrom'>): readonly string[] {
+  if (facing === 'side') return ["From the player's right, audience →", 'Side, audience →'];
+  return seenFrom === 'house'
+    ? ['From the front, as the audience sees it', 'From the front']
+    : ['From behind the player', 'From behind'];
+}
+
+export const drawingWords: Readonly<Record<Drawing, string>> = {
+  plan: 'Plan',
+  front: 'Front',
+  side: 'Side',
+  planAndFront: 'Plan + front',
+  planAndSide: 'Plan + side',
+};
 
 /** The keys that the plan answers to, and what they do. */
 export const planKeys: readonly (readonly [keys: string, what: string])[] = [
   ['Tab, Shift Tab', 'go from thing to thing'],
   ['Arrows', 'move by 10 mm; with Shift by 1, with Alt by 50'],
   ['Control arrows', "move a mic's base or a piece's stand"],
+  ['Up, Down in an elevation', 'raise and lower; with Control the mast'],
   ['[ and ]', 'turn by 5 degrees; with Shift by 1, with Alt the feet'],
   [', and .', 'lean by 5 degrees; with Shift by 1'],
   ['Page Up, Page Down', 'raise and lower by 10 mm; with Shift by 1, with Alt by 50'],

@@ -1,15 +1,13 @@
 import { useCallback, useEffect, useState } from 'react';
-import type { Vec3 } from '../../geometry/vector.ts';
 import type { Palette } from '../palette.ts';
 import { FULL_TURN, type Pen } from '../shapes/pen.ts';
-import { type KitView, kitToScreen } from '../view/kitView.ts';
+import type { ScreenPoint } from '../view/view.ts';
 import { Drawn } from './Drawn.tsx';
 
 interface Props {
   /** Changes when another finding is shown. */
   readonly finding: string;
-  readonly place: Vec3;
-  readonly kitView: KitView;
+  readonly at: ScreenPoint;
   readonly colours: Palette;
 }
 
@@ -17,23 +15,23 @@ interface Props {
 const RADIUS = 28;
 
 /** A ring round the place of a finding: it draws together three times, then stands still (screen px). */
-export function FindingMark({ finding, place, kitView, colours }: Props) {
+export function FindingMark({ finding, at, colours }: Props) {
   const pulse = usePulse(finding);
+  const { x, y } = at;
   const paint = useCallback(
     ({ canvas }: Pen) => {
-      const at = kitToScreen(kitView, place);
       for (const [colour, width] of [
         [colours.halo, 7],
         [colours.focus, 3],
       ] as const) {
         canvas.beginPath();
-        canvas.arc(at.x, at.y, RADIUS + 36 * pulse, 0, FULL_TURN);
+        canvas.arc(x, y, RADIUS + 36 * pulse, 0, FULL_TURN);
         canvas.strokeStyle = colour;
         canvas.lineWidth = width;
         canvas.stroke();
       }
     },
-    [pulse, place, kitView, colours],
+    [pulse, x, y, colours],
   );
   return <Drawn paint={paint} colours={colours} />;
 }

@@ -41,13 +41,17 @@ const SMALL_FROM = 0.35;
 
 /** Every label of the plan, with the places it could take. */
 export const lettering = (lettered: Lettered): readonly Lettering[] => [
-  ...lettered.report.clearances.flatMap((row) => micLabel(lettered, row.mic)),
+  ...micLabels(lettered),
   ...lettered.layout.pieces.flatMap((piece) => pieceLabel(lettered, piece)),
   ...(lettered.showRuns ? lettered.report.runs.flatMap((run) => runLabel(lettered, run)) : []),
   boxLabel(lettered),
   deckLabel(lettered),
   ...sideLabels(lettered),
 ];
+
+/** The verdict of every mic. */
+export const micLabels = (lettered: Lettered): readonly Lettering[] =>
+  lettered.report.clearances.flatMap((row) => micLabel(lettered, row.mic));
 
 function micLabel(lettered: Lettered, mic: string): readonly Lettering[] {
   const { report, selection, kitView, measure } = lettered;

@@ -121,6 +121,12 @@ const glyphs: Readonly<Record<HandleKind, (canvas: CanvasRenderingContext2D) => 
       line(canvas, [x * 4.5, y * 4.5], [x * 8, y * 8]);
     }
   },
+  /** Up and down. */
+  raise(canvas) {
+    line(canvas, [0, -8], [0, 8]);
+    line(canvas, [-3.5, -4.5], [0, -8], [3.5, -4.5]);
+    line(canvas, [-3.5, 4.5], [0, 8], [3.5, 4.5]);
+  },
   /** To and fro. */
   slide(canvas) {
     line(canvas, [0, -8], [0, 8]);

@@ -13,20 +13,34 @@ import {
 
 /** The player from above with arms at rest: legs, arms, shoulders, head (kit frame). */
 export function paintPlayer(pen: Pen, figure: Figure): void {
-  const { head } = figure;
   apart(pen, () => {
     pen.canvas.lineCap = 'round';
     pen.canvas.lineJoin = 'round';
     for (const { thigh, shin } of figure.legs) paintLimb(pen, [shin, thigh]);
     for (const arm of figure.arms) paintLimb(pen, arm);
     paintLimb(pen, [figure.shoulders]);
-    pen.canvas.beginPath();
-    const { x, y } = head.centre;
-    pen.canvas.ellipse(x, y, head.breadth / 2, head.length / 2, 0, 0, FULL_TURN);
-    fillPath(pen, pen.colours.bodyInside);
-    pen.canvas.globalAlpha = 0.7;
-    strokePath(pen, pen.colours.body, 1.25);
+    paintHead(pen, figure.head, figure.head.length / 2);
   });
+}
+
+/** The turned player with arms at rest: trunk, legs, arms, head. */
+export function paintUprightPlayer(pen: Pen, figure: Figure): void {
+  apart(pen, () => {
+    pen.canvas.lineCap = 'round';
+    pen.canvas.lineJoin = 'round';
+    paintLimb(pen, [figure.trunk, figure.shoulders]);
+    for (const { thigh, shin } of figure.legs) paintLimb(pen, [shin, thigh]);
+    for (const arm of figure.arms) paintLimb(pen, arm);
+    paintHead(pen, figure.head, figure.head.height / 2);
+  });
+}
+
+function paintHead(pen: Pen, { centre, breadth }: Figure['head'], half: number): void {
+  pen.canvas.beginPath();
+  pen.canvas.ellipse(centre.x, centre.y, breadth / 2, half, 0, 0, FULL_TURN);
+  fillPath(pen, pen.colours.bodyInside);
+  pen.canvas.globalAlpha = 0.7;
+  strokePath(pen, pen.colours.body, 1.25);
 }
 
 /** A limb with one edge round all its parts: thick lines, and the same a little thinner in the ground's colour. */

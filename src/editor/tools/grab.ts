@@ -2,8 +2,9 @@ import type { Layout } from '../../layout/layout.ts';
 import { isDrum } from '../../layout/pieces/piece.ts';
 import type { Rig } from '../../rig/placed.ts';
 import type { Selection } from '../../session/selection.ts';
-import { FINGER, grabbed, type Hit } from '../pick/pick.ts';
-import type { Grip } from '../pick/pickables.ts';
+import type { OpenLayout } from '../../session/session.ts';
+import { FINGER } from '../pick/pick.ts';
+import type { Grip, Pickable } from '../pick/pickables.ts';
 import type { ScreenPoint } from '../view/view.ts';
 import type { Drag, Hold } from './drag.ts';
 import { dragClip } from './dragClip.ts';
@@ -28,25 +29,10 @@ export function handleAt(handles: readonly Handle[], at: ScreenPoint): Handle | 
   );
 }
 
-/** What a drag from among these hits takes hold of; undefined where nothing can be dragged. */
-export function grabAmong(
-  hits: readonly Hit[],
-  selected: Selection | null,
-  layout: Layout,
-  rig: Rig,
-): Grab | undefined {
-  const hit = grabbed(hits, selected);
-  if (!hit) return undefined;
-  const { selection, grip } = hit.pickable;
-  const start = dragOf(selection, grip, layout, rig);
-  return start && { selection, start };
-}
-
-function dragOf(
-  selection: Selection,
-  grip: Grip,
-  layout: Layout,
-  rig: Rig,
+/** What a drag of something on the plan does; undefined where it can't be dragged. */
+export function dragOf(
+  { selection, grip }: Pick<Pickable, 'selection' | 'grip'>,
+  { layout, report: { rig } }: OpenLayout,
 ): ((hold: Hold) => Drag) | undefined {
   switch (selection.kind) {
     case 'piece': {

@@ -18,7 +18,7 @@ import { dragTurn } from './dragPiece.ts';
 import { dragBoxTurn, dragKit, dragKitTurn } from './dragStage.ts';
 
 /** What a handle does; its glyph says so. */
-export type HandleKind = 'move' | 'turn' | 'lean' | 'feet' | 'aim' | 'slide';
+export type HandleKind = 'move' | 'turn' | 'lean' | 'feet' | 'aim' | 'slide' | 'raise';
 
 /** Something of the selected thing that can be taken hold of by itself. */
 export interface Handle {
@@ -208,7 +208,7 @@ const CLEAR = 44;
  * Moves handles that come too near to earlier ones (or to the middle of a piece, by which it is dragged) outward along their
  * own direction until they are free.
  */
-function apart(handles: readonly Handle[], middle: ScreenPoint | null): readonly Handle[] {
+export function apart(handles: readonly Handle[], middle: ScreenPoint | null): readonly Handle[] {
   const taken: ScreenPoint[] = [];
   return handles.map((handle) => {
     const from = middle ?? taken[0] ?? handle.anchor;

@@ -5,6 +5,7 @@ import {
   deleteMic,
   moveMicBase,
   moveMicTip,
+  setMast,
   setPlateDepth,
   turnMicStand,
 } from '../../layout/edit/mics.ts';
@@ -29,6 +30,8 @@ export type KeyChange =
   | { readonly kind: 'turn'; readonly by: number; readonly foot: boolean }
   | { readonly kind: 'lean'; readonly by: number }
   | { readonly kind: 'raise'; readonly by: number }
+  /** The mast of a stand; its mic stays. */
+  | { readonly kind: 'mast'; readonly by: number }
   | { readonly kind: 'remove' };
 
 /** The layout after a key's change of what is selected; the same layout where the change means nothing to it. */
@@ -70,6 +73,8 @@ function pieceEdit(layout: Layout, piece: Piece, change: KeyChange): Layout {
       return isStruck(piece) ? tiltPiece(layout, id, piece.tilt + change.by) : layout;
     case 'raise':
       return 'z' in piece ? raisePiece(layout, id, piece.z + change.by) : layout;
+    case 'mast':
+      return layout;
     case 'remove':
       return deletePiece(layout, id);
   }
@@ -99,6 +104,10 @@ function micEdit(layout: Layout, mic: Mic, change: KeyChange): Layout {
       return mount.kind === 'stand'
         ? moveMicTip(layout, id, { ...mount.tip, z: mount.tip.z + change.by })
         : layout;
+    case 'mast': {
+      const clutch = placeMic(mic, layout).stand?.clutch;
+      return clutch ? setMast(layout, id, Math.round(clutch.z) + change.by) : layout;
+    }
     case 'remove':
       return deleteMic(layout, id);
   }

@@ -19,6 +19,9 @@ export type KeyCommand =
   | { readonly kind: 'zoom'; readonly factor: number }
   | { readonly kind: 'fit' };
 
+/** A command that changes what is selected. */
+export type ChangeCommand = Extract<KeyCommand, { kind: 'nudge' | 'turn' | 'lean' | 'raise' }>;
+
 const arrows: Readonly<Record<string, readonly [x: number, y: number]>> = {
   ArrowLeft: [-1, 0],
   ArrowRight: [1, 0],

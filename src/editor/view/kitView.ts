@@ -6,7 +6,7 @@ import { type ScreenPoint, toDeck, toScreen, type View } from './view.ts';
 /** A view of one deck: kit points go to the screen and back through both frames. */
 export interface KitView {
   readonly view: View;
-  readonly deck: Deck;
+  readonly deck: Pick<Deck, 'kit'>;
 }
 
 export const kitToScreen = ({ view, deck }: KitView, spot: Vec2): ScreenPoint =>

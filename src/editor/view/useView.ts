@@ -1,7 +1,6 @@
-import { useCallback, useMemo, useState } from 'react';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import type { Vec2 } from '../../geometry/vector.ts';
-import type { OpenLayout } from '../../session/session.ts';
-import { extentOf, extentOfKit, FIT_BORDER } from './extent.ts';
+import { FIT_BORDER } from './extent.ts';
 import {
   type Bounds,
   fitted,
@@ -14,13 +13,25 @@ import {
   zoomed,
 } from './view.ts';
 
-/** What the plan is fitted to; null when the user moved it. */
-type Fit = 'deck' | 'kit' | null;
+/** What a fit shows: the whole deck, or the kit as large as it can be. */
+type Fit = 'deck' | 'kit';
+
+/** What is looked at. */
+export interface Subject {
+  /** Another one is another drawing: it is shown whole. */
+  readonly key: string;
+  /** While the whole deck is shown, another ground is shown whole again. */
+  readonly ground: unknown;
+  readonly seenFrom: SeenFrom;
+  extentOf(fit: Fit): Bounds;
+}
 
 interface Chosen {
-  readonly layoutId: string;
-  readonly fit: Fit;
-  /** What a fitted plan shows. It stays while things are dragged: the plan must not slide under the finger. */
+  readonly key: string;
+  readonly ground: unknown;
+  /** Null when the user moved it. */
+  readonly fit: Fit | null;
+  /** What a fitted drawing shows. It stays while things are dragged: the drawing must not slide under the finger. */
   readonly extent: Bounds;
   /** Where the user moved it. */
   readonly place: Pick<View, 'centre' | 'scale'>;
@@ -32,7 +43,7 @@ const REVEALED = 90;
 export interface ViewControls {
   readonly view: View;
   /** What the next fit shows: the whole deck, or the kit when the deck is shown already. */
-  readonly nextFit: 'deck' | 'kit';
+  readonly nextFit: Fit;
   fit(): void;
   pan(by: ScreenPoint): void;
   zoom(factor: number, about: ScreenPoint): void;
@@ -40,19 +51,14 @@ export interface ViewControls {
   reveal(spot: Vec2<'deck'>): void;
 }
 
-/** The plan's view: the whole deck until the user moves it; what is fitted stays fitted when the screen is turned. */
-export function useView(open: OpenLayout, size: ScreenSize, seenFrom: SeenFrom): ViewControls {
-  const { layout, report } = open;
-  const { id, deck } = layout;
-  const [kept, setChosen] = useState(() => fittedTo('deck', open));
-  const [shownDeck, setShownDeck] = useState(deck);
+/** The view of a drawing: the whole deck until the user moves it; what is fitted stays fitted when the screen is turned. */
+export function useView(subject: Subject, size: ScreenSize): ViewControls {
+  const { key, ground, seenFrom } = subject;
+  const [kept, setChosen] = useState(() => fittedTo('deck', subject));
   // Another layout, or another size of deck, is shown whole.
-  const stale = kept.layoutId !== id || (kept.fit === 'deck' && shownDeck !== deck);
-  const chosen = stale ? fittedTo('deck', open) : kept;
-  if (stale) {
-    setChosen(chosen);
-    setShownDeck(deck);
-  }
+  const stale = kept.key !== key || (kept.fit === 'deck' && kept.ground !== ground);
+  const chosen = stale ? fittedTo('deck', subject) : kept;
+  if (stale) setChosen(chosen);
   const viewOf = useCallback(
     ({ fit, extent, place }: Chosen): View => {
       const moved: View = { seenFrom, size, ...place };
@@ -71,23 +77,32 @@ export function useView(open: OpenLayout, size: ScreenSize, seenFrom: SeenFrom):
     [viewOf],
   );
   const nextFit = chosen.fit === 'deck' ? 'kit' : 'deck';
-  return {
-    view: useMemo(() => viewOf(chosen), [viewOf, chosen]),
-    nextFit,
-    fit: useCallback(
-      () => setChosen(fittedTo(nextFit, { layout, report })),
-      [nextFit, layout, report],
-    ),
-    pan: useCallback((by) => change((now) => panned(now, by)), [change]),
-    zoom: useCallback((factor, about) => change((now) => zoomed(now, factor, about)), [change]),
-    reveal: useCallback((spot) => change((now) => revealing(now, spot, REVEALED)), [change]),
-  };
+  const now = useRef(subject);
+  useEffect(() => {
+    now.current = subject;
+  }, [subject]);
+  const fit = useCallback(() => setChosen(fittedTo(nextFit, now.current)), [nextFit]);
+  const pan = useCallback((by: ScreenPoint) => change((view) => panned(view, by)), [change]);
+  const zoom = useCallback(
+    (factor: number, about: ScreenPoint) => change((view) => zoomed(view, factor, about)),
+    [change],
+  );
+  const reveal = useCallback(
+    (spot: Vec2<'deck'>) => change((view) => revealing(view, spot, REVEALED)),
+    [change],
+  );
+  const view = useMemo(() => viewOf(chosen), [viewOf, chosen]);
+  return useMemo(
+    () => ({ view, nextFit, fit, pan, zoom, reveal }),
+    [view, nextFit, fit, pan, zoom, reveal],
+  );
 }
 
-const fittedTo = (fit: 'deck' | 'kit', { layout, report }: OpenLayout): Chosen => ({
-  layoutId: layout.id,
+const fittedTo = (fit: Fit, { key, ground, extentOf }: Omit<Subject, 'seenFrom'>): Chosen => ({
+  key,
+  ground,
   fit,
-  extent: fit === 'deck' ? extentOf(layout) : extentOfKit(layout, report.rig),
+  extent: extentOf(fit),
   place: { centre: { x: 0, y: 0 }, scale: 1 },
 });
 

@@ -1,0 +1,126 @@
+import { useCallback, useMemo } from 'react';
+import type { Layout } from '../layout/layout.ts';
+import type { Finding } from '../report/report.ts';
+import { toDeck } from '../rig/deckFrame.ts';
+import type { Selection } from '../session/selection.ts';
+import { type OpenLayout, useSession } from '../session/session.ts';
+import { handleBoxes } from './canvas/Handles.tsx';
+import type { MicFocus } from './canvas/micFocus.ts';
+import { PlanStage } from './canvas/PlanStage.tsx';
+import { outlinesOf, type Pickable, pickablesOf } from './pick/pickables.ts';
+import { RingCard } from './rim/RingCard.tsx';
+import { useAskedPlace } from './rim/useAskedPlace.ts';
+import { TouchSurface } from './TouchSurface.tsx';
+import { dragOf } from './tools/grab.ts';
+import { handlesOf } from './tools/handles.ts';
+import type { ChangeCommand } from './tools/keys.ts';
+import { inPlanFrames } from './tools/planFrames.ts';
+import { useRevealFinding, useRevealSelected, useShownFinding } from './useReveal.ts';
+import { extentOf, extentOfKit } from './view/extent.ts';
+import { type Subject, useView, type ViewControls } from './view/useView.ts';
+import type { ScreenSize } from './view/view.ts';
+import { planName } from './words.ts';
+
+export interface PaneProps {
+  readonly open: OpenLayout;
+  readonly size: ScreenSize;
+  /** What the selected mic is judged by, kit frame. */
+  readonly focus: MicFocus | null;
+  /** Id of the text that says how a drawing is used. */
+  readonly described: string;
+}
+
+/** The plan, with all that fingers and keys do on it. */
+export function PlanPane({ open, size, focus, described }: PaneProps) {
+  const { layout, report } = open;
+  const preferences = useSession((state) => state.preferences);
+  const selection = useSession((state) => state.selection);
+  const zone = useSession((state) => state.zone);
+  const ring = useSession((state) => state.ring);
+  const floor = useSession((state) => state.floor);
+  const controls = usePlanView(open, size);
+  const { view } = controls;
+  const kitView = useMemo(() => ({ view, deck: layout.deck }), [view, layout.deck]);
+  const { showRuns } = preferences;
+  const pickables = useMemo(
+    () => pickablesOf(layout, report, showRuns),
+    [layout, report, showRuns],
+  );
+  const highlighted = useMemo(() => outlinesOf(pickables, selection), [pickables, selection]);
+  const handles = useMemo(
+    () => handlesOf(layout, report.rig, selection, kitView),
+    [layout, report.rig, selection, kitView],
+  );
+  const covered = useMemo(() => handleBoxes(handles), [handles]);
+  const finding = useRevealing(open, selection, controls);
+  const asked = useAskedPlace(open, ring, kitView);
+  const ground = {
+    kitView,
+    pickables,
+    handles,
+    controls,
+    tapFirst: asked.ask,
+    dragOf: (met: Pickable) => dragOf(met, open),
+  };
+  const framed = useCallback((command: ChangeCommand) => inPlanFrames(command, kitView), [kitView]);
+  return (
+    <>
+      <PlanStage
+        {...{ open, selection, zone, ring, floor, focus, preferences, kitView }}
+        {...{ highlighted, handles, covered, finding }}
+        asked={asked.place}
+      />
+      <TouchSurface name={planName} described={described} ground={ground} framed={framed} />
+      {asked.place && <RingCard layout={layout} place={asked.place} forget={asked.forget} />}
+    </>
+  );
+}
+
+function usePlanView({ layout, report }: OpenLayout, size: ScreenSize): ViewControls {
+  const seenFrom = useSession((state) => state.preferences.seenFrom);
+  const subject = useMemo(
+    (): Subject => ({
+      key: layout.id,
+      ground: layout.deck,
+      seenFrom,
+      extentOf: (fit) => (fit === 'deck' ? extentOf(layout) : extentOfKit(layout, report.rig)),
+    }),
+    [layout, report.rig, seenFrom],
+  );
+  return useView(subject, size);
+}
+
+function useRevealing(
+  { layout, report }: OpenLayout,
+  selection: Selection | null,
+  controls: ViewControls,
+): Finding | undefined {
+  const finding = useShownFinding(report);
+  useRevealFinding(
+    finding,
+    ({ place }) => (place ? toDeck(layout.deck, place) : undefined),
+    controls,
+  );
+  useRevealSelected(selection, (chosen) => spotOf(chosen, layout, report), controls);
+  return finding;
+}
+
+function spotOf(selection: Selection, layout: Layout, { rig }: OpenLayout['report']) {
+  const { deck } = layout;
+  switch (selection.kind) {
+    case 'box':
+      return layout.box;
+    case 'player':
+      return toDeck(deck, { x: 0, y: 0 });
+    case 'deck':
+      return undefined;
+    case 'mic': {
+      const placed = rig.mics.find(({ mic }) => mic.id === selection.id);
+      return placed && toDeck(deck, placed.tip);
+    }
+    case 'piece': {
+      const piece = layout.pieces.find(({ id }) => id === selection.id);
+      return piece && toDeck(deck, piece.kind === 'throne' ? { x: 0, y: 0 } : piece);
+    }
+  }
+}

@@ -1,0 +1,52 @@
+import { useCallback } from 'react';
+import type { ForbiddenZone } from '../../report/zone.ts';
+import type { Palette } from '../palette.ts';
+import { paintNearest } from '../shapes/nearestMark.ts';
+import type { Pen } from '../shapes/pen.ts';
+import { paintLeg } from '../shapes/player.ts';
+import { paintSweep } from '../shapes/sweep.ts';
+import { paintZone } from '../shapes/zone.ts';
+import { Drawn } from './Drawn.tsx';
+import type { MicFocus } from './micFocus.ts';
+
+interface Props {
+  readonly focus: MicFocus;
+  readonly showSweep: boolean;
+  readonly zone: ForbiddenZone | null;
+  readonly paintSwing: (pen: Pen, cymbal: NonNullable<MicFocus['swinging']>) => void;
+  readonly colours: Palette;
+}
+
+/** What the selected mic is judged by: its forbidden zone, the move that comes nearest, the place (inside the frame of the drawing). */
+export function FocusDrawing({ focus, showSweep, zone, paintSwing, colours }: Props) {
+  const { sweep, nearestAt, swinging, leg, place } = focus;
+  const rings = zone?.rings;
+  const paintTheZone = useCallback(
+    (pen: Pen) => {
+      if (rings) paintZone(pen, rings);
+    },
+    [rings],
+  );
+  const paintMove = useCallback(
+    (pen: Pen) => {
+      if (!showSweep) return;
+      if (sweep) paintSweep(pen, { sweep, nearestAt });
+      if (swinging) paintSwing(pen, swinging);
+      if (leg.length > 0) paintLeg(pen, leg);
+    },
+    [showSweep, sweep, nearestAt, swinging, leg, paintSwing],
+  );
+  const paintPlace = useCallback(
+    (pen: Pen) => {
+      if (place) paintNearest(pen, place.ends, place.verdict);
+    },
+    [place],
+  );
+  return (
+    <>
+      <Drawn paint={paintTheZone} colours={colours} />
+      <Drawn paint={paintMove} colours={colours} />
+      <Drawn paint={paintPlace} colours={colours} />
+    </>
+  );
+}

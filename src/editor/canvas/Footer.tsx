@@ -1,0 +1,29 @@
+import { useCallback } from 'react';
+import type { LengthUnit } from '../../units/lengthText.ts';
+import { FONTS } from '../labels/lettering.ts';
+import type { Palette } from '../palette.ts';
+import { paintLegend } from '../shapes/legend.ts';
+import type { Pen } from '../shapes/pen.ts';
+import { paintScaleBar } from '../shapes/scaleBar.ts';
+import type { View } from '../view/view.ts';
+import { Drawn } from './Drawn.tsx';
+
+interface Props {
+  readonly view: View;
+  readonly unit: LengthUnit;
+  readonly colours: Palette;
+}
+
+/** The scale bar and what the marks mean, along the lower edge (screen px). */
+export function Footer({ view, unit, colours }: Props) {
+  const paint = useCallback(
+    ({ canvas }: Pen) => {
+      const at = { x: 18, y: view.size.height - 22 };
+      paintScaleBar(canvas, { at, pxPerMm: view.scale, unit, font: FONTS.strong }, colours);
+      const legend = { x: at.x + 205, y: at.y + 1, font: FONTS.plain, unit };
+      paintLegend(canvas, { ...legend, room: view.size.width - legend.x - 70 }, colours);
+    },
+    [view, unit, colours],
+  );
+  return <Drawn paint={paint} colours={colours} />;
+}

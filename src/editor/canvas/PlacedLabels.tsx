@@ -1,0 +1,64 @@
+import { useCallback, useEffect, useMemo, useRef } from 'react';
+import type { Report } from '../../report/report.ts';
+import type { Lettering } from '../labels/lettering.ts';
+import { paintLabel } from '../labels/paintLabels.ts';
+import { type Box, placeLabels } from '../labels/placeLabels.ts';
+import type { Palette } from '../palette.ts';
+import type { Pen } from '../shapes/pen.ts';
+import { type KitView, kitToScreen } from '../view/kitView.ts';
+import { Drawn } from './Drawn.tsx';
+
+interface Props {
+  readonly labels: readonly Lettering[];
+  /** Whose mics keep free of labels where possible. */
+  readonly report: Report;
+  readonly kitView: KitView;
+  readonly covered: readonly Box[];
+  readonly colours: Palette;
+}
+
+/** Labels where each finds its place (screen px). */
+export function PlacedLabels({ labels, report, kitView, covered, colours }: Props) {
+  const before = useRef<ReadonlyMap<string, number>>(new Map());
+  const placed = useMemo(() => {
+    const looks = new Map(labels.map(({ wish, look }) => [wish.key, look]));
+    const wishes = labels.map(({ wish }) => wish);
+    const ground = {
+      size: kitView.view.size,
+      covered: [...covered, ...micBoxes(report, kitView)],
+      before: before.current,
+    };
+    return placeLabels(wishes, ground).map((label) => ({ label, look: looks.get(label.key) }));
+  }, [labels, report, kitView, covered]);
+  useEffect(() => {
+    before.current = new Map(placed.map(({ label }) => [label.key, label.place]));
+  }, [placed]);
+  const paint = useCallback(
+    ({ canvas }: Pen) => {
+      // The last to choose lies lowest: what matters most is drawn over the rest.
+      for (const { label, look } of [...placed].reverse()) {
+        if (look) paintLabel({ canvas, colours }, label, look);
+      }
+    },
+    [placed, colours],
+  );
+  return <Drawn paint={paint} colours={colours} />;
+}
+
+/** Labels keep off the mics themselves. */
+const micBoxes = (report: Report, kitView: KitView): readonly Box[] =>
+  report.rig.mics.flatMap(({ solids }) =>
+    solids.flatMap(({ part, capsule }) => {
+      if (part !== 'body' && part !== 'plate') return [];
+      const [a, b] = [kitToScreen(kitView, capsule.a), kitToScreen(kitView, capsule.b)];
+      const reach = capsule.radius * kitView.view.scale + 4;
+      return [
+        {
+          left: Math.min(a.x, b.x) - reach,
+          top: Math.min(a.y, b.y) - reach,
+          width: Math.abs(a.x - b.x) + 2 * reach,
+          height: Math.abs(a.y - b.y) + 2 * reach,
+        },
+      ];
+    }),
+  );

@@ -1,0 +1,63 @@
+import type { PlacedPiece } from '../../rig/placed.ts';
+import type { Standpoint } from '../elevation/standpoint.ts';
+import { kitToScreen } from '../view/kitView.ts';
+import { elevationTitle } from '../words.ts';
+import { formOf, type LabelLook, type Lettering } from './lettering.ts';
+import { overBroad } from './spots.ts';
+import { type Lettered, measureLabel, micLabels, RANK } from './wishes.ts';
+
+/** Every label of an elevation; the report is the turned one. */
+export const elevationLabels = (
+  lettered: Lettered,
+  standpoint: Standpoint,
+): readonly Lettering[] => [
+  ...measureLabel(lettered),
+  title(lettered, standpoint),
+  ...micLabels(lettered),
+  ...lettered.report.rig.pieces.flatMap((placed) => pieceLabel(lettered, placed)),
+];
+
+/** The title stands so far above the lower edge, over the scale bar, px. */
+const TITLE_UP = 46;
+
+/** From where it is looked: always to be seen. */
+function title({ kitView, measure }: Lettered, standpoint: Standpoint): Lettering {
+  const look: LabelLook = { kind: 'side' };
+  const { width, height } = kitView.view.size;
+  return {
+    look,
+    wish: {
+      key: 'title',
+      at: { x: width / 2, y: height - TITLE_UP },
+      spots: [{ x: 0, y: 0, sideX: 0, sideY: 0 }],
+      forms: elevationTitle(standpoint).map((text) => formOf(text, look, measure)),
+      rank: RANK.selected - 1,
+      must: true,
+    },
+  };
+}
+
+function pieceLabel(
+  { selection, kitView, measure }: Lettered,
+  { piece, shells }: PlacedPiece,
+): readonly Lettering[] {
+  const [shell] = shells;
+  const chosen = selection?.kind === 'piece' && selection.id === piece.id;
+  if (!shell || (piece.kind === 'throne' && !chosen)) return [];
+  const look: LabelLook = { kind: 'name', strong: chosen };
+  const { axis, halfHeight, radius } = shell;
+  const seen = halfHeight * Math.abs(axis.y) + radius * Math.hypot(axis.x, axis.z);
+  return [
+    {
+      look,
+      wish: {
+        key: `piece ${piece.id}`,
+        at: kitToScreen(kitView, shell.centre),
+        spots: overBroad(seen * kitView.view.scale, chosen),
+        forms: [formOf(piece.name, look, measure)],
+        rank: chosen ? RANK.selected : RANK.piece,
+        must: chosen,
+      },
+    },
+  ];
+}
