@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { MIC_CLASSES } from '../../layout/catalogue/micClasses.ts';
-import { micGroups } from '../../layout/catalogue/offered/offeredMics.ts';
+import { micSources } from '../../layout/catalogue/offered/offeredMics.ts';
 import { edit, session } from '../../session/session.ts';
 import { SelectField } from '../fields/SelectField.tsx';
 import { usePanel } from '../panel/usePanel.ts';
@@ -12,7 +12,7 @@ import { withUsualMic } from './withUsualMic.ts';
 export function AddMic() {
   const { layout } = useOpen();
   const panel = usePanel();
-  const groups = micGroups(layout);
+  const groups = micSources(layout);
   const [source, setSource] = useState(0);
   const [micClass, setMicClass] = useState<string>('short-dynamic');
   const [problem, setProblem] = useState('');

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import type { MicGroup } from '../../layout/catalogue/offered/offeredMics.ts';
+import { hearWithOverheads, unheardCymbals } from '../../layout/catalogue/offered/overheads.ts';
 import { edit, session } from '../../session/session.ts';
 import { usePanel } from '../panel/usePanel.ts';
 import { Icon } from '../parts/Icon.tsx';
@@ -57,10 +58,34 @@ export function OfferedMics() {
           </div>
         </>
       )}
+      <HearWithOverheads onNews={setNews} />
       <p className="small section-news" role="status">
         {news}
       </p>
     </section>
+  );
+}
+
+/** Cymbals that were put down after the overheads: one tap has the overheads hear them, without another mic. */
+function HearWithOverheads({ onNews }: { readonly onNews: (news: string) => void }) {
+  const { layout } = useOpen();
+  const cymbals = unheardCymbals(layout);
+  if (cymbals.length === 0) return null;
+  const hear = (id: string, name: string) => {
+    edit(`Hear ${name} with the overheads`, (from) => hearWithOverheads(from, id));
+    onNews(`The overheads hear ${name}.`);
+  };
+  return (
+    <>
+      <p className="field-hint">No mic hears these yet. The overheads above them can.</p>
+      <div className="buttons">
+        {cymbals.map(({ id, name }) => (
+          <button key={id} type="button" onClick={() => hear(id, name)}>
+            <Icon name="plus" /> Hear {name} with the overheads
+          </button>
+        ))}
+      </div>
+    </>
   );
 }
 

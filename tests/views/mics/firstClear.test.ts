@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { newPiece } from '../../../src/layout/catalogue/defaults/newPiece.ts';
 import { STARTING_KITS } from '../../../src/layout/catalogue/kits/startingKits.ts';
 import { micGroups, offeredMics } from '../../../src/layout/catalogue/offered/offeredMics.ts';
 import { addMic } from '../../../src/layout/edit/mics.ts';
+import { addPiece } from '../../../src/layout/edit/pieces.ts';
 import { createAnalyst } from '../../../src/report/analyse.ts';
 import { firstClear } from '../../../src/views/mics/firstClear.ts';
 import { unmiked } from '../../../src/views/mics/unmiked.ts';
@@ -63,6 +65,16 @@ describe('the usual mic at the first clear place', () => {
 });
 
 describe('what has no mic yet', () => {
+  it('is no third overhead where two hear most cymbals', () => {
+    for (const { make } of STARTING_KITS) {
+      const kit = make('kit');
+      const splash = addPiece(kit, newPiece('splash', kit));
+      if (kit.mics.length === 0) continue;
+      expect(unmiked(splash).map(({ name }) => name)).not.toContain('Overhead left');
+      expect(unmiked(splash).map(({ name }) => name)).not.toContain('Overhead right');
+    }
+  });
+
   it('is every group of a bare kit, and one less with each usual mic', () => {
     for (const { make } of STARTING_KITS) {
       let layout = { ...make('kit'), mics: [] } as ReturnType<typeof make>;

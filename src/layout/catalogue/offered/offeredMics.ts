@@ -4,7 +4,7 @@ import type { Layout } from '../../layout.ts';
 import type { Mic } from '../../mics/mic.ts';
 import type { MicClass } from '../../mics/micClass.ts';
 import type { Mount } from '../../mics/mount.ts';
-import { isCymbal, isDrum, type Piece } from '../../pieces/piece.ts';
+import { isCymbal, isDrum, isStruck, type Piece } from '../../pieces/piece.ts';
 import { freshName } from '../defaults/newPiece.ts';
 import {
   type BuiltInMicClassId,
@@ -30,6 +30,12 @@ export function micGroups(layout: Layout): readonly MicGroup[] {
   const single = layout.pieces.filter(
     (piece) => isDrum(piece) || ['kick', 'hiHat', 'ride', 'percussion'].includes(piece.kind),
   );
+  return [...single.map(({ id, name }) => ({ name, hears: [id] })), ...overheadGroups(layout)];
+}
+
+/** All that one more mic can be for: every piece that sounds for itself, in the layout's order, and the cymbals in two halves. */
+export function micSources(layout: Layout): readonly MicGroup[] {
+  const single = layout.pieces.filter((piece) => isStruck(piece) || piece.kind === 'kick');
   return [...single.map(({ id, name }) => ({ name, hears: [id] })), ...overheadGroups(layout)];
 }
 
