@@ -137,7 +137,8 @@ export class Arm {
     // The triangle's height over its base rises to its most, the upper arm, and falls from there on.
     const mostHeight = low * low >= unequal ? heightLow : upper;
     const footTurn = nearest < shortest ? upper / nearest : 0;
-    const circle = ((leaning + Math.max(footRate, footTurn)) * room) / 2 + 2 * mostHeight;
+    const foot = ((leaning + Math.max(footRate, footTurn)) * room) / 2;
+    const circle = Math.min(2 * upper + room, foot + 2 * mostHeight);
     const cosHang = (HANG_X * x + HANG_Z * z) / (far * HANG_SIZE);
     const sinHang = Math.sqrt(Math.max(0, 1 - cosHang * cosHang)) - room / nearest;
     if (sinHang <= 0) return circle;

@@ -203,6 +203,17 @@ describe('elbowRoom', () => {
     );
   });
 
+  it('is never more than two upper arms and the way, even where the hand comes to its shoulder', () => {
+    fc.assert(
+      fc.property(anyPlayer, place, rooms, fc.boolean(), (player, [out, far], room, close) => {
+        const arm = new Arm(player);
+        const from = along(shoulderOf(arm), out, close ? room * (1 + far / 1e5) : far);
+        expect(arm.elbowRoom(gripRow(from), 0, room)).toBeLessThanOrEqual(2 * arm.upper + room);
+      }),
+      { numRuns: 1000 },
+    );
+  });
+
   it('goes to nothing with the way, beside that line and inside the fold too', () => {
     const hang = unit(vec(0.5, 0, -0.87), UP);
     const arm = armOf(280, 380);
