@@ -79,11 +79,11 @@ function zoned(layout: Layout, placed: PlacedMic): Zoned {
 const layouts = [
   startingKit('five-piece-two-racks'),
   startingKit('left-handed'),
-  ...seededKits(8, 21),
+  ...seededKits(5, 21),
 ];
 const zones = layouts.flatMap((layout) =>
   buildRig(layout)
-    .mics.slice(0, 3)
+    .mics.slice(0, 2)
     .map((placed) => zoned(layout, placed)),
 );
 
