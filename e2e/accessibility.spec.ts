@@ -86,6 +86,17 @@ test('every section of the panel is accessible', async ({ page }) => {
   await expectUsable(page, 'a finding shown', '.panel');
 });
 
+test('every part of the Sound section is accessible', async ({ page }) => {
+  await startLayout(page);
+  await page.getByRole('tab', { name: 'Sound' }).click();
+  await page.locator('.sound-part-body .line-button').first().click();
+  await expectUsable(page, 'a close mic', '.panel');
+  for (const part of ['Kick', 'Overheads', 'Timing', '3:1', 'High-pass', 'Levels']) {
+    await page.locator('.sound-part h3').getByRole('button', { name: part }).click();
+    await expectUsable(page, part, '.sound-part:has(.sound-part-body)');
+  }
+});
+
 test('the details of pieces are accessible', async ({ page }) => {
   await startLayout(page);
   for (const piece of ['Snare', 'Kick', 'Hi-hat', 'Throne', 'Kick pedal']) {

@@ -1,4 +1,3 @@
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { startLayout } from './support/layouts.ts';
 import { Fingers } from './support/plan.ts';
@@ -91,26 +90,16 @@ test('timing names the polarity to try first; style moves the high-pass and is k
   await expect(heading(page, 'High-pass')).toContainText('jazz');
 });
 
-test('every part is clean for reading aids in both themes, and its numbers stand in tables @portrait', async ({
+test('the numbers of the charts stand in tables, read aloud before they are shown', async ({
   page,
 }) => {
-  await openPart(page, 'Close mics');
+  await openPart(page, 'Overheads');
+  const lowest = page.getByRole('row', { name: /^400 mm/ });
+  await expect(lowest).toHaveCount(1);
+  await page.getByRole('button', { name: /^Show the numbers of the heights/ }).click();
+  await lowest.scrollIntoViewIfNeeded();
+  await expect(lowest).toBeInViewport();
+  await openAnother(page, 'Close mics');
   await page.locator('.sound-part-body .line-button').first().click();
-  for (const part of ['Close mics', 'Kick', 'Overheads', 'Timing', '3:1', 'High-pass', 'Levels']) {
-    await openAnother(page, part);
-    for (const theme of ['Light', 'Dark']) {
-      await page.getByRole('button', { name: new RegExp(`^${theme}`) }).click();
-      const { violations } = await new AxeBuilder({ page })
-        .include('.sound-part:has(.sound-part-body)')
-        .analyze();
-      expect(
-        violations.map(({ id, nodes }) => [id, nodes[0]?.html]),
-        `${part}, ${theme}`,
-      ).toEqual([]);
-    }
-    if (part === 'Overheads') {
-      await page.getByRole('button', { name: /^Show the numbers of the heights/ }).click();
-      await expect(page.getByRole('row', { name: /^400 mm/ })).toBeVisible();
-    }
-  }
+  await expect(page.getByRole('table', { name: /polar plot/ })).toHaveCount(1);
 });
