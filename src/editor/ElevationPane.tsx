@@ -19,22 +19,31 @@ import { TouchSurface } from './TouchSurface.tsx';
 import { heightDragOf } from './tools/dragHeight.ts';
 import type { ChangeCommand } from './tools/keys.ts';
 import { useRevealFinding, useRevealSelected, useShownFinding } from './useReveal.ts';
+import { FIT_BORDER } from './view/extent.ts';
 import { kitToScreen } from './view/kitView.ts';
 import { type Subject, useView, type ViewControls } from './view/useView.ts';
-import type { ScreenSize } from './view/view.ts';
+import type { Border } from './view/view.ts';
 import { elevationName } from './words.ts';
 
 /** A turned kit stands in its own frame: there is no other deck to turn it on. */
 const UPRIGHT = { kit: { x: 0, y: 0, turn: 0 } };
 
+interface ElevationProps {
+  readonly facing: Facing;
+  /** Whether the plan is not beside it. */
+  readonly alone: boolean;
+}
+
 /** An elevation: same selection as on the plan, heights dragged and nudged. */
 export function ElevationPane({
   open,
   size,
+  top,
   focus,
   described,
   facing,
-}: PaneProps & { readonly facing: Facing }) {
+  alone,
+}: PaneProps & ElevationProps) {
   const { layout } = open;
   const { deck } = layout;
   const preferences = useSession((state) => state.preferences);
@@ -48,7 +57,7 @@ export function ElevationPane({
   const report = turner.report(open.report);
   const [figureIn] = useState(createFigures);
   const figure = turner.figure(figureIn(layout));
-  const controls = useElevationView(open, turner, size);
+  const controls = useElevationView(open, turner, { size, top });
   const { view } = controls;
   const kitView = useMemo(() => ({ view, deck: UPRIGHT }), [view]);
   const pickables = elevationPickables(report.rig);
@@ -79,6 +88,7 @@ export function ElevationPane({
         {...{ layout, report, figure, standpoint, selection, preferences, kitView }}
         {...{ highlighted, handles, covered, finding }}
         focus={turned}
+        alone={alone}
       />
       <TouchSurface
         name={elevationName(standpoint)}
@@ -90,12 +100,15 @@ export function ElevationPane({
   );
 }
 
+/** Below another drawing nothing stands over an elevation. */
+const BELOW: Border = { ...FIT_BORDER, top: 24 };
+
 const never = (): boolean => false;
 
 function useElevationView(
   { layout, report }: OpenLayout,
   turner: Turner,
-  size: ScreenSize,
+  { size, top }: Pick<PaneProps, 'size' | 'top'>,
 ): ViewControls {
   const { id, deck } = layout;
   const { facing, seenFrom } = turner.standpoint;
@@ -107,12 +120,14 @@ function useElevationView(
       ground: deck,
       // x to the right and y up, as on the plan that the player sees.
       seenFrom: 'player',
+      start: 'kit',
+      border: top === 0 ? FIT_BORDER : BELOW,
       extentOf(fit) {
         const kit = kitExtent(turner.report(report).rig, figure);
         return fit === 'deck' ? deckExtent(deck, turner.standpoint, kit) : kit;
       },
     }),
-    [id, deck, facing, seenFrom, turner, report, figure],
+    [id, deck, facing, seenFrom, top, turner, report, figure],
   );
   return useView(subject, size);
 }

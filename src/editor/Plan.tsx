@@ -47,15 +47,17 @@ function OpenDrawings({ open, size }: { readonly open: OpenLayout; readonly size
             <ElevationPane
               open={open}
               size={own}
+              top={top}
               focus={focus}
               described={described}
               facing={kind}
+              alone={panes.length === 1}
             />
           )}
         </div>
       ))}
       <div className="plan-head">
-        <PlanText id={described} open={open} />
+        <PlanText id={described} open={open} legends={panes.some(({ kind }) => kind === 'plan')} />
         <ViewChoice roomForTwo={holdsTwo(size)} />
         <KeyList />
       </div>

@@ -16,7 +16,7 @@ import { handlesOf } from './tools/handles.ts';
 import type { ChangeCommand } from './tools/keys.ts';
 import { inPlanFrames } from './tools/planFrames.ts';
 import { useRevealFinding, useRevealSelected, useShownFinding } from './useReveal.ts';
-import { extentOf, extentOfKit } from './view/extent.ts';
+import { extentOf, extentOfKit, FIT_BORDER } from './view/extent.ts';
 import { type Subject, useView, type ViewControls } from './view/useView.ts';
 import type { ScreenSize } from './view/view.ts';
 import { planName } from './words.ts';
@@ -24,6 +24,8 @@ import { planName } from './words.ts';
 export interface PaneProps {
   readonly open: OpenLayout;
   readonly size: ScreenSize;
+  /** How far below the upper edge of all drawings it begins, px. */
+  readonly top: number;
   /** What the selected mic is judged by, kit frame. */
   readonly focus: MicFocus | null;
   /** Id of the text that says how a drawing is used. */
@@ -31,7 +33,7 @@ export interface PaneProps {
 }
 
 /** The plan, with all that fingers and keys do on it. */
-export function PlanPane({ open, size, focus, described }: PaneProps) {
+export function PlanPane({ open, size, focus, described }: Omit<PaneProps, 'top'>) {
   const { layout, report } = open;
   const preferences = useSession((state) => state.preferences);
   const selection = useSession((state) => state.selection);
@@ -83,6 +85,8 @@ function usePlanView({ layout, report }: OpenLayout, size: ScreenSize): ViewCont
       key: layout.id,
       ground: layout.deck,
       seenFrom,
+      start: 'deck',
+      border: FIT_BORDER,
       extentOf: (fit) => (fit === 'deck' ? extentOf(layout) : extentOfKit(layout, report.rig)),
     }),
     [layout, report.rig, seenFrom],

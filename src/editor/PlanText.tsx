@@ -5,10 +5,12 @@ import { floorText, ringText, spokenKeys, spokenSelection, zoneText } from './wo
 interface Props {
   readonly id: string;
   readonly open: OpenLayout;
+  /** Whether what only the plan draws is explained. */
+  readonly legends: boolean;
 }
 
 /** What the plan says in words: how it is used, what is selected, what the hatch means. */
-export function PlanText({ id, open }: Props) {
+export function PlanText({ id, open, legends }: Props) {
   const selection = useSession((state) => state.selection);
   const zone = useSession((state) => state.zone);
   const ring = useSession((state) => state.ring);
@@ -25,13 +27,13 @@ export function PlanText({ id, open }: Props) {
         {useSettled(spokenSelection(open.layout, open.report, selection))}
       </p>
       <div className="plan-legends">
-        {showZone && isMic && zone.rings.length > 0 && (
+        {legends && showZone && isMic && zone.rings.length > 0 && (
           <p>
             <span className="plan-hatch" aria-hidden="true" />
             {zoneText(zone.height, open.layout.units)}
           </p>
         )}
-        {floor && (
+        {legends && floor && (
           <p>
             <span className="plan-contour" aria-hidden="true" />
             {floorText(open.layout.units)}

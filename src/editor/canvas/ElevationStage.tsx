@@ -46,6 +46,8 @@ interface Props {
   readonly highlighted: readonly Outline[];
   readonly handles: readonly Handle[];
   readonly covered: readonly Box[];
+  /** Whether the plan, which has the legend, is not beside it. */
+  readonly alone: boolean;
   readonly finding: { readonly key: string; readonly at: ScreenPoint } | null;
 }
 
@@ -162,18 +164,24 @@ const SolidMic = memo(function SolidMic({ placed, colours }: MicProps) {
   return <Drawn paint={paint} colours={colours} />;
 });
 
+/** How high over the lower edge the title stands, px: over the legend, or in its place. */
+const OVER_LEGEND = 48;
+const BESIDE_BAR = 20;
+
 function ElevationLabels(
-  props: WithColours<'layout' | 'report' | 'selection' | 'kitView' | 'standpoint' | 'covered'>,
+  props: WithColours<
+    'layout' | 'report' | 'selection' | 'kitView' | 'standpoint' | 'covered' | 'alone'
+  >,
 ) {
-  const { layout, report, selection, kitView, standpoint, covered, colours } = props;
+  const { layout, report, selection, kitView, standpoint, covered, alone, colours } = props;
   const labels = useMemo(() => {
     const lettered = { layout, report, selection, kitView, showRuns: false, measure: measureText };
-    return elevationLabels(lettered, standpoint);
-  }, [layout, report, selection, kitView, standpoint]);
+    return elevationLabels(lettered, standpoint, alone ? OVER_LEGEND : BESIDE_BAR);
+  }, [layout, report, selection, kitView, standpoint, alone]);
   return (
     <>
       <PlacedLabels {...{ labels, report, kitView, covered, colours }} />
-      <Footer view={kitView.view} unit={layout.units} colours={colours} />
+      <Footer view={kitView.view} unit={layout.units} legend={alone} colours={colours} />
     </>
   );
 }

@@ -59,7 +59,7 @@ export function PlanLabels(props: Props) {
         covered={props.covered}
         colours={colours}
       />
-      <Footer view={kitView.view} unit={layout.units} colours={colours} />
+      <Footer view={kitView.view} unit={layout.units} legend={true} colours={colours} />
     </>
   );
 }

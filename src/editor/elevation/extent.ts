@@ -39,13 +39,16 @@ export function kitExtent({ pieces, mics }: Rig, { head }: Figure): Bounds {
   };
 }
 
+/** A high deck is not shown down to its foot, mm. */
+const MOST_BELOW = 120;
+
 /** What an elevation fitted to the deck must show: all of the deck's width, and all that stands on it. */
 export function deckExtent(deck: Deck, standpoint: Standpoint, kit: Bounds): Bounds {
   const { left, right } = deckReach(deck, standpoint);
   return {
     left: Math.min(left, kit.left),
     right: Math.max(right, kit.right),
-    back: Math.min(-deck.height, kit.back),
+    back: Math.min(-Math.min(deck.height, MOST_BELOW), kit.back),
     front: kit.front,
   };
 }

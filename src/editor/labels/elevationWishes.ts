@@ -6,29 +6,27 @@ import { formOf, type LabelLook, type Lettering } from './lettering.ts';
 import { overBroad } from './spots.ts';
 import { type Lettered, measureLabel, micLabels, RANK } from './wishes.ts';
 
-/** Every label of an elevation; the report is the turned one. */
+/** Every label of an elevation; the report is the turned one, and the title stands so many px over the lower edge. */
 export const elevationLabels = (
   lettered: Lettered,
   standpoint: Standpoint,
+  titleUp: number,
 ): readonly Lettering[] => [
   ...measureLabel(lettered),
-  title(lettered, standpoint),
+  title(lettered, standpoint, titleUp),
   ...micLabels(lettered),
   ...lettered.report.rig.pieces.flatMap((placed) => pieceLabel(lettered, placed)),
 ];
 
-/** The title stands so far above the lower edge, over the scale bar, px. */
-const TITLE_UP = 46;
-
-/** From where it is looked: always to be seen. */
-function title({ kitView, measure }: Lettered, standpoint: Standpoint): Lettering {
+/** From where it is looked: always to be seen, `up` px over the lower edge. */
+function title({ kitView, measure }: Lettered, standpoint: Standpoint, up: number): Lettering {
   const look: LabelLook = { kind: 'side' };
   const { width, height } = kitView.view.size;
   return {
     look,
     wish: {
       key: 'title',
-      at: { x: width / 2, y: height - TITLE_UP },
+      at: { x: width / 2, y: height - up },
       spots: [{ x: 0, y: 0, sideX: 0, sideY: 0 }],
       forms: elevationTitle(standpoint).map((text) => formOf(text, look, measure)),
       rank: RANK.selected - 1,

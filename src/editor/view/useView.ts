@@ -1,7 +1,7 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import type { Vec2 } from '../../geometry/vector.ts';
-import { FIT_BORDER } from './extent.ts';
 import {
+  type Border,
   type Bounds,
   fitted,
   panned,
@@ -18,11 +18,14 @@ type Fit = 'deck' | 'kit';
 
 /** What is looked at. */
 export interface Subject {
-  /** Another one is another drawing: it is shown whole. */
+  /** Another one is another drawing: it is shown as at first. */
   readonly key: string;
   /** While the whole deck is shown, another ground is shown whole again. */
   readonly ground: unknown;
   readonly seenFrom: SeenFrom;
+  /** What is shown at first. */
+  readonly start: Fit;
+  readonly border: Border;
   extentOf(fit: Fit): Bounds;
 }
 
@@ -51,20 +54,20 @@ export interface ViewControls {
   reveal(spot: Vec2<'deck'>): void;
 }
 
-/** The view of a drawing: the whole deck until the user moves it; what is fitted stays fitted when the screen is turned. */
+/** The view of a drawing, fitted until the user moves it; what is fitted stays fitted when the screen is turned. */
 export function useView(subject: Subject, size: ScreenSize): ViewControls {
-  const { key, ground, seenFrom } = subject;
-  const [kept, setChosen] = useState(() => fittedTo('deck', subject));
-  // Another layout, or another size of deck, is shown whole.
+  const { key, ground, seenFrom, border } = subject;
+  const [kept, setChosen] = useState(() => fittedTo(subject.start, subject));
+  // Another layout, or another size of deck, is shown as at first.
   const stale = kept.key !== key || (kept.fit === 'deck' && kept.ground !== ground);
-  const chosen = stale ? fittedTo('deck', subject) : kept;
+  const chosen = stale ? fittedTo(subject.start, subject) : kept;
   if (stale) setChosen(chosen);
   const viewOf = useCallback(
     ({ fit, extent, place }: Chosen): View => {
       const moved: View = { seenFrom, size, ...place };
-      return fit === null ? moved : fitted(moved, extent, FIT_BORDER);
+      return fit === null ? moved : fitted(moved, extent, border);
     },
-    [seenFrom, size],
+    [seenFrom, size, border],
   );
   const change = useCallback(
     (next: (view: View) => View) =>
@@ -98,7 +101,7 @@ export function useView(subject: Subject, size: ScreenSize): ViewControls {
   );
 }
 
-const fittedTo = (fit: Fit, { key, ground, extentOf }: Omit<Subject, 'seenFrom'>): Chosen => ({
+const fittedTo = (fit: Fit, { key, ground, extentOf }: Subject): Chosen => ({
   key,
   ground,
   fit,
