@@ -1,6 +1,10 @@
+import type { Layout } from '../layout/layout.ts';
 import type { Problem } from '../layout/problem.ts';
 import { readLayout } from '../layout/read.ts';
 import { createAnalyst } from '../report/analyse.ts';
+import { patchReport } from '../report/patch.ts';
+import { PATCH_TABLES, type PatchTable, patchCsv } from '../report/patchCsv.ts';
+import type { Report } from '../report/report.ts';
 import { reportJson } from '../report/reportJson.ts';
 import { reportText } from './reportText.ts';
 
@@ -12,7 +16,7 @@ export interface CommandSurroundings {
   complain(text: string): void;
 }
 
-const USAGE = 'Usage: npm run report -- FILE [--json]';
+const USAGE = `Usage: npm run report -- FILE [--json | --csv ${PATCH_TABLES.join('|')}]`;
 
 /**
  * Prints the whole report of a layout file.
@@ -23,13 +27,12 @@ export function reportCommand(
   given: readonly string[],
   { read, print, complain }: CommandSurroundings,
 ): 0 | 1 | 2 {
-  const options = given.filter((word) => word.startsWith('--'));
-  const [file, ...more] = given.filter((word) => !word.startsWith('--'));
-  const unknown = options.find((option) => option !== '--json');
-  if (file === undefined || more.length > 0 || unknown !== undefined) {
-    complain(`${unknown === undefined ? '' : `Unknown option ${unknown}. `}${USAGE}\n`);
+  const asked = askedFor(given);
+  if ('wrong' in asked) {
+    complain(`${asked.wrong}${USAGE}\n`);
     return 2;
   }
+  const { file, as } = asked;
   let text: string;
   try {
     text = read(file);
@@ -43,12 +46,41 @@ export function reportCommand(
     return 2;
   }
   const report = createAnalyst()(found.layout);
-  print(
-    options.includes('--json')
-      ? `${JSON.stringify(reportJson(found.layout, report), null, 2)}\n`
-      : reportText(found.layout, report),
-  );
+  print(shown(found.layout, report, as));
   return report.clearances.some(({ verdict }) => verdict === 'struck') ? 1 : 0;
+}
+
+/** How the report is printed: for people, as JSON, or one table as CSV. */
+type Shape = 'text' | 'json' | PatchTable;
+
+function askedFor(
+  given: readonly string[],
+): { readonly file: string; readonly as: Shape } | { readonly wrong: string } {
+  const csv = given.indexOf('--csv');
+  const wanted = csv < 0 ? undefined : given[csv + 1];
+  const table = PATCH_TABLES.find((name) => name === wanted);
+  if (csv >= 0 && table === undefined) {
+    return { wrong: `Expected one of ${PATCH_TABLES.join(', ')} after --csv. ` };
+  }
+  const rest = csv < 0 ? given : given.toSpliced(csv, 2);
+  const unknown = rest.find((word) => word.startsWith('--') && word !== '--json');
+  if (unknown !== undefined) return { wrong: `Unknown option ${unknown}. ` };
+  const json = rest.includes('--json');
+  if (json && table !== undefined) return { wrong: 'Expected either --json or --csv. ' };
+  const [file, ...more] = rest.filter((word) => !word.startsWith('--'));
+  if (file === undefined || more.length > 0) return { wrong: '' };
+  return { file, as: table ?? (json ? 'json' : 'text') };
+}
+
+function shown(layout: Layout, report: Report, as: Shape): string {
+  switch (as) {
+    case 'text':
+      return reportText(layout, report);
+    case 'json':
+      return `${JSON.stringify(reportJson(layout, report), null, 2)}\n`;
+    default:
+      return patchCsv(as, layout, patchReport(layout, report));
+  }
 }
 
 function problemLines(file: string, problems: readonly Problem[], more: number): string {

@@ -7,6 +7,7 @@ import { createRigBuilder } from '../rig/buildRig.ts';
 import { createStandingFinder } from '../rig/standing/findStanding.ts';
 import { cableFindings } from './findings/cableFindings.ts';
 import { clearanceFindings } from './findings/clearanceFindings.ts';
+import { patchFindings } from './findings/patchFindings.ts';
 import { reachFindings } from './findings/reachFindings.ts';
 import { sortedFindings } from './findings/sortedFindings.ts';
 import { standFindings } from './findings/standFindings.ts';
@@ -33,6 +34,7 @@ export function createAnalyst(): Analyst {
       ...standingFindings(standingOf(rig, layout.deck)),
       ...cableFindings(cablingFacts(layout, routing)),
       ...reachFindings(layout),
+      ...patchFindings(rig, layout),
     ]);
     const { runs } = routing;
     const totals = runTotals(runs);

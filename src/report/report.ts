@@ -4,9 +4,13 @@ import type { RunTotals } from '../cabling/runTotals.ts';
 import type { MicClearance } from '../clearance/nearest.ts';
 import type { Vec3 } from '../geometry/vector.ts';
 import type { Id } from '../layout/fields.ts';
+import type { PatchCode } from '../patch/fact.ts';
 import type { Rig } from '../rig/placed.ts';
 import type { StandingCode } from '../rig/standing/standing.ts';
 import type { PlayerFacts } from './playerFacts.ts';
+
+/** What the patch alone says: what is unplugged and which input is used twice, the cable room says, with the place. */
+export type PatchFindingCode = Exclude<PatchCode, CablingCode>;
 
 /** What a finding is about, for the plan to show and for the list to sort. Words are made in views. */
 export type FindingCode =
@@ -17,7 +21,8 @@ export type FindingCode =
   | 'stand-may-tip'
   | 'clip-metal-rim'
   | StandingCode
-  | CablingCode;
+  | CablingCode
+  | PatchFindingCode;
 
 export type Severity = 'stop' | 'warn' | 'note';
 

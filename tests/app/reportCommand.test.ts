@@ -55,6 +55,34 @@ describe('the report command', () => {
     expect(printed).toContain('Turn the clip round the rim');
   });
 
+  it.each([
+    ['inputs', 'Channel,Box input,'],
+    ['cables', 'Channel,Box input,'],
+    ['pull', 'What,Which,'],
+    ['check', 'Channel,Box input,'],
+  ])('--csv %s prints one table by RFC 4180', (table, start) => {
+    const files = { 'a.json': writeLayout(clear) };
+    for (const given of [
+      ['a.json', '--csv', table],
+      ['--csv', table, 'a.json'],
+    ]) {
+      const { code, printed } = run(given, files);
+      expect(code).toBe(0);
+      expect(printed.startsWith(start)).toBe(true);
+      expect(printed.endsWith('\r\n')).toBe(true);
+    }
+  });
+
+  it.each([
+    [['a.json', '--csv'], 'one of inputs, cables, pull, check'],
+    [['a.json', '--csv', 'mics'], 'one of inputs, cables, pull, check'],
+    [['a.json', '--csv', 'pull', '--json'], 'either --json or --csv'],
+  ])('%j is refused', (given, reason) => {
+    const { code, printed, complained } = run(given, { 'a.json': writeLayout(clear) });
+    expect([code, printed]).toEqual([2, '']);
+    expect(complained).toContain(reason);
+  });
+
   it.each([0, 1])('the JSON has the same exit code (%d)', (code) => {
     const files = { 'a.json': writeLayout(code === 0 ? clear : struck) };
     for (const given of [
@@ -89,7 +117,7 @@ describe('the report command', () => {
   });
 
   it.each([
-    ['no file', [], 'Usage: npm run report -- FILE [--json]'],
+    ['no file', [], 'Usage: npm run report -- FILE [--json | --csv inputs|cables|pull|check]'],
     ['two files', ['a.json', 'b.json'], 'Usage'],
     ['an option that there is not', ['a.json', '--xml'], 'Unknown option --xml'],
     ['a file that is not there', ['a.json'], "a.json can't be read: no such file"],

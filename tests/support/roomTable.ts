@@ -42,8 +42,9 @@ export const roomTable: Readonly<Record<string, Room>> = {
     'react',
     'react-konva',
   ),
+  // The patch room holds the edits of the input list, the splits and the ticks.
   views: open(
-    ['units', 'layout', 'report', 'session'],
+    ['units', 'layout', 'patch', 'report', 'session'],
     'd3-scale',
     'd3-shape',
     'react',

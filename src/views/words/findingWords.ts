@@ -5,6 +5,7 @@ import { showLength, showLongLength } from '../../units/lengthText.ts';
 import { clearanceWords } from './clearanceWords.ts';
 import { feetNext } from './feetWords.ts';
 import { capitalised, counted, listed, nameOf } from './nameOf.ts';
+import { patchSentences } from './patchWords.ts';
 import { placeWords } from './placeWords.ts';
 
 /** A finding for a person: what it is, what and where exactly, and what to do about it. */
@@ -109,6 +110,7 @@ const detailOfMic = ({ row, layout }: Subject, fallback: string): string =>
   row ? `${clearanceWords(row, layout)}.` : fallback;
 
 const sentences: Readonly<Record<FindingCode, (subject: Subject) => FindingText>> = {
+  ...patchSentences,
   'mic-struck': (s) => ({
     title: `${s.main} would be struck`,
     detail: detailOfMic(s, 'Something that moves passes through it.'),

@@ -39,6 +39,23 @@ const everyCode: Readonly<Record<FindingCode, true>> = {
   'box-off-deck': true,
   'lane-crossed': true,
   'lane-blocked': true,
+  'phantom-missing': true,
+  'ribbon-with-phantom': true,
+  'phantom-not-needed': true,
+  'input-two-channels': true,
+  'channel-twice': true,
+  'split-of-split': true,
+  'split-of-nothing': true,
+  'mic-split-twice': true,
+  'split-few-legs': true,
+  'split-direct-legs': true,
+  'split-channel-legs': true,
+  'split-phantom-none': true,
+  'split-phantom-several': true,
+  'split-phantom-isolated': true,
+  'split-lift-direct': true,
+  'split-plain-y': true,
+  'split-load-low': true,
 };
 const codes = Object.keys(everyCode) as readonly FindingCode[];
 
