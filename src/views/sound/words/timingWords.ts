@@ -83,6 +83,9 @@ export const airWords = ({ air }: Pick<Sound, 'air'>): string =>
 
 /** What the other air does to the longest delay. */
 export function airChangeWords({ from, to, rows }: AirChange): string {
+  if (from.temperature === to.temperature && from.humidity === to.humidity) {
+    return 'The same air as here: nothing changes. Set the last venue’s to compare.';
+  }
   const speeds = `From ${figure(from.speed, 1)} to ${figure(to.speed, 1)} m/s`;
   const [most] = rows.toSorted(
     (p, q) => Math.abs(q.byTemperature.change) - Math.abs(p.byTemperature.change),

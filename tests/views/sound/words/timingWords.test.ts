@@ -76,8 +76,10 @@ describe('timing in words', () => {
       { temperature: 20, humidity: 50 },
     ];
     // 343.2 sqrt(273.15 / 293.15) = 331.3 m/s by ISO 9613-1.
-    expect(airChangeWords(airChange(sound, cold, warm))).toMatch(/^From 331\.3 to 343\.2 m\/s\. /);
-    expect(airChangeWords(airChange(sound, warm, warm))).toContain('changes by 0.000 ms');
+    expect(airChangeWords(airChange(sound, cold, warm))).toMatch(
+      /^From 331\.3 to 343\.2 m\/s\. .*changes by −\d\.\d{3} ms/,
+    );
+    expect(airChangeWords(airChange(sound, warm, warm))).toContain('nothing changes');
     expect(airWords(sound)).toMatch(/sound travels \d+\.\d m\/s/);
   });
 });
