@@ -164,10 +164,6 @@ const SolidMic = memo(function SolidMic({ placed, colours }: MicProps) {
   return <Drawn paint={paint} colours={colours} />;
 });
 
-/** How high over the lower edge the title stands, px: over the legend, or in its place. */
-const OVER_LEGEND = 48;
-const BESIDE_BAR = 20;
-
 function ElevationLabels(
   props: WithColours<
     'layout' | 'report' | 'selection' | 'kitView' | 'standpoint' | 'covered' | 'alone'
@@ -176,7 +172,7 @@ function ElevationLabels(
   const { layout, report, selection, kitView, standpoint, covered, alone, colours } = props;
   const labels = useMemo(() => {
     const lettered = { layout, report, selection, kitView, showRuns: false, measure: measureText };
-    return elevationLabels(lettered, standpoint, alone ? OVER_LEGEND : BESIDE_BAR);
+    return elevationLabels(lettered, standpoint, alone);
   }, [layout, report, selection, kitView, standpoint, alone]);
   return (
     <>

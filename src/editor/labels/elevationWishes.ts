@@ -6,28 +6,35 @@ import { formOf, type LabelLook, type Lettering } from './lettering.ts';
 import { overBroad } from './spots.ts';
 import { type Lettered, measureLabel, micLabels, RANK } from './wishes.ts';
 
-/** Every label of an elevation; the report is the turned one, and the title stands so many px over the lower edge. */
+/** Every label of an elevation; the report is the turned one. An elevation that stands alone has the legend too. */
 export const elevationLabels = (
   lettered: Lettered,
   standpoint: Standpoint,
-  titleUp: number,
+  alone: boolean,
 ): readonly Lettering[] => [
   ...measureLabel(lettered),
-  title(lettered, standpoint, titleUp),
+  title(lettered, standpoint, alone),
   ...micLabels(lettered),
   ...lettered.report.rig.pieces.flatMap((placed) => pieceLabel(lettered, placed)),
 ];
 
-/** From where it is looked: always to be seen, `up` px over the lower edge. */
-function title({ kitView, measure }: Lettered, standpoint: Standpoint, up: number): Lettering {
+/** How high over the lower edge the title stands, px: over the legend, or in its place, left of the buttons. */
+const OVER_LEGEND = 48;
+const IN_PLACE = 20;
+const BUTTONS = 72;
+
+/** From where it is looked: always to be seen. */
+function title({ kitView, measure }: Lettered, standpoint: Standpoint, alone: boolean): Lettering {
   const look: LabelLook = { kind: 'side' };
   const { width, height } = kitView.view.size;
   return {
     look,
     wish: {
       key: 'title',
-      at: { x: width / 2, y: height - up },
-      spots: [{ x: 0, y: 0, sideX: 0, sideY: 0 }],
+      at: alone
+        ? { x: width / 2, y: height - OVER_LEGEND }
+        : { x: width - BUTTONS, y: height - IN_PLACE },
+      spots: [{ x: 0, y: 0, sideX: alone ? 0 : -1, sideY: 0 }],
       forms: elevationTitle(standpoint).map((text) => formOf(text, look, measure)),
       rank: RANK.selected - 1,
       must: true,
