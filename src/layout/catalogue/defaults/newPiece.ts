@@ -2,7 +2,8 @@ import { freshId } from '../../edit/ids.ts';
 import { mirroredPiece } from '../../edit/mirror.ts';
 import type { Layout } from '../../layout.ts';
 import type { Piece, PieceKind } from '../../pieces/piece.ts';
-import { hasRoom, offsets } from './room.ts';
+import { freePlace } from './freePlace.ts';
+import { offsets } from './room.ts';
 import { heldBy, usualHiHatPedal, usualPedal, usualPiece } from './usualPieces.ts';
 
 const stems: Readonly<Record<PieceKind, string>> = {
@@ -81,8 +82,7 @@ function nearestFree(piece: Piece, layout: Layout): Piece {
     ...usualSpots,
     ...offsets.map((offset) => ({ x: piece.x + side * offset.x, y: piece.y + offset.y })),
   ];
-  const free = spots.find((spot) => hasRoom({ ...piece, ...spot }, layout));
-  return { ...piece, ...free };
+  return freePlace(piece, spots, layout);
 }
 
 function carried(piece: Piece, layout: Layout): Piece {

@@ -1,7 +1,7 @@
 import { cosDeg, sinDeg } from '../../../units/angle.ts';
 import type { Degrees, Mm } from '../../../units/quantity.ts';
 import type { Layout } from '../../layout.ts';
-import { isDrum, type Piece } from '../../pieces/piece.ts';
+import { isDrum, type Piece, type Struck } from '../../pieces/piece.ts';
 
 /** An upright can that a piece fits in: a coarse place-holder for finding room, never for verdicts. Kit frame, mm. */
 export interface Can {
@@ -32,16 +32,26 @@ export function cansOf(piece: Piece): readonly Can[] {
       const [short, long] = [piece.depth, piece.diameter].toSorted((a, b) => a - b);
       if (short === undefined || long === undefined) return [];
       const turn = piece.depth > piece.diameter ? piece.turn : piece.turn + 90;
-      const can = { radius: short / 2, low: 0, high: piece.z + 0.45 * piece.diameter };
+      const can = {
+        radius: short / 2,
+        low: 0,
+        high: piece.z + piece.diameter / 2 + piece.rim.width,
+      };
       return along(ahead(piece, turn, (short - long) / 2), turn, long - short, can);
     }
     default: {
       const lean = (piece.diameter / 2) * sinDeg(piece.tilt);
-      const depth = isDrum(piece) || piece.kind === 'percussion' ? piece.depth : 10;
+      const depth = depthOf(piece);
       const { x, y, z } = piece;
       return [{ x, y, radius: piece.diameter / 2, low: z - lean - depth, high: z + lean + 10 }];
     }
   }
+}
+
+/** How far a piece reaches below its surface, its lower hoop included. */
+function depthOf(piece: Struck): Mm {
+  if (isDrum(piece)) return piece.depth + piece.rim.height;
+  return piece.kind === 'percussion' ? piece.depth : 10;
 }
 
 /** Whether a piece would stand in another one, in the player, or beyond the deck's edge. */
@@ -56,7 +66,7 @@ export function hasRoom(piece: Piece, layout: Layout): boolean {
 }
 
 /** A pedal stands against the kick or under the hi-hat that it plays. */
-const playedBy = (piece: Piece, pedal: Piece): boolean =>
+export const playedBy = (piece: Piece, pedal: Piece): boolean =>
   pedal.kind === 'pedal' && piece.kind === pedal.plays;
 
 const apart = (a: Can, b: Can): boolean =>

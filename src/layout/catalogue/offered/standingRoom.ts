@@ -20,7 +20,7 @@ export interface Standing {
 }
 
 /** A leg, a foot or a body on the deck: everything within `radius` of a line. */
-interface OnDeck {
+export interface OnDeck {
   readonly line: PlanSegment;
   readonly radius: Mm;
 }
@@ -82,7 +82,7 @@ function feetAt(spec: StandSpec, base: Spot, turn: Degrees): readonly OnDeck[] {
 }
 
 /** The room between feet and other things; it stops looking where there is no more than `atLeast`. */
-function roomOf(feet: readonly OnDeck[], others: readonly OnDeck[], atLeast: Mm): Mm {
+export function roomOf(feet: readonly OnDeck[], others: readonly OnDeck[], atLeast: Mm): Mm {
   let room = Number.POSITIVE_INFINITY;
   for (const foot of feet) {
     for (const other of others) {
@@ -95,7 +95,7 @@ function roomOf(feet: readonly OnDeck[], others: readonly OnDeck[], atLeast: Mm)
 }
 
 /** No limit for feet on the deck; a foot beyond its edge counts ten times. */
-function edgeRoom(layout: Layout, feet: readonly OnDeck[]): Mm {
+export function edgeRoom(layout: Layout, feet: readonly OnDeck[]): Mm {
   const inside = feet.flatMap(({ line, radius }) =>
     line.map((end) => insideDeck(layout, end) - radius),
   );
@@ -113,12 +113,18 @@ function insideDeck({ deck }: Layout, { x, y }: Spot): Mm {
 
 const onDeckOf = (layout: Layout): readonly OnDeck[] => [
   ...layout.pieces.flatMap(feetOfPiece),
-  ...layout.mics.flatMap(({ mount }) =>
-    mount.kind === 'stand' ? feetAt(standSpec(mount.stand), mount.base, mount.turn) : [],
-  ),
+  ...micFeet(layout),
 ];
 
-function feetOfPiece(piece: Piece): readonly OnDeck[] {
+/** The feet of the mic stands of a layout. */
+export const micFeet = ({ mics }: Pick<Layout, 'mics'>): readonly OnDeck[] =>
+  mics.flatMap(({ mount }) =>
+    mount.kind === 'stand' ? feetAt(standSpec(mount.stand), mount.base, mount.turn) : [],
+  );
+
+/** What of a piece is on the deck. */
+
+export function feetOfPiece(piece: Piece): readonly OnDeck[] {
   switch (piece.kind) {
     case 'throne': {
       const step = 360 / piece.legs;

@@ -72,8 +72,11 @@ describe('on an empty deck', () => {
 });
 
 test('for a left-handed player everything is put on the other side', () => {
-  const left = grown(mirrorKit(kitOf('empty-deck')));
-  expect(mirrorKit(left).pieces).toEqual(grown(kitOf('empty-deck')).pieces);
+  // A mirrored kit stays where it is on the deck: only in the deck's middle are its edges as near.
+  const empty = kitOf('empty-deck');
+  const centred = { ...empty, deck: { ...empty.deck, kit: { ...empty.deck.kit, x: 0 } } };
+  const left = grown(mirrorKit(centred));
+  expect(mirrorKit(left).pieces).toEqual(grown(centred).pieces);
 });
 
 test('names and ids are each used once', () => {
