@@ -2,6 +2,7 @@ import { type ConvexPolygon, isInside, passesThrough } from '../geometry/convexP
 import { waysOut } from '../geometry/leave.ts';
 import type { Rectangle } from '../geometry/plan.ts';
 import { createRouter, type Router, type Way } from '../geometry/shortestPath.ts';
+import type { Tangents } from '../geometry/tangents.ts';
 import type { Vec2 } from '../geometry/vector.ts';
 import type { Id } from '../layout/fields.ts';
 import { lazily } from './lazily.ts';
@@ -19,11 +20,23 @@ export interface FloorWay {
    * stays the shortest; so it does with any added that it does not touch. Null for every other way.
    */
   readonly restsOn: readonly Obstacle[] | null;
+  /** The part of a way under W1 to W3 that keeps off all obstacles; null under W4. */
+  readonly clear: ClearPart | null;
+}
+
+/** From which to which point a way keeps clear, and where its cable comes down (W2). */
+export interface ClearPart {
+  readonly first: number;
+  readonly last: number;
+  readonly from: Spot;
 }
 
 export interface FloorRouter {
   /** The way from where a cable comes down to another place on the floor. */
   way(from: Spot, to: Spot): FloorWay;
+  /** Straight ways that keep off all obstacles, and the obstacles that don't count for a cable that comes down at a place (W2). */
+  tangents(): Tangents<'deck'>;
+  freeAt(from: Spot): ReadonlySet<number>;
   /** Whose obstacles really stand on the straight line between two places. */
   between(from: Spot, to: Spot): readonly Id[];
   /** The point of a part of the floor that is nearest to a place and clear of all obstacles; the place itself when none is. */
@@ -49,8 +62,9 @@ export function createFloorRouter(
   obstacles: readonly Obstacle[],
   region: Rectangle<'deck'>,
 ): FloorRouter {
+  const clear = lazily(() => createRung(obstacles, ({ outline }) => outline, region));
   const rungs = [
-    lazily(() => createRung(obstacles, ({ outline }) => outline, region)),
+    clear,
     lazily(() => createRung(obstacles, ({ body }) => body, region)),
     lazily(() => createRung(obstacles.filter(isSolid), ({ body }) => body, region)),
   ];
@@ -60,11 +74,13 @@ export function createFloorRouter(
         const way = rung().way(from, to);
         if (!way) continue;
         const through = passed(obstacles, way.points, step > 0);
-        return { ...way, through, restsOn: step === 0 ? way.restsOn : null };
+        return step === 0 ? { ...way, through } : { ...way, through, restsOn: null, clear: null };
       }
       const points = [from, to];
-      return { points, through: passed(obstacles, points, true), restsOn: null };
+      return { points, through: passed(obstacles, points, true), restsOn: null, clear: null };
     },
+    tangents: () => clear().tangents,
+    freeAt: (from) => freeAt(obstacles, from),
     between: (from, to) => passed(obstacles, [from, to], false),
     nearestClear: (place, within) => wayOutOf(obstacles, place, within) ?? place,
   };
@@ -88,9 +104,13 @@ const standsOver = ({ kind, body }: Obstacle, start: Spot): boolean =>
 
 const COMES_DOWN: ReadonlySet<ObstacleKind> = new Set(['hub', 'foot', 'base', 'plate'] as const);
 
+const freeAt = (obstacles: readonly Obstacle[], from: Spot): ReadonlySet<number> =>
+  new Set(obstacles.flatMap((o, i) => (standsOver(o, from) ? [i] : [])));
+
 /** Ways that keep off one set of polygons. */
 interface Rung {
-  way(from: Spot, to: Spot): Pick<FloorWay, 'points' | 'restsOn'> | undefined;
+  readonly tangents: Tangents<'deck'>;
+  way(from: Spot, to: Spot): Omit<FloorWay, 'through'> | undefined;
 }
 
 function createRung(
@@ -107,18 +127,27 @@ function createRung(
     return waysOut(place, shapes.filter(counts), { walls, region, most });
   };
   return {
+    tangents: router.tangents,
     way(from, to) {
-      const free = new Set(obstacles.flatMap((o, i) => (standsOver(o, from) ? [i] : [])));
-      const ends = (most: number): Ends => ({
+      const free = freeAt(obstacles, from);
+      const clearEnds = (most: number): Ends => ({
         from: out(from, free, most),
         to: out(to, NONE, most),
       });
-      const middle = firstWay(router, ends(1), free) ?? firstWay(router, ends(MOST_WAYS_OUT), free);
+      const middle =
+        firstWay(router, clearEnds(1), free) ?? firstWay(router, clearEnds(MOST_WAYS_OUT), free);
       if (!middle) return undefined;
-      const points = withoutRepeats([from, ...middle.points, to]);
-      const isDirect = middle.points[0] === from && middle.points.at(-1) === to;
+      const between = withoutRepeats(middle.points);
+      const begins = isSame(between[0], from);
+      const ends = isSame(between.at(-1), to);
+      const points = [...(begins ? [] : [from]), ...between, ...(ends ? [] : [to])];
+      const first = begins ? 0 : 1;
       const heeded = new Set(middle.restsOn);
-      return { points, restsOn: isDirect ? obstacles.filter((_, i) => heeded.has(i)) : null };
+      return {
+        points,
+        restsOn: begins && ends ? obstacles.filter((_, i) => heeded.has(i)) : null,
+        clear: { first, last: first + between.length - 1, from },
+      };
     },
   };
 }
@@ -160,9 +189,7 @@ function passed(
   return [...new Set(found.flatMap(({ owner }) => (owner === null ? [] : [owner])))];
 }
 
-function withoutRepeats(points: readonly Spot[]): Spot[] {
-  return points.filter((p, i) => {
-    const before = points[i - 1];
-    return !before || p.x !== before.x || p.y !== before.y;
-  });
-}
+const withoutRepeats = (points: readonly Spot[]): readonly Spot[] =>
+  points.filter((p, i) => !isSame(points[i - 1], p));
+
+const isSame = (p: Spot | undefined, q: Spot): boolean => p?.x === q.x && p.y === q.y;

@@ -6,7 +6,7 @@ import type { Layout } from '../layout/layout.ts';
 import { deckOutline } from '../rig/deckFrame.ts';
 import { boxIsOnDeck, type InputPlace, inputPlace, obstacleOfBox } from './box.ts';
 import { deckRectangle } from './deckFloor.ts';
-import { createFloorRouter, type FloorRouter } from './floorWay.ts';
+import { type ClearPart, createFloorRouter, type FloorRouter, type FloorWay } from './floorWay.ts';
 import type { Obstacle } from './obstacle.ts';
 
 type Spot = Vec2<'deck'>;
@@ -19,6 +19,19 @@ export interface LaidWay {
   readonly through: readonly Id[];
   /** As for a {@link FloorWay}; null also for every way that goes over the deck's edge. */
   readonly restsOn: readonly Obstacle[] | null;
+  /** The parts of the route that keep clear of everything on their floor, and could be laid otherwise there. */
+  readonly legs: readonly WayLeg[];
+}
+
+/** A part of a route on one floor. */
+export interface WayLeg extends ClearPart {
+  readonly floor: keyof Floors;
+}
+
+/** The deck, and the stage floor for cables that come over the deck's edge to a box beside it. */
+export interface Floors {
+  readonly deck: FloorRouter;
+  readonly stage: FloorRouter;
 }
 
 /** Lays the cable that comes down at `start` to an input (null: to the middle of the box's side). */
@@ -38,19 +51,36 @@ const stageFloor: Rectangle<'deck'> = { low: { x: -FAR, y: -FAR }, high: { x: FA
  * D3 A cable that comes down beside the deck goes straight to the deck's nearest edge, over it, and on as the others; but
  *    where box and start both stand beside the deck and it does not lie between them, it stays on the stage floor.
  */
-export function createLayWay(layout: Layout, obstacles: readonly Obstacle[]): LayWay {
+export function createLayWay(
+  layout: Layout,
+  obstacles: readonly Obstacle[],
+  floors = createFloors(layout, obstacles),
+): LayWay {
   const deck = deckRectangle(layout.deck);
-  const floor = createFloorRouter(obstacles, deck);
-  const toBox = boxIsOnDeck(layout) ? onDeck(layout, floor) : besideDeck(layout, floor);
-  const aroundDeck = boxIsOnDeck(layout) ? undefined : besideBoth(layout, obstacles);
+  const isOnDeck = boxIsOnDeck(layout);
+  const toBox = isOnDeck ? onDeck(layout, floors.deck) : besideDeck(layout, floors);
+  const aroundDeck = isOnDeck ? undefined : besideBoth(layout, obstacles);
   return (start, input) => {
     if (holds(deck, start)) return toBox(start, input);
     const staysDown = aroundDeck?.(start, input);
     if (staysDown) return staysDown;
-    const way = toBox(overEdge(floor, deck, start), input);
-    return { ...way, route: [start, ...way.route], edges: way.edges + 1, restsOn: null };
+    const way = toBox(overEdge(floors.deck, deck, start), input);
+    const route = [start, ...way.route];
+    return { ...way, route, edges: way.edges + 1, restsOn: null, legs: shifted(way.legs, 1) };
   };
 }
+
+/** The floors of a layout. Their obstacles are not looked at before the first way is asked for. */
+export const createFloors = (layout: Layout, obstacles: readonly Obstacle[]): Floors => ({
+  deck: createFloorRouter(obstacles, deckRectangle(layout.deck)),
+  stage: createFloorRouter([obstacleOfBox(layout)], stageFloor),
+});
+
+const shifted = (legs: readonly WayLeg[], by: number): readonly WayLeg[] =>
+  legs.map((leg) => ({ ...leg, first: leg.first + by, last: leg.last + by }));
+
+const legOf = (floor: keyof Floors, { clear }: FloorWay): readonly WayLeg[] =>
+  clear ? [{ floor, ...clear }] : [];
 
 /** Where a cable goes over the deck's edge to or from a place beside it. */
 function overEdge(floor: FloorRouter, deck: Rectangle<'deck'>, beside: Spot): Spot {
@@ -65,20 +95,22 @@ function overEdge(floor: FloorRouter, deck: Rectangle<'deck'>, beside: Spot): Sp
 const onDeck =
   (layout: Layout, floor: FloorRouter): LayWay =>
   (start, input) =>
-    intoBox(floor, start, inputPlace(layout, input));
+    intoBox(floor, 'deck', start, inputPlace(layout, input));
 
 /** D2 */
-function besideDeck(layout: Layout, floor: FloorRouter): LayWay {
+function besideDeck(layout: Layout, { deck: floor, stage }: Floors): LayWay {
   const deck = deckRectangle(layout.deck);
   const over = overEdge(floor, deck, layout.box);
-  const below = createFloorRouter([obstacleOfBox(layout)], stageFloor);
   return (start, input) => {
     const above = floor.way(start, over);
     const place = inputPlace(layout, input);
     // Inputs that face the deck from close by leave no room to come straight on.
-    const rest = holds(deck, place.before) ? [over, place.spot] : intoBox(below, over, place).route;
-    const route = [...above.points, ...rest.slice(1)];
-    return { route, edges: 1, through: above.through, restsOn: null };
+    const rest = holds(deck, place.before)
+      ? { route: [over, place.spot], legs: [] }
+      : intoBox(stage, 'stage', over, place);
+    const route = [...above.points, ...rest.route.slice(1)];
+    const legs = [...legOf('deck', above), ...shifted(rest.legs, above.points.length - 1)];
+    return { route, edges: 1, through: above.through, restsOn: null, legs };
   };
 }
 
@@ -92,18 +124,24 @@ function besideBoth(
   return (start, input) => {
     const place = inputPlace(layout, input);
     if (deck && passesThrough(deck, start, place.before)) return undefined;
-    return intoBox(floor, start, place);
+    return { ...intoBox(floor, 'stage', start, place), legs: [] };
   };
 }
 
-function intoBox(floor: FloorRouter, start: Spot, { spot, before }: InputPlace): LaidWay {
-  const { points, through, restsOn } = floor.way(start, before);
+function intoBox(
+  floor: FloorRouter,
+  name: keyof Floors,
+  start: Spot,
+  { spot, before }: InputPlace,
+): LaidWay {
+  const way = floor.way(start, before);
   const last = floor.between(before, spot);
-  const all = [...new Set([...through, ...last])];
+  const all = [...new Set([...way.through, ...last])];
   return {
-    route: [...points, spot],
+    route: [...way.points, spot],
     edges: 0,
     through: all,
-    restsOn: all.length > 0 ? null : restsOn,
+    restsOn: all.length > 0 ? null : way.restsOn,
+    legs: legOf(name, way),
   };
 }

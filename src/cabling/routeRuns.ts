@@ -6,16 +6,19 @@ import type { PlacedMic, PlacedPiece, Rig } from '../rig/placed.ts';
 import { boxObstacle } from './box.ts';
 import { keepingOf } from './deckFloor.ts';
 import { micObstacles, pieceObstacles } from './floorObstacles.ts';
-import { createLayWay, type LaidWay, type LayWay } from './layWay.ts';
+import { createFloors, createLayWay, type Floors, type LaidWay, type LayWay } from './layWay.ts';
 import { lazily } from './lazily.ts';
 import type { Keeping, Obstacle } from './obstacle.ts';
 import type { Run } from './run.ts';
 import { runAlong } from './runParts.ts';
 
-/** The cables of a layout: what they keep off, and one run for every mic, in the layout's order. */
+/** The cables of a layout: what they keep off, and one run for every mic with the way it is laid, in the layout's order. */
 export interface CableRouting {
   readonly obstacles: readonly Obstacle[];
   readonly runs: readonly Run[];
+  readonly ways: readonly LaidWay[];
+  /** The floors as they now are: not those on which a kept way was found. */
+  readonly floors: Floors;
 }
 
 /**
@@ -43,22 +46,30 @@ export function createCableRouter(): (layout: Layout, rig: Rig) => CableRouting 
     const change = changeOf(last?.routing.obstacles ?? [], found);
     const isStill = sameItems(last?.routing.obstacles ?? [], found);
     const obstacles = last && isStill ? last.routing.obstacles : found;
-    const lay =
-      last && isSameFloor && isStill ? last.lay : lazily(() => createLayWay(layout, found));
+    const isKept = last !== undefined && isSameFloor && isStill;
+    const floors = last && isKept ? last.routing.floors : createFloors(layout, found);
+    const lay = last && isKept ? last.lay : lazily(() => createLayWay(layout, found, floors));
     const runs = rig.mics.map((placed): KnownRun => {
       const before = isSameFloor ? known.get(placed) : undefined;
       if (before && (isStill || isUntouched(before, change))) return before;
       const way = lay()(toDeck(layout.deck, placed.deckPoint), placed.mic.input);
-      return { run: runAlong(placed, way, layout), restsOn: way.restsOn };
+      return { run: runAlong(placed, way, layout), way };
     });
     known = new Map(rig.mics.flatMap((placed, i) => pair(placed, runs[i])));
-    last = { layout, lay, routing: { obstacles, runs: runs.map(({ run }) => run) } };
-    return last.routing;
+    const routing = {
+      obstacles,
+      runs: runs.map(({ run }) => run),
+      ways: runs.map(({ way }) => way),
+      floors,
+    };
+    last = { layout, lay, routing };
+    return routing;
   };
 }
 
-interface KnownRun extends Pick<LaidWay, 'restsOn'> {
+interface KnownRun {
   readonly run: Run;
+  readonly way: LaidWay;
 }
 
 interface Change {
@@ -75,12 +86,10 @@ function changeOf(before: readonly Obstacle[], now: readonly Obstacle[]): Change
 }
 
 /** C2 */
-const isUntouched = ({ run, restsOn }: KnownRun, { gone, added }: Change): boolean =>
+const isUntouched = ({ way: { route, restsOn } }: KnownRun, { gone, added }: Change): boolean =>
   restsOn !== null &&
   !restsOn.some((obstacle) => gone.has(obstacle)) &&
-  !added.some(({ outline }) =>
-    run.route.some((p, i) => passesThrough(outline, run.route[i - 1] ?? p, p)),
-  );
+  !added.some(({ outline }) => route.some((p, i) => passesThrough(outline, route[i - 1] ?? p, p)));
 
 const pair = <K, V>(key: K, value: V | undefined): [K, V][] =>
   value === undefined ? [] : [[key, value]];

@@ -19,9 +19,11 @@ const onDeck = ({ x, y }: Spot): boolean => Math.abs(x) <= 3000 && Math.abs(y) <
 describe('D1: a box on the deck', () => {
   it('is reached straight, then straight into the input', () => {
     const { spot, before } = inputPlace(bareLayout, 3);
-    const way = lay(bareLayout, { x: 1000, y: 700 }, 3);
-    const route = [{ x: 1000, y: 700 }, before, spot];
-    expect(way).toEqual({ route, edges: 0, through: [], restsOn: [] });
+    const from = { x: 1000, y: 700 };
+    const way = lay(bareLayout, from, 3);
+    const route = [from, before, spot];
+    const legs = [{ floor: 'deck', first: 0, last: 1, from }];
+    expect(way).toEqual({ route, edges: 0, through: [], restsOn: [], legs });
   });
 
   it('names what stands right in front of the input', () => {

@@ -1,0 +1,84 @@
+import { settle } from './settleWays.ts';
+import type { Tangents } from './tangents.ts';
+import { TreeGoals } from './treeGoals.ts';
+import type { Frame, Vec2 } from './vector.ts';
+import { WaySearch } from './waySearch.ts';
+import { type GatherWeights, type TreeNode, type WayToGather, WayTree } from './wayTree.ts';
+
+/** How many times all parts of a tree are tried elsewhere. */
+const ROUNDS = 4;
+const FEW = 6;
+/** A new way must be better by this share, so that rounding never goes in circles. */
+const BETTER = 1e-6;
+
+/**
+ * Ways that share stretches with each other where that costs less, around the same obstacles. In the order given: the points of
+ * each from start to end.
+ *
+ * H1 The farthest way is laid first, on its own shortest way; each next one joins what lies there already, where that is best.
+ * H2 Then every part of the tree is taken up and laid again where it costs least, and every place where ways come together
+ *    moves to where it costs least, as long as anything gets better. What is found is a tree that no single such change
+ *    makes better: near the best of all, which nobody knows how to find quickly.
+ */
+export function gatherWays<F extends Frame>(
+  tangents: Tangents<F>,
+  ways: readonly WayToGather<F>[],
+  weights: GatherWeights,
+): readonly (readonly Vec2<F>[])[] {
+  const farFirst = [...ways.keys()].sort((i, j) => mostOf(ways, j) - mostOf(ways, i) || i - j);
+  const few = ways.length <= FEW ? farFirst.slice(1) : [];
+  const orders = [
+    farFirst,
+    farFirst.toReversed(),
+    ...few.map((first) => [first, ...farFirst.filter((way) => way !== first)]),
+  ];
+  const trees = orders.map((order) => gathered(new WayTree(tangents, ways, weights), order));
+  const best = trees.reduce((p, q) => (q.cost() < p.cost() ? q : p));
+  return ways.map((_, way) => pointsOf(best, way));
+}
+
+const mostOf = (ways: readonly WayToGather<Frame>[], way: number): number => ways[way]?.most ?? 0;
+
+function gathered<F extends Frame>(tree: WayTree<F>, order: readonly number[]): WayTree<F> {
+  for (const way of order) {
+    const entry = tree.ways[way];
+    if (!entry) continue;
+    const head = tree.lay(way, entry);
+    if (head?.up) relay(tree, head);
+  }
+  for (let round = 0; round < ROUNDS; round += 1) {
+    const settled = settle(tree);
+    const relaid = [...tree.nodes].filter((node) => isHead(tree, node) && relay(tree, node));
+    if (!settled && relaid.length === 0) break;
+  }
+  return tree;
+}
+
+/** Ways begin or come together here: what goes on from here is a part of its own. */
+const isHead = <F extends Frame>(tree: WayTree<F>, node: TreeNode<F>): boolean =>
+  tree.nodes.has(node) && node.up !== undefined && (node.starts.length > 0 || node.down.size > 1);
+
+/** H2: lays the part from a node up elsewhere, if it costs less there. */
+function relay<F extends Frame>(tree: WayTree<F>, head: TreeNode<F>): boolean {
+  const chain = tree.chainFrom(head);
+  const below = (chain.cost / tree.perMm(head.ways.length)) * (1 - BETTER);
+  const goals = new TreeGoals(tree, chain, below);
+  const found = new WaySearch(tree.tangents, head.place, goals).run(below);
+  if (!found) return false;
+  const { places, landing } = found;
+  const { node, splits, place } = landing;
+  const top = splits && node ? tree.split(node, place) : node;
+  tree.detach(chain);
+  tree.attach(head, places, top);
+  return true;
+}
+
+function pointsOf<F extends Frame>(tree: WayTree<F>, way: number): readonly Vec2<F>[] {
+  const points: Vec2<F>[] = [];
+  let node = tree.startOf.get(way);
+  for (; node; node = node.up) {
+    points.push(node.place.point);
+    if (!node.up) points.push(...tree.rowTo(node, way).map(({ point }) => point));
+  }
+  return points;
+}
