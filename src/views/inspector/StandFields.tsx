@@ -11,6 +11,7 @@ import {
 import { azimuthField, heightField } from '../../layout/fields.ts';
 import type { Mic } from '../../layout/mics/mic.ts';
 import { type StandMount, standMount } from '../../layout/mics/mount.ts';
+import { standFactsOf } from '../../report/standFacts.ts';
 import { edit } from '../../session/session.ts';
 import { CheckField } from '../fields/CheckField.tsx';
 import { DIRECTION, LENGTH, TILT } from '../fields/measure.ts';
@@ -19,6 +20,7 @@ import { limitsOf } from '../fields/reading.ts';
 import { SelectField } from '../fields/SelectField.tsx';
 import { DIRECTION_HINT, Group } from '../parts/Group.tsx';
 import { useOpen } from '../parts/useOpen.ts';
+import { standFactsWords } from '../words/standFactsWords.ts';
 import { InsertionField } from './InsertionField.tsx';
 import { SpotFields } from './SpotFields.tsx';
 
@@ -76,6 +78,7 @@ function TipFields({ mic, stand }: StandFieldsProps) {
 function BaseFields({ mic, stand }: StandFieldsProps) {
   const { id, name } = mic;
   const spec = standSpec(stand.stand);
+  const facts = standFactsOf(useOpen().report, id);
   return (
     <Group title="Stand" hint="The base moves without the mic; the boom follows.">
       <div className="wide">
@@ -107,6 +110,12 @@ function BaseFields({ mic, stand }: StandFieldsProps) {
         />
       )}
       {spec.boomMax > 0 && <MastFields mic={mic} stand={stand} />}
+      {facts &&
+        standFactsWords(facts, stand.stand).map((fact) => (
+          <p key={fact} className="whole field-hint">
+            {fact}
+          </p>
+        ))}
     </Group>
   );
 }

@@ -1,0 +1,24 @@
+import { STAND_CLASSES } from '../../layout/catalogue/standClasses.ts';
+import type { StandClass } from '../../layout/mics/mount.ts';
+import type { StandFacts } from '../../report/standFacts.ts';
+import { standWords } from './kindWords.ts';
+
+/** Beyond this the number says no more than that it is firm. */
+const PLENTY = 20;
+
+/** How firmly a stand stands and whether a smaller one would do. */
+export function standFactsWords(
+  { factor, smallest }: StandFacts,
+  now: StandClass,
+): readonly string[] {
+  const firm =
+    factor > PLENTY
+      ? 'Firm: boom and mic hang over the base.'
+      : `Tipping: the base holds ${(Math.floor(factor * 10) / 10).toFixed(1)} times the pull of boom and mic; 1.5 is wanted.`;
+  const order = STAND_CLASSES.map(({ standClass }) => standClass);
+  const smaller = smallest !== undefined && order.indexOf(smallest) < order.indexOf(now);
+  const name = smaller ? standWords(smallest) : '';
+  return smaller
+    ? [firm, `A smaller stand would reach: ${name.charAt(0).toLowerCase()}${name.slice(1)}.`]
+    : [firm];
+}
