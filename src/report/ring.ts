@@ -16,6 +16,8 @@ import type { Degrees, Mm } from '../units/quantity.ts';
 export interface RingOfMic {
   readonly mic: Id;
   readonly drum: Id;
+  /** The reach that it holds for, mm. */
+  readonly reach: Mm;
   /** Whole turn from 0 degrees, anticlockwise from above; azimuths as a clip's `angle`. */
   readonly arcs: readonly RimArc[];
 }
@@ -52,7 +54,7 @@ export function ringOf(
   const clip = clipIn(layout, micId);
   if (!clip) return null;
   const arcs = rimRing(motion, { ...clip, surroundings: layout, margin: layout.margin });
-  return { mic: micId, drum: clip.drum.id, arcs };
+  return { mic: micId, drum: clip.drum.id, reach: clip.mount.reach, arcs };
 }
 
 /** A clip mic at another place of its rim, its reach, height and pitch kept; null as for `ringOf`. */

@@ -221,6 +221,7 @@ const withClip = () => {
 const ringOf = (id: string, split: number): RingOfMic => ({
   mic: id,
   drum: 'tom',
+  reach: 30,
   arcs: [
     { verdict: 'clear', from: 0, to: split },
     { verdict: 'struck', from: split, to: 360 },

@@ -17,6 +17,8 @@ interface Clip {
 
 /** How much more than elsewhere a finger may stray from the rim before the mic leaves it. */
 const STRAY = 2;
+/** Reaches nearer than this, mm, have the same ring to what its ends are exact to. */
+const SAME_REACH = 0.5;
 /** A small drum's rim is short on the screen: a detent never takes more than this. */
 const MOST_DEGREES = 5;
 
@@ -30,7 +32,9 @@ export function dragClip({ placed, mount, drum }: Clip, hold: Hold): Drag {
       const reach = restOnStart(mount.reach, to.reach, STRAY * hold.near);
       const out = Math.max(1, drum.diameter / 2 - reach);
       const ring = hold.ring();
-      const ends = ring?.mic === mic.id ? clearEnds(ring.arcs) : [];
+      // A ring is computed beside the page: one of another reach says nothing of this one.
+      const isOfThis = ring?.mic === mic.id && Math.abs(ring.reach - reach) < SAME_REACH;
+      const ends = isOfThis ? clearEnds(ring.arcs) : [];
       const near = Math.min(MOST_DEGREES, toDegrees(hold.near / out));
       const angle = restOnPlaces(to.angle, ends, near);
       return (layout) => changeClip(layout, mic.id, { angle, reach: tidy(reach) });

@@ -56,9 +56,15 @@ describe('dragging a clip', () => {
       expect(dragged(tipAt(end + 2, mount.reach), ring).angle).toBeCloseTo(end, 6);
       expect(dragged(tipAt(end - 2, mount.reach), ring).angle).toBeCloseTo(end, 6);
       expect(turnBetween(end, dragged(tipAt(end + 8, mount.reach), ring).angle)).toBeCloseTo(8, 4);
-      // A ring of another mic, or none yet, holds nothing.
-      const other = ring && { ...ring, mic: 'other' };
-      expect(turnBetween(end, dragged(tipAt(end + 2, mount.reach), other).angle)).toBeCloseTo(2, 4);
+      // A ring of another mic or reach, or none yet, holds nothing.
+      for (const other of [
+        ring && { ...ring, mic: 'other' },
+        ring && { ...ring, reach: 90 },
+        null,
+      ]) {
+        const { angle } = dragged(tipAt(end + 2, mount.reach), other);
+        expect(turnBetween(end, angle)).toBeCloseTo(2, 4);
+      }
     }
   });
 });
