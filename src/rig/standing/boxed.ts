@@ -1,7 +1,7 @@
 import { type Bounds, boundsOfCapsule, boundsOfCylinder, joined } from '../../geometry/bounds.ts';
 import type { Capsule } from '../../geometry/capsule.ts';
 import type { Cylinder, Tube } from '../../geometry/cylinder.ts';
-import { type Vec2, vec } from '../../geometry/vector.ts';
+import { along, distance, type Vec2, vec } from '../../geometry/vector.ts';
 import type { Footprint, MicPart, PlacedMic, PlacedPiece } from '../placed.ts';
 
 /** A solid with the box round it, by which most pairs are dismissed before they are measured. */
@@ -39,7 +39,10 @@ export function boxedMic(placed: PlacedMic): BoxedMic {
 }
 
 export function boxedPiece(placed: PlacedPiece): BoxedPiece {
-  const shells = placed.shells.map((solid) => ({ solid, bounds: boundsOfCylinder(solid) }));
+  const shells = [...placed.shells, ...riseOf(placed)].map((solid) => ({
+    solid,
+    bounds: boundsOfCylinder(solid),
+  }));
   const hoops = placed.hoops.map((solid) => ({ solid, bounds: boundsOfHoop(solid) }));
   const hardware = placed.hardware.map(boxedCapsule);
   const bodies = [...shells, ...placed.hoops.map(boxedDisc)];
@@ -49,6 +52,17 @@ export function boxedPiece(placed: PlacedPiece): BoxedPiece {
     ...placed.outlines.map((outline) => boundsOfSpots(outline, 0)),
   ];
   return { placed, shells, hoops, hardware, bodies, bounds: around([...all, ...onDeck]) };
+}
+
+/**
+ * K10 A hi-hat's top rises and falls: nothing may stand between its two cymbals either, from the top of the one to the bottom of the other.
+ */
+function riseOf({ piece, shells }: PlacedPiece): readonly Cylinder[] {
+  const [upper, lower] = shells;
+  if (piece.kind !== 'hiHat' || !upper || !lower) return [];
+  const apart = distance(upper.centre, lower.centre);
+  const centre = along(lower.centre, lower.axis, apart / 2);
+  return [{ ...lower, centre, halfHeight: apart / 2 }];
 }
 
 function boxedDisc({ centre, axis, outerRadius, halfHeight }: Tube): Boxed<Cylinder> {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { usualHiHat } from '../../../src/layout/catalogue/defaults/usualPieces.ts';
 import type { Piece } from '../../../src/layout/pieces/piece.ts';
 import { among, clip, cymbal, stand, tom } from './scenes.ts';
 
@@ -41,6 +42,30 @@ describe('K2: mics and booms in shells, hoops and cymbals', () => {
       ({ code }) => code === 'boom-through-piece',
     );
     expect(arms.map(({ about }) => about)).toEqual([['a', 'other']]);
+  });
+});
+
+describe('K10: the rise of a hi-hat', () => {
+  const hat = (opening: number): Piece => ({
+    ...usualHiHat('hat'),
+    x: 0,
+    y: 3000,
+    z: 900,
+    tilt: 0,
+    opening,
+  });
+  // A thin pencil, level, its tip 60 mm inside the edge, its axis 45 mm over the closed top's edge plane.
+  const between = (opening: number) => {
+    const piece = hat(opening);
+    if (piece.kind !== 'hiHat') throw new Error('a hi-hat was made');
+    const tip = { x: piece.diameter / 2 - 60, y: 3000, z: 945 };
+    return among([piece], [[stand({ base: { x: 900, y: 3000 }, tip, azimuth: 180, pitch: 0 })]]);
+  };
+
+  it('a mic that the top falls on is found though neither cymbal touches it', () => {
+    expect(between(25)).toEqual([]);
+    const codes = between(100).map(({ code, about }) => [code, ...about]);
+    expect(codes).toContainEqual(['mic-in-shell', 'a', 'hat']);
   });
 });
 
