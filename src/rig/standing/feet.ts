@@ -12,7 +12,7 @@ import type { Piece } from '../../layout/pieces/piece.ts';
 import type { Mm } from '../../units/quantity.ts';
 import { baseCapsules, LEG_RADIUS } from '../feet.ts';
 import type { Footprint, PlacedMic, PlacedPiece } from '../placed.ts';
-import { type Standing, worstOfEach } from './standing.ts';
+import { type Standing, TOUCHING } from './standing.ts';
 
 /** What of a mic or piece stands on the deck. */
 export interface OnDeck {
@@ -40,25 +40,21 @@ export const pieceOnDeck = (piece: PlacedPiece): OnDeck => ({
  */
 export function feetOverlap(first: OnDeck, second: OnDeck): Standing | undefined {
   if (belongTogether(first.piece?.piece, second.piece?.piece)) return undefined;
-  const meetings = [
-    ...first.footprints.flatMap((p) => second.footprints.flatMap((q) => footprintsMeet(p, q))),
-    ...onPedal(first, second),
-    ...onPedal(second, first),
-    ...underKick(first, second),
-    ...underKick(second, first),
-  ];
+  let worst: FeetMeeting | undefined;
+  const meet: Meet = (found) => {
+    if (found.overlap > (worst?.overlap ?? TOUCHING)) worst = found;
+  };
+  for (const p of first.footprints) {
+    for (const q of second.footprints) footprintsMeet(p, q, meet);
+  }
+  onPedal(first, second).forEach(meet);
+  onPedal(second, first).forEach(meet);
+  underKick(first, second).forEach(meet);
+  underKick(second, first).forEach(meet);
+  if (!worst) return undefined;
+  const { place, overlap } = worst;
   const about = [first.id, second.id];
-  const [worst] = worstOfEach(
-    meetings.map(
-      ({ place, overlap }): Standing => ({
-        code: 'feet-overlap',
-        about,
-        place: vec(place.x, place.y, 0),
-        overlap,
-      }),
-    ),
-  );
-  return worst;
+  return { code: 'feet-overlap', about, place: vec(place.x, place.y, 0), overlap };
 }
 
 /** Where two feet are in each other's way, and how far; not above 0 where they are not. */
@@ -67,6 +63,9 @@ interface FeetMeeting {
   readonly overlap: Mm;
 }
 
+/** Told of every meeting: the worst is kept, without a list of thousands where many stands crowd. */
+type Meet = (found: FeetMeeting) => void;
+
 function belongTogether(p: Piece | undefined, q: Piece | undefined): boolean {
   if (!p || !q) return false;
   return (p.kind === 'pedal' && p.plays === q.kind) || (q.kind === 'pedal' && q.plays === p.kind);
@@ -74,18 +73,23 @@ function belongTogether(p: Piece | undefined, q: Piece | undefined): boolean {
 
 const legsOf = ({ hub, feet }: Footprint): PlanSegment[] => feet.map((foot) => [hub, foot]);
 
-function footprintsMeet(p: Footprint, q: Footprint): FeetMeeting[] {
+function footprintsMeet(p: Footprint, q: Footprint, meet: Meet): void {
   const [legsP, legsQ] = [legsOf(p), legsOf(q)];
-  return [
-    {
-      place: q.hub,
-      overlap: p.hubRadius + q.hubRadius - gap(p.hub, q.hub),
-    },
-    ...legsP.map((leg) => legOnDisc(leg, q)),
-    ...legsQ.map((leg) => legOnDisc(leg, p)),
-    ...legsP.flatMap((leg) => legsQ.map((other) => legsMeet(leg, other))),
-  ];
+  meet({ place: q.hub, overlap: p.hubRadius + q.hubRadius - gap(p.hub, q.hub) });
+  for (const leg of legsP) meet(legOnDisc(leg, q));
+  for (const leg of legsQ) meet(legOnDisc(leg, p));
+  for (const leg of legsP) {
+    for (const other of legsQ) if (mayMeet(leg, other)) meet(legsMeet(leg, other));
+  }
 }
+
+/** Whether the boxes round two legs touch: most pairs are dismissed so, before they are measured exactly. */
+const mayMeet = ([a, b]: PlanSegment, [c, d]: PlanSegment): boolean =>
+  rangesMeet(a.x, b.x, c.x, d.x) && rangesMeet(a.y, b.y, c.y, d.y);
+
+const rangesMeet = (a: Mm, b: Mm, c: Mm, d: Mm): boolean =>
+  Math.max(Math.min(a, b), Math.min(c, d)) - Math.min(Math.max(a, b), Math.max(c, d)) <=
+  2 * LEG_RADIUS;
 
 function legOnDisc([hub, foot]: PlanSegment, disc: Footprint): FeetMeeting {
   const place = nearestOnSegment(hub, foot, disc.hub);
