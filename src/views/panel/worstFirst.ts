@@ -38,6 +38,23 @@ export function worstFirst(report: Report): readonly FindingRow[] {
     .map(({ row }) => row);
 }
 
+/** Findings that the list shows: thousands of lines would take seconds to open, and nobody reads them. */
+export const MOST_LISTED = 200;
+
+/** The lines to show of all: every mic, the worst findings and the one that is pointed at; and how many more there are. */
+export function listed(
+  rows: readonly FindingRow[],
+  shownKey: string | null,
+): { readonly shown: readonly FindingRow[]; readonly more: number } {
+  let findings = 0;
+  const shown = rows.filter((row) => {
+    if (row.kind === 'mic') return true;
+    findings += 1;
+    return findings <= MOST_LISTED || row.key === shownKey;
+  });
+  return { shown, more: rows.length - shown.length };
+}
+
 /** Lines in the order that they had in another report, new ones last: what is only shown does not send its own line away. */
 export function inOrder(rows: readonly FindingRow[], before: Report | null): readonly FindingRow[] {
   if (before === null) return rows;

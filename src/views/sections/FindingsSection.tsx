@@ -2,7 +2,7 @@ import { useMemo } from 'react';
 import { useClearing } from '../../session/clearing.ts';
 import { useSession } from '../../session/session.ts';
 import { ClearEverything } from '../clearSpot/ClearEverything.tsx';
-import { type FindingRow, inOrder, worstFirst } from '../panel/worstFirst.ts';
+import { type FindingRow, inOrder, listed, worstFirst } from '../panel/worstFirst.ts';
 import { useOpen } from '../parts/useOpen.ts';
 import { FindingLine } from './FindingLine.tsx';
 import { NoMicsYet } from './NoMicsYet.tsx';
@@ -15,6 +15,7 @@ export function FindingsSection() {
   const search = useClearing();
   const before = search?.kind === 'offered' ? search.before.report : null;
   const rows = useMemo(() => inOrder(worstFirst(report), before), [report, before]);
+  const { shown, more } = listed(rows, shownKey);
   if (layout.mics.length === 0 && rows.length === 0) return <NoMicsYet />;
   return (
     <>
@@ -25,7 +26,7 @@ export function FindingsSection() {
         <p className="empty">No results for this layout yet.</p>
       ) : (
         <ul className="lines">
-          {rows.map((row) => (
+          {shown.map((row) => (
             <FindingLine
               key={row.kind === 'mic' ? row.row.mic : row.key}
               row={row}
@@ -33,6 +34,12 @@ export function FindingsSection() {
             />
           ))}
         </ul>
+      )}
+      {more > 0 && (
+        <p className="field-hint">
+          And {more} more {more === 1 ? 'finding' : 'findings'}. They show as the worst are put
+          right; the report has them all.
+        </p>
       )}
     </>
   );

@@ -4,6 +4,8 @@ import type { ClearanceRow, Finding, Report } from '../../../src/report/report.t
 import {
   inOrder,
   inTheWay,
+  listed,
+  MOST_LISTED,
   targetsOf,
   verdictCounts,
   worstFirst,
@@ -51,6 +53,34 @@ const report: Report = {
   totals: { cable: 0, longest: 0, stock: [] },
   player: playerFacts(sample),
 };
+
+describe('a list of thousands', () => {
+  const many = Array.from({ length: 3000 }, (_, i) =>
+    finding('feet-overlap', 'warn', ['a', `p${i}`]),
+  );
+  const rows = worstFirst({ ...report, findings: [...report.findings, ...many] });
+
+  it('shows the worst findings and every mic, and says how many more there are', () => {
+    const { shown, more } = listed(rows, null);
+    const findings = shown.filter(({ kind }) => kind === 'finding');
+    expect(findings).toHaveLength(MOST_LISTED);
+    expect(shown.filter(({ kind }) => kind === 'mic')).toHaveLength(report.clearances.length);
+    expect(more).toBe(rows.length - shown.length);
+    expect(findings).toEqual(rows.filter(({ kind }) => kind === 'finding').slice(0, MOST_LISTED));
+  });
+
+  it('keeps the line that is shown on the plan, however far down it stands', () => {
+    const key = many.at(-1)?.key ?? '';
+    const { shown, more } = listed(rows, key);
+    expect(shown.map((row) => row.key)).toContain(key);
+    expect(more).toBe(rows.length - shown.length);
+  });
+
+  it('leaves a usual list as it is', () => {
+    const usual = worstFirst(report);
+    expect(listed(usual, null)).toEqual({ shown: usual, more: 0 });
+  });
+});
 
 describe('the findings list', () => {
   it('puts the worst first and every mic in once', () => {
