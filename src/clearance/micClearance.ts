@@ -88,7 +88,7 @@ function atMoment(
 }
 
 /** The points of both surfaces that face each other. */
-function touching(
+export function touching(
   { capsule }: MicSolid,
   moving: Segment,
   radius: Mm,
