@@ -5,7 +5,9 @@ import type { TextFile } from '../storage/files.ts';
  * download from installed apps.
  */
 export async function handOut({ name, text }: TextFile): Promise<void> {
-  const file = new File([text], name, { type: 'application/json' });
+  const file = new File([text], name, {
+    type: name.endsWith('.csv') ? 'text/csv' : 'application/json',
+  });
   if (installed() && touchOnly() && navigator.canShare?.({ files: [file] })) {
     await shared(file);
     return;

@@ -2,7 +2,13 @@ import type { Problem } from '../layout/problem.ts';
 import type { ReadResult } from '../layout/read.ts';
 import type { ImportOutcome, LibraryActions } from '../session/library.ts';
 import { edit } from '../session/session.ts';
-import { fileName, layoutFile, readLayoutFile, type TextFile } from '../storage/files.ts';
+import {
+  fileName,
+  layoutFile,
+  readLayoutFile,
+  type TextFile,
+  tableFile,
+} from '../storage/files.ts';
 import { newLayoutId } from '../storage/ids.ts';
 import type { StoragePort } from '../storage/port.ts';
 import type { Autosave } from './autosave.ts';
@@ -51,6 +57,10 @@ export function libraryActions(around: LibrarySurroundings): LibraryActions {
     restore: (id) => inTurn(() => workbench.restore(id)),
     close: () => inTurn(() => workbench.close()),
     exportFile: (id) => exportFile(around, id),
+    exportTable: async (table, csv) => {
+      const open = around.workbench.openNow();
+      if (open) await around.handOut(tableFile(open, table, csv));
+    },
     importFile: (file) =>
       inTurn(async () => {
         const read = await readLayoutFile(file, newLayoutId());

@@ -51,6 +51,8 @@ export interface LibraryActions {
   close(): Promise<void>;
   /** Downloads a layout as a JSON file; the open one when no id is given, which works without storage too. */
   exportFile(id?: Id): Promise<void>;
+  /** Downloads a table of the open layout, given as CSV; `table` becomes part of the file's name. */
+  exportTable(table: string, csv: string): Promise<void>;
   importFile(file: {
     readonly name: string;
     readonly size: number;

@@ -47,3 +47,9 @@ export function fileName(name: string): string {
   if (safe === '') return 'layout.json';
   return deviceName.test(safe) ? `layout-${safe}.json` : `${safe}.json`;
 }
+
+/** A table of a layout as a CSV file: `Small club - inputs.csv`. */
+export const tableFile = (layout: Pick<Layout, 'name'>, table: string, csv: string): TextFile => ({
+  name: `${fileName(layout.name).replace(/\.json$/, '')} - ${table}.csv`,
+  text: csv,
+});

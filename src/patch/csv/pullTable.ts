@@ -42,6 +42,12 @@ export const pullTable = (
 
 const NOT_LISTED = { needed: 0, spare: 0 };
 
+/** One sort of thing in words: `Mic: Short dynamic`, `Mic cable: 5 m`. */
+export function pullWords(item: PullItem, layout: Pick<Layout, 'ownClasses' | 'units'>): string {
+  const which = whichWords(item, layout);
+  return which === '' ? KINDS[item.kind] : `${KINDS[item.kind]}: ${which}`;
+}
+
 function whichWords(
   { kind, which }: PullItem,
   layout: Pick<Layout, 'ownClasses' | 'units'>,

@@ -149,6 +149,16 @@ export const KILOGRAMS = plain({
   decimals: 2,
 });
 
+/** Impedances, 100 ohms a press. */
+export const OHMS = plain({
+  unit: 'Ω',
+  spoken: 'ohms',
+  accepts: /^(Ω|ohms?)?$/i,
+  expected: 'an impedance in ohms such as 2000',
+  step: 100,
+  decimals: 0,
+});
+
 /** A plain share such as the A of a pattern. */
 export const SHARE = plain({
   unit: '',

@@ -7,6 +7,7 @@ import { CablesSection } from '../sections/CablesSection.tsx';
 import { FindingsSection } from '../sections/FindingsSection.tsx';
 import { KitSection } from '../sections/KitSection.tsx';
 import { MicsSection } from '../sections/MicsSection.tsx';
+import { PatchSection } from '../sections/PatchSection.tsx';
 import { PlayerSection } from '../sections/PlayerSection.tsx';
 import { SoundSection } from '../sections/SoundSection.tsx';
 import { StageSection } from '../sections/StageSection.tsx';
@@ -21,6 +22,7 @@ const sections: Readonly<Record<SectionId, () => ReactNode>> = {
   kit: KitSection,
   mics: MicsSection,
   cables: CablesSection,
+  patch: PatchSection,
   sound: SoundSection,
   stage: StageSection,
   player: PlayerSection,

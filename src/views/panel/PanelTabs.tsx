@@ -8,6 +8,7 @@ const tabs: readonly { readonly id: SectionId; readonly text: string }[] = [
   { id: 'kit', text: 'Kit' },
   { id: 'mics', text: 'Mics' },
   { id: 'cables', text: 'Cables' },
+  { id: 'patch', text: 'Patch' },
   { id: 'sound', text: 'Sound' },
   { id: 'stage', text: 'Stage' },
   { id: 'player', text: 'Player' },

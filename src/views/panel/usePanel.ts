@@ -10,7 +10,15 @@ import {
 import { type Selection, sameSelection } from '../../session/selection.ts';
 import { select, showFinding, useSession } from '../../session/session.ts';
 
-export type SectionId = 'findings' | 'kit' | 'mics' | 'cables' | 'sound' | 'stage' | 'player';
+export type SectionId =
+  | 'findings'
+  | 'kit'
+  | 'mics'
+  | 'cables'
+  | 'patch'
+  | 'sound'
+  | 'stage'
+  | 'player';
 
 /** What the panel shows: one of its sections, or the details of what is selected. */
 export interface PanelState {

@@ -1,0 +1,77 @@
+import { type KeyboardEvent, useId } from 'react';
+import type { InputRow } from '../../patch/inputList.ts';
+import { Icon } from '../parts/Icon.tsx';
+import { BoxInput } from './BoxInput.tsx';
+import { ChannelFields } from './ChannelFields.tsx';
+import { rowWords } from './rowWords.ts';
+import type { useReorder } from './useReorder.ts';
+
+interface InputLineProps {
+  readonly row: InputRow;
+  readonly place: number;
+  readonly last: number;
+  readonly dropHere: boolean;
+  readonly shown: boolean;
+  readonly handle: ReturnType<ReturnType<typeof useReorder>['handle']>;
+  readonly onMove: (to: number) => void;
+  readonly onToggle: () => void;
+}
+
+/** One channel; tapped, it shows what can be set. Its handle is dragged, or moved with the arrow keys. */
+export function InputLine({ row, place, last, shown, onMove, ...rest }: InputLineProps) {
+  const more = useId();
+  const onKeyDown = (event: KeyboardEvent) => {
+    const to = { ArrowUp: place - 1, ArrowDown: place + 1, Home: 0, End: last }[event.key];
+    if (to === undefined) return;
+    event.preventDefault();
+    onMove(to);
+  };
+  const classes = ['line', shown ? 'shown' : '', rest.dropHere ? 'drop-here' : ''];
+  return (
+    <li className={classes.join(' ').trim()}>
+      <div className="input-line">
+        <button
+          type="button"
+          className="quiet square drag-handle"
+          aria-label={`Move channel ${row.channel}, ${row.name}: drag, or arrow keys`}
+          onKeyDown={onKeyDown}
+          {...rest.handle}
+        >
+          <Icon name="grip" />
+        </button>
+        <button
+          type="button"
+          className="line-button"
+          aria-expanded={shown}
+          aria-controls={more}
+          onClick={rest.onToggle}
+        >
+          <span className="channel-number">
+            <span className="spoken">Channel </span>
+            {row.channel}
+          </span>
+          <span className="line-text">
+            <span className="line-name">{row.name}</span>
+            <span className="line-note">{rowWords(row)}</span>
+          </span>
+          <BoxInput input={row.input} />
+        </button>
+      </div>
+      <div id={more} hidden={!shown}>
+        {shown && (
+          <>
+            <div className="buttons input-moves">
+              <button type="button" disabled={place === 0} onClick={() => onMove(place - 1)}>
+                Up
+              </button>
+              <button type="button" disabled={place === last} onClick={() => onMove(place + 1)}>
+                Down
+              </button>
+            </div>
+            <ChannelFields row={row} />
+          </>
+        )}
+      </div>
+    </li>
+  );
+}

@@ -1,0 +1,167 @@
+import { changePatch } from '../../layout/edit/patch.ts';
+import type { Layout } from '../../layout/layout.ts';
+import { patchSchema, spareRule } from '../../layout/patch.ts';
+import { pullWords } from '../../patch/csv/pullTable.ts';
+import {
+  clearTicks,
+  type StrikeLine,
+  setTick,
+  stillMissing,
+  tickAllOut,
+} from '../../patch/pull/ticks.ts';
+import type { PatchReport } from '../../report/patch.ts';
+import { COUNT, PERCENT } from '../fields/measure.ts';
+import { NumberField } from '../fields/NumberField.tsx';
+import { limitsOf } from '../fields/reading.ts';
+import { Group } from '../parts/Group.tsx';
+import { useOpen } from '../parts/useOpen.ts';
+import { counted, listed } from '../words/nameOf.ts';
+import { editPatch } from './usePatch.ts';
+
+/** Sorts of missing things that are named one by one above the list. */
+const NAMED_AT_MOST = 6;
+
+/** Everything to take: ticked out, ticked back in, and what is still missing. */
+export function PullListView({ patch }: { readonly patch: PatchReport }) {
+  const { layout } = useOpen();
+  const missing = stillMissing(patch.strike);
+  const isOut = patch.strike.some(({ out }) => out > 0);
+  return (
+    <>
+      <p role="status" className={missing.length > 0 ? 'struck' : 'soft'}>
+        {missing.length > 0
+          ? `Not back yet: ${missingWords(missing, layout)}.`
+          : isOut
+            ? 'Everything that went out is back.'
+            : 'Nothing has gone out yet.'}
+      </p>
+      <div className="buttons">
+        <button
+          type="button"
+          onClick={() => editPatch('Tick all out', (from) => tickAllOut(from, patch.pull))}
+        >
+          All out
+        </button>
+        <button
+          type="button"
+          disabled={!isOut}
+          onClick={() => editPatch('Clear the ticks', clearTicks)}
+        >
+          Clear ticks
+        </button>
+      </div>
+      <ul className="lines" aria-label="Pull list">
+        {patch.strike.map((line) => (
+          <PullLineView
+            key={`${line.kind} ${line.which}`}
+            line={line}
+            spare={
+              patch.pull.find(({ kind, which }) => kind === line.kind && which === line.which)
+                ?.spare ?? 0
+            }
+          />
+        ))}
+      </ul>
+      <SpareFields />
+    </>
+  );
+}
+
+/** What is missing, by name as long as that can be read at a glance. */
+function missingWords(missing: readonly StrikeLine[], layout: Layout): string {
+  if (missing.length <= NAMED_AT_MOST) {
+    return listed(missing.map((line) => `${line.missing} × ${pullWords(line, layout)}`));
+  }
+  const things = missing.reduce((sum, line) => sum + line.missing, 0);
+  return `${counted(things, 'thing')} of ${missing.length} sorts, marked in the list`;
+}
+
+function PullLineView({ line, spare }: { readonly line: StrikeLine; readonly spare: number }) {
+  const { layout } = useOpen();
+  const { total, out, back, missing } = line;
+  const name = pullWords(line, layout);
+  const tick = (label: string, counts: { readonly out?: number; readonly back?: number }) =>
+    editPatch(`${name} ${label}`, (from) => setTick(from, line, counts));
+  return (
+    <li className="line pull-line">
+      <span className="line-text">
+        <span className="line-name">
+          {total} × {name}
+        </span>
+        <span className="line-note">
+          {spare > 0 ? `${spare} spare; ` : ''}
+          {out} out, {back} back
+          {missing > 0 && <span className="struck">, {missing} missing</span>}
+        </span>
+      </span>
+      <span className="buttons">
+        <button
+          type="button"
+          aria-pressed={total > 0 && out >= total}
+          onClick={() => tick('out', { out: out >= total ? 0 : total })}
+        >
+          {total > 0 && out >= total ? '✓ Out' : 'Out'}
+          <span className="spoken">: {name}</span>
+        </button>
+        <button
+          type="button"
+          disabled={missing === 0}
+          onClick={() => tick('one back', { back: back + 1 })}
+        >
+          1 in<span className="spoken">: {name}</span>
+        </button>
+        <button
+          type="button"
+          aria-pressed={out > 0 && missing === 0}
+          disabled={out === 0}
+          onClick={() => tick('back', { back: missing === 0 ? 0 : out })}
+        >
+          {out > 0 && missing === 0 ? '✓ In' : 'All in'}
+          <span className="spoken">: {name}</span>
+        </button>
+      </span>
+    </li>
+  );
+}
+
+function SpareFields() {
+  const { spares, tapeRolls } = useOpen().layout.patch;
+  return (
+    <Group title="Spares" folded>
+      <NumberField
+        label="Spares"
+        step="Spares"
+        value={spares.usual.percent}
+        measure={PERCENT}
+        limits={limitsOf(spareRule.shape.percent)}
+        apply={(layout, percent) =>
+          changePatch(layout, (from) => ({
+            ...from,
+            spares: { ...from.spares, usual: { ...from.spares.usual, percent } },
+          }))
+        }
+      />
+      <NumberField
+        label="At least, of each sort"
+        step="Least spares"
+        value={spares.usual.least}
+        measure={COUNT}
+        limits={limitsOf(spareRule.shape.least)}
+        apply={(layout, least) =>
+          changePatch(layout, (from) => ({
+            ...from,
+            spares: { ...from.spares, usual: { ...from.spares.usual, least } },
+          }))
+        }
+      />
+      <NumberField
+        label="Rolls of gaffer tape"
+        step="Gaffer tape"
+        value={tapeRolls}
+        measure={COUNT}
+        limits={limitsOf(patchSchema.shape.tapeRolls)}
+        apply={(layout, rolls) => changePatch(layout, (from) => ({ ...from, tapeRolls: rolls }))}
+      />
+    </Group>
+  );
+}

@@ -1,0 +1,131 @@
+import { useState } from 'react';
+import { freshId } from '../../layout/edit/ids.ts';
+import { changePatch } from '../../layout/edit/patch.ts';
+import type { Split } from '../../layout/patch.ts';
+import { addLeg, addSplit, changeSplit, removeSplit } from '../../patch/splits/editSplits.ts';
+import { usualLeg, usualSplit } from '../../patch/splits/split.ts';
+import { edit } from '../../session/session.ts';
+import { SelectField } from '../fields/SelectField.tsx';
+import { useOpen } from '../parts/useOpen.ts';
+import { findingWords } from '../words/findingWords.ts';
+import { nameOf } from '../words/nameOf.ts';
+import { LegFields } from './LegFields.tsx';
+import { editPatch } from './usePatch.ts';
+
+const MOST_LEGS = 8;
+const KINDS = [
+  { value: 'transformer', text: 'Transformer splitter' },
+  { value: 'y', text: 'Plain Y lead' },
+] as const;
+
+/** One signal to several places. */
+export function SplitsEditor() {
+  const { layout } = useOpen();
+  const [mic, setMic] = useState('');
+  const options = layout.mics.map(({ id }) => ({ value: id, text: nameOf(layout, id) }));
+  const of = options.find(({ value }) => value === mic)?.value ?? options[0]?.value;
+  const add = () => {
+    if (of === undefined) return;
+    edit(`Split ${nameOf(layout, of)}`, (from) =>
+      changePatch(from, (patch) =>
+        addSplit(patch, usualSplit(freshId(from, 'split'), of, 'Monitors')),
+      ),
+    );
+  };
+  return (
+    <>
+      <p className="field-hint">
+        Plug and unplug with the channel muted and 48 V off. Lift only pin 1 of an audio line, never
+        a mains earth.
+      </p>
+      {layout.patch.splits.map((split) => (
+        <SplitCard key={split.id} split={split} />
+      ))}
+      {layout.patch.splits.length === 0 && <p className="empty">No signal is split.</p>}
+      {of !== undefined && (
+        <section className="group">
+          <h3>New split</h3>
+          <SelectField label="Signal of" value={of} options={options} onChoose={setMic} />
+          <button type="button" onClick={add}>
+            Add split
+          </button>
+        </section>
+      )}
+    </>
+  );
+}
+
+function SplitCard({ split }: { readonly split: Split }) {
+  const { layout } = useOpen();
+  const { id, of, kind, legs } = split;
+  const ends = legs.map((leg, index) => ({ leg, index }));
+  const name = layout.mics.some((mic) => mic.id === of) ? nameOf(layout, of) : 'nothing';
+  const sources = [
+    ...(name === 'nothing' ? [{ value: of, text: 'Nothing: its mic is gone' }] : []),
+    ...layout.mics.map((mic) => ({ value: mic.id, text: nameOf(layout, mic.id) })),
+  ];
+  return (
+    <section className="group split-card" aria-label={`Split of ${name}`}>
+      <h3>Split of {name}</h3>
+      <SplitFindings split={split} />
+      <SelectField
+        label="Signal of"
+        value={of}
+        options={sources}
+        onChoose={(to) =>
+          editPatch('Signal of a split', (from) => changeSplit(from, id, { of: to }))
+        }
+      />
+      <SelectField
+        label="Kind"
+        value={kind}
+        options={KINDS}
+        onChoose={(to) =>
+          editPatch('Kind of a split', (from) =>
+            changeSplit(from, id, { kind: to === 'y' ? 'y' : 'transformer' }),
+          )
+        }
+      />
+      {ends.map(({ leg, index }) => (
+        <LegFields key={index} split={split} leg={leg} index={index} />
+      ))}
+      <div className="buttons">
+        <button
+          type="button"
+          disabled={legs.length >= MOST_LEGS}
+          onClick={() =>
+            editPatch('Add a leg', (from) => addLeg(from, id, usualLeg(kind, 'Recorder')))
+          }
+        >
+          Add leg
+        </button>
+        <button
+          type="button"
+          className="danger"
+          onClick={() => editPatch('Remove a split', (from) => removeSplit(from, id))}
+        >
+          Remove split
+        </button>
+      </div>
+    </section>
+  );
+}
+
+/** What is wrong with one split, with the reason. */
+function SplitFindings({ split }: { readonly split: Split }) {
+  const { layout, report } = useOpen();
+  const found = report.findings.filter(({ key }) => key.split(':').includes(split.id));
+  if (found.length === 0) return <p className="field-hint">Nothing is wrong with it.</p>;
+  return (
+    <ul className="split-findings">
+      {found.map((finding) => {
+        const { title, detail, next } = findingWords(finding, layout);
+        return (
+          <li key={finding.key} className={`split-finding ${finding.severity}`}>
+            <strong>{title}.</strong> {detail} <span className="next">{next}</span>
+          </li>
+        );
+      })}
+    </ul>
+  );
+}

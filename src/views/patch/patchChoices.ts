@@ -1,0 +1,23 @@
+import type { Insert, MusicStyle } from '../../layout/patch.ts';
+
+export const STYLE_OPTIONS: readonly { readonly value: MusicStyle; readonly text: string }[] = [
+  { value: 'rock', text: 'Rock' },
+  { value: 'pop', text: 'Pop' },
+  { value: 'jazz', text: 'Jazz' },
+  { value: 'bigBand', text: 'Big band' },
+  { value: 'worship', text: 'Worship' },
+  { value: 'metal', text: 'Metal' },
+];
+
+export const INSERT_OPTIONS: readonly { readonly value: Insert; readonly text: string }[] = [
+  { value: 'none', text: 'None' },
+  { value: 'gate', text: 'Gate' },
+  { value: 'compressor', text: 'Compressor' },
+  { value: 'gateAndCompressor', text: 'Gate and compressor' },
+];
+
+/** The entry of a list of options with a value that came from a field; undefined for none of them. */
+export const chosenOf = <Value extends string>(
+  options: readonly { readonly value: Value }[],
+  value: string,
+): Value | undefined => options.find((option) => option.value === value)?.value;

@@ -1,0 +1,18 @@
+import type { InputRow } from '../../patch/inputList.ts';
+import { INSERT_OPTIONS } from './patchChoices.ts';
+
+/** A channel's settings in one line: `48 V, reversed, 120 Hz, gate`. */
+export function rowWords(row: InputRow): string {
+  const { phantom, polarity, highPass, pad, insert, split, notes, micClass } = row;
+  const inserted = INSERT_OPTIONS.find(({ value }) => value === insert.value)?.text ?? '';
+  return [
+    micClass.name,
+    phantom.value ? '48 V' : 'no 48 V',
+    ...(polarity.value === 'reversed' ? ['polarity reversed'] : []),
+    highPass.value ? `high-pass ${highPass.value} Hz` : 'no high-pass',
+    ...(pad.value > 0 ? [`pad ${pad.value} dB`] : []),
+    ...(insert.value === 'none' ? [] : [inserted.toLowerCase()]),
+    ...(split === null ? [] : ['split']),
+    ...(notes === '' ? [] : [notes]),
+  ].join(', ');
+}
