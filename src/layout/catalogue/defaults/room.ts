@@ -43,7 +43,8 @@ export function cansOf(piece: Piece): readonly Can[] {
       const lean = (piece.diameter / 2) * sinDeg(piece.tilt);
       const depth = depthOf(piece);
       const { x, y, z } = piece;
-      return [{ x, y, radius: piece.diameter / 2, low: z - lean - depth, high: z + lean + 10 }];
+      const top = piece.kind === 'hiHat' ? piece.opening + 10 : 10;
+      return [{ x, y, radius: piece.diameter / 2, low: z - lean - depth, high: z + lean + top }];
     }
   }
 }
