@@ -6,13 +6,14 @@ import type { Selection } from '../session/selection.ts';
 import { type OpenLayout, useSession } from '../session/session.ts';
 import { ElevationStage } from './canvas/ElevationStage.tsx';
 import { handleBoxes } from './canvas/Handles.tsx';
-import { turnedFocus } from './canvas/micFocus.ts';
 import { deckExtent, kitExtent } from './elevation/extent.ts';
 import { inElevation } from './elevation/frames.ts';
 import { elevationHandles } from './elevation/handles.ts';
 import { elevationPickables } from './elevation/pickables.ts';
 import { type Facing, standpointOf } from './elevation/standpoint.ts';
 import { createTurner, type Turner } from './elevation/turned.ts';
+import { turnedFocus } from './move/micFocus.ts';
+import { useShowMove } from './move/useShowMove.ts';
 import type { PaneProps } from './PlanPane.tsx';
 import { outlinesOf, type Pickable } from './pick/pickables.ts';
 import { TouchSurface } from './TouchSurface.tsx';
@@ -40,6 +41,7 @@ export function ElevationPane({
   size,
   top,
   focus,
+  opened,
   described,
   facing,
   alone,
@@ -63,13 +65,14 @@ export function ElevationPane({
   const pickables = elevationPickables(report.rig);
   const highlighted = useMemo(() => outlinesOf(pickables, selection), [pickables, selection]);
   const handles = useMemo(
-    () => elevationHandles(open, report.rig, selection, kitView),
-    [open, report.rig, selection, kitView],
+    () => (opened === null ? elevationHandles(open, report.rig, selection, kitView) : []),
+    [opened, open, report.rig, selection, kitView],
   );
   const covered = useMemo(() => handleBoxes(handles), [handles]);
   const found = useRevealing(open, turner, { selection, controls });
   const finding = found && { key: found.key, at: kitToScreen(kitView, found.spot) };
   const turned = useMemo(() => focus && turnedFocus(focus, turner), [focus, turner]);
+  useShowMove(opened, turned, ({ x, y }) => ({ x, y }), controls);
   const ground = {
     kitView,
     pickables,

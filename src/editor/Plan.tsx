@@ -1,14 +1,16 @@
 import { type RefObject, useEffect, useId, useMemo, useRef, useState } from 'react';
-import { createFigures } from '../report/figure.ts';
 import { type OpenLayout, useSession } from '../session/session.ts';
-import { focusOn, type MicFocus } from './canvas/micFocus.ts';
 import { ElevationPane } from './ElevationPane.tsx';
+import { MoveBar } from './move/MoveBar.tsx';
+import { useMove } from './move/useMove.ts';
 import { KeyList } from './PlanButtons.tsx';
 import { PlanPane } from './PlanPane.tsx';
 import { PlanText } from './PlanText.tsx';
 import { palettes } from './palette.ts';
 import { holdsTwo, panesOf } from './panes.ts';
 import './plan.css';
+import { RingCard } from './rim/RingCard.tsx';
+import { useAskedPlace } from './rim/useAskedPlace.ts';
 import { ViewChoice } from './ViewChoice.tsx';
 import type { ScreenSize } from './view/view.ts';
 import { drawingsName } from './words.ts';
@@ -33,23 +35,27 @@ export function Plan() {
 }
 
 function OpenDrawings({ open, size }: { readonly open: OpenLayout; readonly size: ScreenSize }) {
+  const { layout } = open;
   const drawing = useSession((state) => state.preferences.drawing);
   const panes = useMemo(() => panesOf(drawing, size), [drawing, size]);
-  const focus = useMicFocus(open);
+  const ring = useSession((state) => state.ring);
+  const showSweeps = useSession((state) => state.preferences.showSweeps);
+  const { focus, move } = useMove(open);
+  const [showsMove, setShowsMove] = useState(false);
+  const opened = showsMove && showSweeps && move ? move.mic : null;
+  const asked = useAskedPlace(open, ring);
   const described = useId();
   return (
     <>
       {panes.map(({ kind, left, top, size: own }) => (
         <div key={kind} className="plan-pane" style={{ left, top, ...own }}>
           {kind === 'plan' ? (
-            <PlanPane open={open} size={own} focus={focus} described={described} />
+            <PlanPane {...{ open, focus, opened, described, asked }} size={own} />
           ) : (
             <ElevationPane
-              open={open}
+              {...{ open, focus, opened, described }}
               size={own}
               top={top}
-              focus={focus}
-              described={described}
               facing={kind}
               alone={panes.length === 1}
             />
@@ -61,19 +67,13 @@ function OpenDrawings({ open, size }: { readonly open: OpenLayout; readonly size
         <ViewChoice roomForTwo={holdsTwo(size)} />
         <KeyList />
       </div>
+      <div className="plan-foot">
+        {asked.place && <RingCard layout={layout} place={asked.place} forget={asked.forget} />}
+        {move && showSweeps && (
+          <MoveBar move={move} unit={layout.units} isOpen={showsMove} open={setShowsMove} />
+        )}
+      </div>
     </>
-  );
-}
-
-/** What the selected mic is judged by; null when no mic is selected. */
-function useMicFocus({ layout, report }: OpenLayout): MicFocus | null {
-  const selection = useSession((state) => state.selection);
-  const mic = selection?.kind === 'mic' ? selection.id : null;
-  const [figureIn] = useState(createFigures);
-  const figure = figureIn(layout);
-  return useMemo(
-    () => (mic === null ? null : focusOn(layout, report, mic, figure)),
-    [layout, report, mic, figure],
   );
 }
 

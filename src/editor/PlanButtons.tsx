@@ -1,4 +1,5 @@
 import { memo, useId, useState } from 'react';
+import { Sign } from './Sign.tsx';
 import type { ViewControls } from './view/useView.ts';
 import { planKeys } from './words.ts';
 
@@ -55,13 +56,5 @@ export function KeyList() {
         </dl>
       )}
     </div>
-  );
-}
-
-function Sign({ path }: { readonly path: string }) {
-  return (
-    <svg viewBox="0 0 24 24" aria-hidden="true" focusable="false">
-      <path d={path} />
-    </svg>
   );
 }

@@ -5,11 +5,11 @@ import { toDeck } from '../rig/deckFrame.ts';
 import type { Selection } from '../session/selection.ts';
 import { type OpenLayout, useSession } from '../session/session.ts';
 import { handleBoxes } from './canvas/Handles.tsx';
-import type { MicFocus } from './canvas/micFocus.ts';
 import { PlanStage } from './canvas/PlanStage.tsx';
+import type { MicFocus } from './move/micFocus.ts';
+import { useShowMove } from './move/useShowMove.ts';
 import { outlinesOf, type Pickable, pickablesOf } from './pick/pickables.ts';
-import { RingCard } from './rim/RingCard.tsx';
-import { useAskedPlace } from './rim/useAskedPlace.ts';
+import type { AskedPlace } from './rim/useAskedPlace.ts';
 import { TouchSurface } from './TouchSurface.tsx';
 import { dragOf } from './tools/grab.ts';
 import { handlesOf } from './tools/handles.ts';
@@ -18,7 +18,7 @@ import { inPlanFrames } from './tools/planFrames.ts';
 import { useRevealFinding, useRevealSelected, useShownFinding } from './useReveal.ts';
 import { extentOf, extentOfKit, FIT_BORDER } from './view/extent.ts';
 import { type Subject, useView, type ViewControls } from './view/useView.ts';
-import type { ScreenSize } from './view/view.ts';
+import type { ScreenPoint, ScreenSize } from './view/view.ts';
 import { planName } from './words.ts';
 
 export interface PaneProps {
@@ -28,12 +28,16 @@ export interface PaneProps {
   readonly top: number;
   /** What the selected mic is judged by, kit frame. */
   readonly focus: MicFocus | null;
+  /** The mic whose nearest move is looked at; what is selected has no handles meanwhile. */
+  readonly opened: string | null;
   /** Id of the text that says how a drawing is used. */
   readonly described: string;
 }
 
+type PlanProps = Omit<PaneProps, 'top'> & { readonly asked: AskedPlace };
+
 /** The plan, with all that fingers and keys do on it. */
-export function PlanPane({ open, size, focus, described }: Omit<PaneProps, 'top'>) {
+export function PlanPane({ open, size, focus, opened, described, asked }: PlanProps) {
   const { layout, report } = open;
   const preferences = useSession((state) => state.preferences);
   const selection = useSession((state) => state.selection);
@@ -50,18 +54,18 @@ export function PlanPane({ open, size, focus, described }: Omit<PaneProps, 'top'
   );
   const highlighted = useMemo(() => outlinesOf(pickables, selection), [pickables, selection]);
   const handles = useMemo(
-    () => handlesOf(layout, report.rig, selection, kitView),
-    [layout, report.rig, selection, kitView],
+    () => (opened === null ? handlesOf(layout, report.rig, selection, kitView) : []),
+    [opened, layout, report.rig, selection, kitView],
   );
   const covered = useMemo(() => handleBoxes(handles), [handles]);
   const finding = useRevealing(open, selection, controls);
-  const asked = useAskedPlace(open, ring, kitView);
+  useShowMove(opened, focus, (point) => toDeck(layout.deck, point), controls);
   const ground = {
     kitView,
     pickables,
     handles,
     controls,
-    tapFirst: asked.ask,
+    tapFirst: (at: ScreenPoint) => asked.ask(at, kitView),
     dragOf: (met: Pickable) => dragOf(met, open),
   };
   const framed = useCallback((command: ChangeCommand) => inPlanFrames(command, kitView), [kitView]);
@@ -73,7 +77,6 @@ export function PlanPane({ open, size, focus, described }: Omit<PaneProps, 'top'
         asked={asked.place}
       />
       <TouchSurface name={planName} described={described} ground={ground} framed={framed} />
-      {asked.place && <RingCard layout={layout} place={asked.place} forget={asked.forget} />}
     </>
   );
 }

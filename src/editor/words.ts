@@ -1,4 +1,5 @@
 import type { Layout } from '../layout/layout.ts';
+import type { Moment } from '../report/moment.ts';
 import type { ClearanceRow, Report } from '../report/report.ts';
 import type { RingOfMic, RingPlace } from '../report/ring.ts';
 import type { Selection } from '../session/selection.ts';
@@ -91,6 +92,19 @@ export function nearestText(row: ClearanceRow, unit: LengthUnit): string {
     movement.kind === 'leg' ? movement.foot : movement.kind === 'swing' ? '' : movement.hand;
   return `${clearanceText(row.clearance, unit)}, ${`${side} ${movingParts[part]}`.trim()}`;
 }
+
+/** The label at another moment of the move: `84 mm, left hand`. */
+export const momentText = (
+  { clearance, part }: Pick<Moment, 'clearance' | 'part'>,
+  hand: string,
+  unit: LengthUnit,
+): string => `${clearanceText(clearance, unit)}, ${hand} ${movingParts[part]}`;
+
+/** How near the arm is at a moment of the move, beside the slider. */
+export const spokenMoment = (
+  { clearance, verdict }: Pick<Moment, 'clearance' | 'verdict'>,
+  unit: LengthUnit,
+): string => `${clearanceText(clearance, unit)}, ${verdictWords[verdict]}`;
 
 const keyVerbs = {
   nudge: 'Move',

@@ -12,6 +12,8 @@ import { elevationLabels } from '../labels/elevationWishes.ts';
 import { FONTS } from '../labels/lettering.ts';
 import { measureText } from '../labels/measureText.ts';
 import type { Box } from '../labels/placeLabels.ts';
+import { measureLabel } from '../labels/wishes.ts';
+import type { MicFocus } from '../move/micFocus.ts';
 import { type Palette, palettes } from '../palette.ts';
 import type { Outline } from '../pick/outline.ts';
 import { paintGround, paintHeights } from '../shapes/ground.ts';
@@ -30,7 +32,6 @@ import { FocusDrawing } from './FocusDrawing.tsx';
 import { Footer } from './Footer.tsx';
 import { DeckFrame } from './Frames.tsx';
 import { Handles } from './Handles.tsx';
-import type { MicFocus } from './micFocus.ts';
 import { PlacedLabels } from './PlacedLabels.tsx';
 
 /** What an elevation shows: report, figure and focus are the turned ones (rule E1). */
@@ -166,14 +167,17 @@ const SolidMic = memo(function SolidMic({ placed, colours }: MicProps) {
 
 function ElevationLabels(
   props: WithColours<
-    'layout' | 'report' | 'selection' | 'kitView' | 'standpoint' | 'covered' | 'alone'
+    'layout' | 'report' | 'selection' | 'kitView' | 'standpoint' | 'covered' | 'alone' | 'focus'
   >,
 ) {
-  const { layout, report, selection, kitView, standpoint, covered, alone, colours } = props;
+  const { layout, report, selection, kitView, standpoint, covered, alone, focus, colours } = props;
   const labels = useMemo(() => {
     const lettered = { layout, report, selection, kitView, showRuns: false, measure: measureText };
-    return elevationLabels(lettered, standpoint, alone);
-  }, [layout, report, selection, kitView, standpoint, alone]);
+    return [
+      ...measureLabel(lettered, focus?.place ?? null),
+      ...elevationLabels(lettered, standpoint, alone),
+    ];
+  }, [layout, report, selection, kitView, standpoint, alone, focus]);
   return (
     <>
       <PlacedLabels {...{ labels, report, kitView, covered, colours }} />

@@ -1,13 +1,13 @@
 import { useCallback } from 'react';
 import type { ForbiddenZone } from '../../report/zone.ts';
+import type { MicFocus } from '../move/micFocus.ts';
 import type { Palette } from '../palette.ts';
 import { paintNearest } from '../shapes/nearestMark.ts';
 import type { Pen } from '../shapes/pen.ts';
 import { paintLeg } from '../shapes/player.ts';
-import { paintSweep } from '../shapes/sweep.ts';
+import { paintArm, paintSweep } from '../shapes/sweep.ts';
 import { paintZone } from '../shapes/zone.ts';
 import { Drawn } from './Drawn.tsx';
-import type { MicFocus } from './micFocus.ts';
 
 interface Props {
   readonly focus: MicFocus;
@@ -19,7 +19,7 @@ interface Props {
 
 /** What the selected mic is judged by: its forbidden zone, the move that comes nearest, the place (inside the frame of the drawing). */
 export function FocusDrawing({ focus, showSweep, zone, paintSwing, colours }: Props) {
-  const { sweep, nearestAt, swinging, leg, place } = focus;
+  const { sweep, nearestAt, arm, swinging, leg, place } = focus;
   const rings = zone?.rings;
   const paintTheZone = useCallback(
     (pen: Pen) => {
@@ -27,14 +27,26 @@ export function FocusDrawing({ focus, showSweep, zone, paintSwing, colours }: Pr
     },
     [rings],
   );
+  const paintWay = useCallback(
+    (pen: Pen) => {
+      if (showSweep && sweep) paintSweep(pen, { sweep, nearestAt });
+    },
+    [showSweep, sweep, nearestAt],
+  );
   const paintMove = useCallback(
     (pen: Pen) => {
       if (!showSweep) return;
-      if (sweep) paintSweep(pen, { sweep, nearestAt });
       if (swinging) paintSwing(pen, swinging);
       if (leg.length > 0) paintLeg(pen, leg);
     },
-    [showSweep, sweep, nearestAt, swinging, leg, paintSwing],
+    [showSweep, swinging, leg, paintSwing],
+  );
+  // Apart from the move itself, so that only the arm is drawn anew while it is played.
+  const paintTheArm = useCallback(
+    (pen: Pen) => {
+      if (showSweep && arm && sweep) paintArm(pen, arm, sweep.radii);
+    },
+    [showSweep, arm, sweep],
   );
   const paintPlace = useCallback(
     (pen: Pen) => {
@@ -45,7 +57,9 @@ export function FocusDrawing({ focus, showSweep, zone, paintSwing, colours }: Pr
   return (
     <>
       <Drawn paint={paintTheZone} colours={colours} />
+      <Drawn paint={paintWay} colours={colours} />
       <Drawn paint={paintMove} colours={colours} />
+      <Drawn paint={paintTheArm} colours={colours} />
       <Drawn paint={paintPlace} colours={colours} />
     </>
   );

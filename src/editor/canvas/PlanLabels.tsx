@@ -10,6 +10,7 @@ import { measureText } from '../labels/measureText.ts';
 import type { Box } from '../labels/placeLabels.ts';
 import { ringLabels } from '../labels/ringWishes.ts';
 import { lettering, measureLabel } from '../labels/wishes.ts';
+import type { MicFocus } from '../move/micFocus.ts';
 import type { Palette } from '../palette.ts';
 import { inputPitch, inputSpots } from '../shapes/boxShape.ts';
 import type { Pen } from '../shapes/pen.ts';
@@ -29,21 +30,23 @@ interface Props {
   readonly ring: RingOfMic | null;
   readonly floor: FloorReport | null;
   readonly asked: RingPlace | null;
+  readonly focus: MicFocus | null;
   readonly colours: Palette;
 }
 
 /** Names, verdicts, input numbers and the scale bar of the plan (screen px). */
 export function PlanLabels(props: Props) {
-  const { layout, report, selection, showRuns, kitView, ring, floor, asked, colours } = props;
+  const { layout, report, selection, showRuns, kitView, ring, floor, asked, focus, colours } =
+    props;
   const labels = useMemo(() => {
     const lettered = { layout, report, selection, showRuns, kitView, measure: measureText };
     return [
-      ...measureLabel(lettered),
+      ...measureLabel(lettered, focus?.place ?? null),
       ...ringLabels(lettered, ring, asked),
       ...lettering(lettered),
       ...contourLabels(lettered, floor),
     ];
-  }, [layout, report, selection, showRuns, kitView, ring, floor, asked]);
+  }, [layout, report, selection, showRuns, kitView, ring, floor, asked, focus]);
   const { box } = layout;
   const paintNumbers = useCallback(
     ({ canvas }: Pen) => paintInputNumbers({ canvas, colours }, box, kitView),

@@ -7,6 +7,7 @@ import type { ForbiddenZone } from '../../report/zone.ts';
 import type { Selection } from '../../session/selection.ts';
 import type { OpenLayout, Preferences } from '../../session/session.ts';
 import type { Box } from '../labels/placeLabels.ts';
+import type { MicFocus } from '../move/micFocus.ts';
 import { type Palette, palettes } from '../palette.ts';
 import type { Outline } from '../pick/outline.ts';
 import { paintContours } from '../shapes/contours.ts';
@@ -22,7 +23,6 @@ import { FocusDrawing } from './FocusDrawing.tsx';
 import { DeckFrame, KitFrame } from './Frames.tsx';
 import { Handles } from './Handles.tsx';
 import { KitDrawing } from './KitDrawing.tsx';
-import type { MicFocus } from './micFocus.ts';
 import { PlanLabels } from './PlanLabels.tsx';
 import { RimRing } from './RimRing.tsx';
 
@@ -77,6 +77,7 @@ export function PlanStage(props: Props) {
         <PlanLabels
           {...{ layout, report, selection, showRuns, kitView, ring, floor, asked, colours }}
           covered={props.covered}
+          focus={props.focus}
         />
         <Handles handles={props.handles} colours={colours} />
         {finding?.place && (

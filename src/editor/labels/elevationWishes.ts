@@ -4,7 +4,7 @@ import { kitToScreen } from '../view/kitView.ts';
 import { elevationTitle } from '../words.ts';
 import { formOf, type LabelLook, type Lettering } from './lettering.ts';
 import { overBroad } from './spots.ts';
-import { type Lettered, measureLabel, micLabels, RANK } from './wishes.ts';
+import { type Lettered, micLabels, RANK } from './wishes.ts';
 
 /** Every label of an elevation; the report is the turned one. An elevation that stands alone has the legend too. */
 export const elevationLabels = (
@@ -12,7 +12,6 @@ export const elevationLabels = (
   standpoint: Standpoint,
   alone: boolean,
 ): readonly Lettering[] => [
-  ...measureLabel(lettered),
   title(lettered, standpoint, alone),
   ...micLabels(lettered),
   ...lettered.report.rig.pieces.flatMap((placed) => pieceLabel(lettered, placed)),

@@ -5,9 +5,10 @@ import type { ClearanceRow, Report, RunRow } from '../../report/report.ts';
 import { kickFrame } from '../../rig/pieces/kickFrame.ts';
 import type { Selection } from '../../session/selection.ts';
 import { showLongLength } from '../../units/lengthText.ts';
+import type { FocusPlace } from '../move/micFocus.ts';
 import { type KitView, kitToScreen } from '../view/kitView.ts';
 import { type ScreenPoint, toScreen } from '../view/view.ts';
-import { clearanceText, nearestText } from '../words.ts';
+import { clearanceText } from '../words.ts';
 import { formOf, type LabelLook, type Lettering, type Measure } from './lettering.ts';
 import { onScreen } from './placeLabels.ts';
 import { alongLine, overBroad, roundAbout } from './spots.ts';
@@ -244,14 +245,14 @@ function sideLabels({ layout, kitView, measure }: Lettered): readonly Lettering[
 const BEHIND_PLAYER = -230;
 
 /** The label of the place where the selected mic comes nearest to what moves. */
-export function measureLabel(lettered: Lettered): readonly Lettering[] {
-  const { layout, report, selection, kitView, measure } = lettered;
-  if (selection?.kind !== 'mic') return [];
-  const row = report.clearances.find((one) => one.mic === selection.id);
-  if (!row?.nearest) return [];
-  const look: LabelLook = { kind: 'measure', verdict: row.verdict };
-  const { onMic, onMoving } = row.nearest;
-  const middle = { x: (onMic.x + onMoving.x) / 2, y: (onMic.y + onMoving.y) / 2 };
+export function measureLabel(
+  { kitView, measure }: Pick<Lettered, 'kitView' | 'measure'>,
+  place: FocusPlace | null,
+): readonly Lettering[] {
+  if (!place) return [];
+  const { ends, verdict, text } = place;
+  const look: LabelLook = { kind: 'measure', verdict };
+  const middle = { x: (ends[0].x + ends[1].x) / 2, y: (ends[0].y + ends[1].y) / 2 };
   return [
     {
       look,
@@ -259,7 +260,7 @@ export function measureLabel(lettered: Lettered): readonly Lettering[] {
         key: 'measure',
         at: kitToScreen(kitView, middle),
         spots: roundAbout(22),
-        forms: [formOf(nearestText(row, layout.units), look, measure)],
+        forms: [formOf(text, look, measure)],
         rank: RANK.selected,
         must: true,
       },

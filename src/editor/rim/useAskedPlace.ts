@@ -16,22 +16,18 @@ interface Asked {
 export interface AskedPlace {
   /** What the clip would be at the place that was tapped; null when none was, or when the layout has changed since. */
   readonly place: RingPlace | null;
-  /** Asks about the place of the ring under a finger; false when there is none. */
-  ask(at: ScreenPoint): boolean;
+  /** Asks about the place of the ring under a finger on a plan; false when there is none. */
+  ask(at: ScreenPoint, kitView: KitView): boolean;
   forget(): void;
 }
 
 /** The place of the shown rim ring that was asked about by a tap. */
-export function useAskedPlace(
-  { layout, report }: OpenLayout,
-  ring: RingOfMic | null,
-  kitView: KitView,
-): AskedPlace {
+export function useAskedPlace({ layout, report }: OpenLayout, ring: RingOfMic | null): AskedPlace {
   const [asked, setAsked] = useState<Asked | null>(null);
   const place =
     asked && ring && asked.layout === layout && asked.place.mic === ring.mic ? asked.place : null;
   const ask = useCallback(
-    (at: ScreenPoint): boolean => {
+    (at: ScreenPoint, kitView: KitView): boolean => {
       const clip = ring && clipIn(layout, ring.mic);
       const mic = ring && report.rig.mics.find((one) => one.mic.id === ring.mic);
       if (!mic || isAt(kitView, mic.tip, at)) return false;
@@ -41,7 +37,7 @@ export function useAskedPlace(
       setAsked({ layout, place: found });
       return true;
     },
-    [layout, report, ring, kitView],
+    [layout, report, ring],
   );
   const forget = useCallback(() => setAsked(null), []);
   return useMemo(() => ({ place, ask, forget }), [place, ask, forget]);

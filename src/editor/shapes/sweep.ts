@@ -16,7 +16,7 @@ export interface DrawnSweep {
   readonly nearestAt: number;
 }
 
-/** The way of an arm in one move: the ground it sweeps, the stick fading away from the nearest moment, the arm at that moment. */
+/** The way of an arm in one move: the ground it sweeps, the stick fading away from the nearest moment. */
 export function paintSweep(pen: Pen, { sweep, nearestAt }: DrawnSweep): void {
   const { canvas, colours } = pen;
   const { positions, radii } = sweep;
@@ -36,8 +36,6 @@ export function paintSweep(pen: Pen, { sweep, nearestAt }: DrawnSweep): void {
     canvas.globalAlpha = 0.8;
     paintTipWay(pen, positions);
   });
-  const moment = nearestPosition(positions, nearestAt);
-  if (moment) paintArm(pen, moment, radii);
 }
 
 /** All forearms and hands as one path, so that where they overlap is no darker. */
@@ -89,12 +87,6 @@ function paintTipWay(pen: Pen, positions: readonly ArmPosition[]): void {
   traceLine(pen, barb(0.45), last, barb(-0.45));
   strokePath(pen, pen.colours.stick, 1.75);
 }
-
-const nearestPosition = (positions: readonly ArmPosition[], at: number): ArmPosition | undefined =>
-  positions.reduce<ArmPosition | undefined>(
-    (best, one) => (best && Math.abs(best.at - at) <= Math.abs(one.at - at) ? best : one),
-    undefined,
-  );
 
 /** Stick, hand and forearm at one moment. */
 export function paintArm(pen: Pen, arm: ArmPosition, radii: ArmRadii): void {

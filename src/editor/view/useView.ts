@@ -42,6 +42,8 @@ interface Chosen {
 
 /** Free px round a spot that is brought into view. */
 const REVEALED = 90;
+/** What may stand over the lower edge, px. */
+const BAR = 64;
 
 export interface ViewControls {
   readonly view: View;
@@ -50,6 +52,8 @@ export interface ViewControls {
   fit(): void;
   pan(by: ScreenPoint): void;
   zoom(factor: number, about: ScreenPoint): void;
+  /** Shows an extent as large as it can be, above what may stand over the lower edge. */
+  show(extent: Bounds): void;
   /** Moves the view as little as needed to show a spot. */
   reveal(spot: Vec2<'deck'>): void;
 }
@@ -94,10 +98,15 @@ export function useView(subject: Subject, size: ScreenSize): ViewControls {
     (spot: Vec2<'deck'>) => change((view) => revealing(view, spot, REVEALED)),
     [change],
   );
+  const show = useCallback(
+    (extent: Bounds) =>
+      change((view) => fitted(view, extent, { ...border, bottom: border.bottom + BAR })),
+    [change, border],
+  );
   const view = useMemo(() => viewOf(chosen), [viewOf, chosen]);
   return useMemo(
-    () => ({ view, nextFit, fit, pan, zoom, reveal }),
-    [view, nextFit, fit, pan, zoom, reveal],
+    () => ({ view, nextFit, fit, pan, zoom, show, reveal }),
+    [view, nextFit, fit, pan, zoom, show, reveal],
   );
 }
 

@@ -1,11 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { onScreen, placeLabels } from '../../../src/editor/labels/placeLabels.ts';
 import { type Lettered, lettering, measureLabel } from '../../../src/editor/labels/wishes.ts';
+import { focusOn } from '../../../src/editor/move/micFocus.ts';
 import { kitToScreen } from '../../../src/editor/view/kitView.ts';
 import { zoomed } from '../../../src/editor/view/view.ts';
 import { STARTING_KITS } from '../../../src/layout/catalogue/kits/startingKits.ts';
 import type { Layout } from '../../../src/layout/layout.ts';
 import { createAnalyst } from '../../../src/report/analyse.ts';
+import { figureOf } from '../../../src/report/figure.ts';
 import { kit, viewOf } from '../support.ts';
 
 const analyse = createAnalyst();
@@ -18,9 +20,14 @@ const lettered = (layout: Layout, more: Partial<Lettered> = {}): Lettered => ({
   measure: (text) => text.length * 8,
   ...more,
 });
+const placeOf = ({ layout, report, selection }: Lettered) =>
+  selection?.kind === 'mic'
+    ? (focusOn({ layout, report }, selection.id, figureOf(layout.player, layout.pieces))?.place ??
+      null)
+    : null;
 const placed = (what: Lettered) =>
   placeLabels(
-    [...measureLabel(what), ...lettering(what)].map(({ wish }) => wish),
+    [...measureLabel(what, placeOf(what)), ...lettering(what)].map(({ wish }) => wish),
     { size: what.kitView.view.size, covered: [], before: new Map() },
   );
 

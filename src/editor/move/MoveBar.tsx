@@ -1,0 +1,89 @@
+import { type CSSProperties, useSyncExternalStore } from 'react';
+import type { LengthUnit } from '../../units/lengthText.ts';
+import { Sign } from '../Sign.tsx';
+import { spokenMoment } from '../words.ts';
+import type { ShownMove } from './useMove.ts';
+
+interface Props {
+  readonly move: ShownMove;
+  readonly unit: LengthUnit;
+  readonly isOpen: boolean;
+  open(isOpen: boolean): void;
+}
+
+/** Steps of the slider over the whole move: an arrow key is one of them. */
+const STEPS = 200;
+
+/** The move that comes nearest to the selected mic: played, stopped and drawn to and fro by finger or keys. */
+export function MoveBar({ move, unit, isOpen, open }: Props) {
+  const still = useReducedMotion();
+  if (!isOpen) {
+    return (
+      <button type="button" className="plan-open" onClick={() => open(true)}>
+        <Sign path={signs.play} />
+        Show the move
+      </button>
+    );
+  }
+  const { at, nearestAt, isPlaying, moment } = move;
+  const text = spokenMoment(moment, unit);
+  const close = (): void => {
+    move.show(nearestAt);
+    open(false);
+  };
+  return (
+    <fieldset className="plan-card plan-move">
+      <legend className="plan-spoken">The move that comes nearest</legend>
+      {!still && (
+        <button
+          type="button"
+          aria-label={isPlaying ? 'Pause' : 'Play'}
+          onClick={() => move.play(!isPlaying)}
+        >
+          <Sign path={isPlaying ? signs.pause : signs.play} />
+        </button>
+      )}
+      <span className="plan-slider" style={nearestMark(nearestAt)}>
+        <input
+          type="range"
+          aria-label="Moment of the move"
+          aria-valuetext={text}
+          min={0}
+          max={STEPS}
+          step={1}
+          value={Math.round(at * STEPS)}
+          onChange={(event) => move.show(Number(event.target.value) / STEPS)}
+        />
+      </span>
+      <output className={`plan-moment plan-${moment.verdict}`}>{text}</output>
+      <button type="button" disabled={at === nearestAt} onClick={() => move.show(nearestAt)}>
+        Nearest
+      </button>
+      <button type="button" aria-label="Close the move" onClick={close}>
+        <Sign path={signs.close} />
+      </button>
+    </fieldset>
+  );
+}
+
+const signs = {
+  play: 'M8 5v14l11-7z',
+  pause: 'M8 5v14M16 5v14',
+  close: 'M6 6l12 12M18 6L6 18',
+} as const;
+
+/** Where on the slider the nearest moment lies, for its mark. */
+const nearestMark = (at: number): CSSProperties => ({ '--plan-nearest': at }) as CSSProperties;
+
+const lessMotion = '(prefers-reduced-motion: reduce)';
+
+function useReducedMotion(): boolean {
+  return useSyncExternalStore(
+    (changed) => {
+      const query = matchMedia(lessMotion);
+      query.addEventListener('change', changed);
+      return () => query.removeEventListener('change', changed);
+    },
+    () => matchMedia(lessMotion).matches,
+  );
+}
