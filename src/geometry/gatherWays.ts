@@ -6,8 +6,10 @@ import { WaySearch } from './waySearch.ts';
 import { type GatherWeights, type TreeNode, type WayToGather, WayTree } from './wayTree.ts';
 
 /** How many times all parts of a tree are tried elsewhere. */
-const ROUNDS = 4;
+const ROUNDS = 3;
+/** Up to so many ways, every way is laid first once; up to so many, the farthest first too. */
 const FEW = 6;
+const SOME = 24;
 /** A new way must be better by this share, so that rounding never goes in circles. */
 const BETTER = 1e-6;
 
@@ -15,7 +17,8 @@ const BETTER = 1e-6;
  * Ways that share stretches with each other where that costs less, around the same obstacles. In the order given: the points of
  * each from start to end.
  *
- * H1 The farthest way is laid first, on its own shortest way; each next one joins what lies there already, where that is best.
+ * H1 The shortest way is laid first; each next one on its own shortest way, or joining what lies there already, where that
+ *    is best. The fewer the ways, the more other orders are tried as well.
  * H2 Then every part of the tree is taken up and laid again where it costs least, and every place where ways come together
  *    moves to where it costs least, as long as anything gets better. What is found is a tree that no single such change
  *    makes better: near the best of all, which nobody knows how to find quickly.
@@ -26,11 +29,10 @@ export function gatherWays<F extends Frame>(
   weights: GatherWeights,
 ): readonly (readonly Vec2<F>[])[] {
   const farFirst = [...ways.keys()].sort((i, j) => mostOf(ways, j) - mostOf(ways, i) || i - j);
-  const few = ways.length <= FEW ? farFirst.slice(1) : [];
+  const firsts = farFirst.slice(0, ways.length <= FEW ? FEW : ways.length <= SOME ? 1 : 0);
   const orders = [
-    farFirst,
     farFirst.toReversed(),
-    ...few.map((first) => [first, ...farFirst.filter((way) => way !== first)]),
+    ...firsts.map((first) => [first, ...farFirst.filter((way) => way !== first)]),
   ];
   const trees = orders.map((order) => gathered(new WayTree(tangents, ways, weights), order));
   const best = trees.reduce((p, q) => (q.cost() < p.cost() ? q : p));
@@ -78,7 +80,8 @@ function pointsOf<F extends Frame>(tree: WayTree<F>, way: number): readonly Vec2
   let node = tree.startOf.get(way);
   for (; node; node = node.up) {
     points.push(node.place.point);
-    if (!node.up) points.push(...tree.rowTo(node, way).map(({ point }) => point));
+    if (!node.up)
+      points.push(...tree.row.between(node.place, way, node.ways).map(({ point }) => point));
   }
   return points;
 }

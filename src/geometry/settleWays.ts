@@ -94,7 +94,7 @@ function staysShort<F extends Frame>(tree: WayTree<F>, node: TreeNode<F>, at: Ve
     const longer = more + gap(at, below.place.point) - below.length;
     if (longer <= 0) return true;
     return below.ways.every((way) => {
-      const now = (tree.startOf.get(way)?.toRoot ?? 0) + tree.fan(node.root.place, way);
+      const now = (tree.startOf.get(way)?.toRoot ?? 0) + tree.row.fan(node.root.place, way);
       return now + longer <= (tree.ways[way]?.most ?? 0);
     });
   });

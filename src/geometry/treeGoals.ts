@@ -11,16 +11,25 @@ export interface TreeLanding<F extends Frame> extends Landing<F> {
   readonly splits: boolean;
 }
 
-/** A stretch that can be landed on, from its lower node up; of no length at a root. All costs as mm of a way of its own. */
-interface Berth<F extends Frame> {
-  readonly node: TreeNode<F> | undefined;
+/** A stretch that can be landed on, from its lower node up; of no length at a root. */
+interface Stretch<F extends Frame> {
   readonly place: Place<F>;
   readonly alongX: number;
   readonly alongY: number;
   readonly length: Mm;
-  /** What lies beyond the lower node. */
+}
+
+/** A stretch with what lies beyond its lower node, in mm of a way of its own. */
+interface Berth<F extends Frame> extends Stretch<F> {
+  readonly node: TreeNode<F> | undefined;
   readonly rest: Mm;
   /** How long the ways may be up to the lower node, so that none becomes longer than it may. */
+  readonly most: Mm;
+}
+
+/** What lies beyond a root for the ways of a chain, and how long they may be up to it. */
+interface Beyond {
+  readonly rest: Mm;
   readonly most: Mm;
 }
 
@@ -51,14 +60,15 @@ export class TreeGoals<F extends Frame> implements Goals<F, TreeLanding<F>> {
     this.#slope = (head.ways.length * each) / perMm;
     this.#slant = this.#slope / Math.sqrt(1 - this.#slope * this.#slope);
     this.#below = below;
-    for (const berth of [...this.#ofTree(chain, perMm), ...this.#ofEnds(chain, perMm)]) {
-      if (berth.most > 0 && this.#least(head.place.point, berth) < below) this.#berths.push(berth);
-    }
+    this.#addTree(chain, perMm);
+    this.#addEnds(chain, perMm);
   }
 
   ahead(point: Vec2<F>): Mm {
     let least = Number.POSITIVE_INFINITY;
-    for (const berth of this.#berths) least = Math.min(least, this.#least(point, berth));
+    for (const berth of this.#berths) {
+      least = Math.min(least, this.#straightTo(point, berth) + berth.rest);
+    }
     return least;
   }
 
@@ -91,16 +101,17 @@ export class TreeGoals<F extends Frame> implements Goals<F, TreeLanding<F>> {
     return free(node.place) && free(node.up.place);
   }
 
-  #least(point: Vec2<F>, berth: Berth<F>): Mm {
-    const { place, alongX, alongY, length, rest } = berth;
-    const t = length > 0 ? Math.min(length, Math.max(0, this.#slantOn(point, berth))) : 0;
+  /** The least to a stretch and from there up it, less what lies beyond its lower node. */
+  #straightTo(point: Vec2<F>, stretch: Stretch<F>): Mm {
+    const { place, alongX, alongY, length } = stretch;
+    const t = length > 0 ? Math.min(length, Math.max(0, this.#slantOn(point, stretch))) : 0;
     const dx = point.x - (place.point.x + t * alongX);
     const dy = point.y - (place.point.y + t * alongY);
-    return Math.sqrt(dx * dx + dy * dy) + rest - this.#slope * t;
+    return Math.sqrt(dx * dx + dy * dy) - this.#slope * t;
   }
 
   /** G1: how far up the line of a stretch the best landing lies. */
-  #slantOn(point: Vec2<F>, { place, alongX, alongY }: Berth<F>): Mm {
+  #slantOn(point: Vec2<F>, { place, alongX, alongY }: Stretch<F>): Mm {
     const dx = point.x - place.point.x;
     const dy = point.y - place.point.y;
     const aside = Math.abs(dx * alongY - dy * alongX);
@@ -124,56 +135,39 @@ export class TreeGoals<F extends Frame> implements Goals<F, TreeLanding<F>> {
     return Math.max(best, least + AT_END * berth.length);
   }
 
-  #ofTree({ head, between }: Chain<F>, perMm: number): Berth<F>[] {
-    const found: Berth<F>[] = [];
+  #addTree({ head, between }: Chain<F>, perMm: number): void {
+    const { point } = head.place;
     const under = new Set<TreeNode<F>>([head]);
     for (const node of under) for (const below of node.down) under.add(below);
-    const tree = this.#tree;
-    const shares = new Map<TreeNode<F>, { readonly cost: number; readonly most: Mm }>();
-    for (const node of tree.nodes) {
-      if (under.has(node) || between.has(node)) continue;
-      const { root } = node;
-      let share = shares.get(root);
-      if (!share) {
-        const cost = tree.rootShare(root, head.ways, head.ways);
-        share = { cost, most: this.#most(head, root.place) };
-        shares.set(root, share);
+    const roots = new Map<TreeNode<F>, Beyond>();
+    for (const node of this.#tree.nodes) {
+      let beyond = roots.get(node.root);
+      if (!beyond) {
+        beyond = this.#beyond(head, node.root, perMm);
+        roots.set(node.root, beyond);
       }
-      found.push(this.#berth(node, share, perMm));
+      const rest = beyond.rest + this.#slope * node.toRoot;
+      const most = beyond.most - node.toRoot;
+      if (rest >= this.#below || this.#straightTo(point, node) + rest >= this.#below) continue;
+      if (most + node.length <= 0 || under.has(node) || between.has(node)) continue;
+      const { place, alongX, alongY, length } = node;
+      this.#berths.push({ node, place, alongX, alongY, length, rest, most });
     }
-    return found;
   }
 
-  #berth(
-    node: TreeNode<F>,
-    share: { readonly cost: number; readonly most: Mm },
-    perMm: number,
-  ): Berth<F> {
-    const { place, up, length, toRoot } = node;
-    const to = up?.place.point ?? place.point;
-    return {
-      node,
-      place,
-      alongX: length > 0 ? (to.x - place.point.x) / length : 0,
-      alongY: length > 0 ? (to.y - place.point.y) / length : 0,
-      length,
-      rest: share.cost / perMm + this.#slope * toRoot,
-      most: share.most - toRoot,
-    };
+  #beyond(head: TreeNode<F>, root: TreeNode<F>, perMm: number): Beyond {
+    const rest = this.#tree.rootShare(root, head.ways) / perMm;
+    return { rest, most: this.#most(head, root.place) };
   }
 
   /** A root at the end of one of the ways. */
-  #ofEnds({ head }: Chain<F>, perMm: number): Berth<F>[] {
-    const ends = new Set(head.ways.flatMap((way) => this.#tree.endOf(way) ?? []));
-    return [...ends].map((place) => ({
-      node: undefined,
-      place,
-      alongX: 0,
-      alongY: 0,
-      length: 0,
-      rest: this.#tree.rootCost(place, head.ways) / perMm,
-      most: this.#most(head, place),
-    }));
+  #addEnds({ head }: Chain<F>, perMm: number): void {
+    for (const place of new Set(head.ways.flatMap((way) => this.#tree.row.endOf(way) ?? []))) {
+      const rest = this.#tree.row.cost(place, head.ways) / perMm;
+      const most = this.#most(head, place);
+      if (most <= 0 || gap(head.place.point, place.point) + rest >= this.#below) continue;
+      this.#berths.push({ node: undefined, place, alongX: 0, alongY: 0, length: 0, rest, most });
+    }
   }
 
   /** How much all ways of a chain have left from its head to a root. */
@@ -183,7 +177,7 @@ export class TreeGoals<F extends Frame> implements Goals<F, TreeLanding<F>> {
       const start = this.#tree.startOf.get(way);
       const used = start ? start.toRoot - head.toRoot : 0;
       const allowed = this.#tree.ways[way]?.most ?? 0;
-      most = Math.min(most, allowed - used - this.#tree.fan(root, way));
+      most = Math.min(most, allowed - used - this.#tree.row.fan(root, way));
     }
     return most;
   }

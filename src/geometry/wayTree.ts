@@ -1,4 +1,5 @@
 import type { Mm } from '../units/quantity.ts';
+import { EndRow } from './endRow.ts';
 import { gap } from './plan.ts';
 import type { Place, Tangents } from './tangents.ts';
 import type { Frame } from './vector.ts';
@@ -26,7 +27,9 @@ export class TreeNode<F extends Frame> {
   /** Ways that begin here, and all that pass here. */
   readonly starts: number[] = [];
   ways: readonly number[] = [];
-  /** Length of the stretch up, and of all up to the root. */
+  /** The stretch up: its direction and length; and the length of all up to the root. */
+  alongX = 0;
+  alongY = 0;
   length: Mm = 0;
   toRoot: Mm = 0;
   root: TreeNode<F>;
@@ -51,8 +54,7 @@ export interface Chain<F extends Frame> {
  * Ways that share stretches on their way to ends that lie side by side, as a forest.
  *
  * B1 Each way runs from its start up to a root and from there straight to its end, past the ends that lie between.
- * B2 A tree costs, for every stretch with k ways, its length times `once` + k `each`; at a root each way costs its distance to
- *    its end times `each`, and the row from the first to the last of root and ends its length times `once`.
+ * B2 A tree costs, for every stretch with k ways, its length times `once` + k `each`; and what its ways cost from the root on (E1).
  * B3 No way becomes longer than it may.
  */
 export class WayTree<F extends Frame> {
@@ -61,14 +63,14 @@ export class WayTree<F extends Frame> {
   readonly weights: GatherWeights;
   readonly nodes = new Set<TreeNode<F>>();
   readonly startOf = new Map<number, TreeNode<F>>();
-  readonly #row: Row<F>;
-  readonly #fans = new Map<Place<F>, Map<number, Mm>>();
+  readonly row: EndRow<F>;
 
   constructor(tangents: Tangents<F>, ways: readonly WayToGather<F>[], weights: GatherWeights) {
     this.tangents = tangents;
     this.ways = ways;
     this.weights = weights;
-    this.#row = new Row(ways.flatMap(({ own }) => own.at(-1) ?? []));
+    const ends = ways.flatMap(({ own }) => own.at(-1) ?? []);
+    this.row = new EndRow(tangents, ends, weights);
   }
 
   /** What one mm costs that `count` ways share. */
@@ -80,38 +82,16 @@ export class WayTree<F extends Frame> {
   cost(): number {
     let cost = 0;
     for (const { up, length, ways, place } of this.nodes) {
-      cost += up ? length * this.perMm(ways.length) : this.rootCost(place, ways);
+      cost += up ? length * this.perMm(ways.length) : this.row.cost(place, ways);
     }
     return cost;
   }
 
-  endOf(way: number): Place<F> | undefined {
-    return this.ways[way]?.own.at(-1);
-  }
-
-  /** From a root straight to a way's end; infinite where something stands between. */
-  fan(root: Place<F>, way: number): Mm {
-    const known = this.#fans.get(root) ?? new Map<number, Mm>();
-    this.#fans.set(root, known);
-    const found = known.get(way);
-    if (found !== undefined) return found;
-    const end = this.endOf(way) ?? root;
-    const isFree = end === root || this.tangents.blockers(root, end).length === 0;
-    const length = isFree ? gap(root.point, end.point) : Number.POSITIVE_INFINITY;
-    known.set(way, length);
-    return length;
-  }
-
-  /** What the ways cost from a root on (B2). */
-  rootCost(root: Place<F>, ways: readonly number[]): number {
-    if (ways.length === 0) return 0;
-    const fans = ways.reduce((sum, way) => sum + this.fan(root, way), 0);
-    return this.weights.each * fans + this.weights.once * this.#row.extent(root, ways);
-  }
-
-  /** The places of a way from a root to its end (B1): past the ends of other ways from that root. */
-  rowTo(root: TreeNode<F>, way: number): readonly Place<F>[] {
-    return this.#row.between(root.place, way, root.ways);
+  /** What ways that come to a root cost from there on: only what they add to that of others. */
+  rootShare(root: TreeNode<F>, ways: readonly number[]): number {
+    const isTheirs = root.ways.length > 0 && ways.some((way) => root.ways.includes(way));
+    const others = isTheirs ? root.ways.filter((way) => !ways.includes(way)) : root.ways;
+    return this.row.cost(root.place, ways, others);
   }
 
   /** Lays ways that come together at `head` over places that begin there, to a landing on the tree or at a new root. */
@@ -187,17 +167,8 @@ export class WayTree<F extends Frame> {
     }
     const { ways, root } = head;
     const own = this.perMm(ways.length) * length;
-    if (!next)
-      return { head, between, top: undefined, cost: own + this.rootCost(root.place, ways) };
-    const shared = this.weights.each * ways.length * next.toRoot;
-    return { head, between, top: next, cost: own + shared + this.rootShare(root, ways, ways) };
-  }
-
-  /** What ways add to a root's cost, which the ways in `without` have left. */
-  rootShare(root: TreeNode<F>, ways: readonly number[], without: readonly number[]): number {
-    const others = root.ways.filter((way) => !without.includes(way));
-    const together = this.rootCost(root.place, [...others, ...ways]);
-    return together - this.rootCost(root.place, others);
+    const shared = this.weights.each * ways.length * (next?.toRoot ?? 0);
+    return { head, between, top: next, cost: own + shared + this.rootShare(root, ways) };
   }
 
   #add(place: Place<F>): TreeNode<F> {
@@ -215,7 +186,11 @@ export class WayTree<F extends Frame> {
 
   #refreshFrom(node: TreeNode<F>, root: TreeNode<F>, above: Mm): void {
     node.root = root;
-    node.length = node.up ? gap(node.place.point, node.up.place.point) : 0;
+    const { x, y } = node.place.point;
+    const to = node.up?.place.point ?? node.place.point;
+    node.length = gap(node.place.point, to);
+    node.alongX = node.length > 0 ? (to.x - x) / node.length : 0;
+    node.alongY = node.length > 0 ? (to.y - y) / node.length : 0;
     node.toRoot = above + node.length;
     const ways = [...node.starts];
     for (const below of node.down) {
@@ -234,55 +209,4 @@ function link<F extends Frame>(below: TreeNode<F>, above: TreeNode<F>): void {
 function unlink<F extends Frame>(node: TreeNode<F>): void {
   node.up?.down.delete(node);
   node.up = undefined;
-}
-
-/** Ends side by side on a line: where along it they lie. */
-class Row<F extends Frame> {
-  readonly #ends: readonly Place<F>[];
-  readonly #along: (place: Place<F>) => number;
-
-  constructor(ends: readonly Place<F>[]) {
-    this.#ends = ends;
-    const first = ends[0]?.point;
-    const last = ends.reduce(
-      (best, { point }) => (first && gap(first, point) > gap(first, best) ? point : best),
-      first ?? { x: 0, y: 0 },
-    );
-    const size = first ? gap(first, last) : 0;
-    this.#along = ({ point }) =>
-      first && size > 0
-        ? ((point.x - first.x) * (last.x - first.x) + (point.y - first.y) * (last.y - first.y)) /
-          size
-        : 0;
-  }
-
-  /** How much of the row lies between the first and the last of a root and the ends of some ways. */
-  extent(root: Place<F>, ways: readonly number[]): Mm {
-    let low = this.#along(root);
-    let high = low;
-    for (const way of ways) {
-      const end = this.#ends[way];
-      if (!end) continue;
-      const at = this.#along(end);
-      low = Math.min(low, at);
-      high = Math.max(high, at);
-    }
-    return high - low;
-  }
-
-  /** The places from a root to the end of a way: past the ends of other ways that lie between, in order. */
-  between(root: Place<F>, way: number, others: readonly number[]): readonly Place<F>[] {
-    const end = this.#ends[way];
-    if (!end) return [];
-    const [from, to] = [this.#along(root), this.#along(end)];
-    const passed = new Map<number, Place<F>>();
-    for (const other of others) {
-      const place = this.#ends[other];
-      const at = place ? this.#along(place) : from;
-      if (place && (at - from) * (at - to) < 0) passed.set(at, place);
-    }
-    const inOrder = [...passed].sort(([p], [q]) => (from < to ? p - q : q - p));
-    const isThere = end.point.x === root.point.x && end.point.y === root.point.y;
-    return [...inOrder.map(([, place]) => place), ...(isThere ? [] : [end])];
-  }
 }

@@ -1,0 +1,115 @@
+import type { Mm } from '../units/quantity.ts';
+import { gap } from './plan.ts';
+import type { Place, Tangents } from './tangents.ts';
+import type { Frame } from './vector.ts';
+
+/** Part of a row: where it begins and ends, mm along it. Nothing where it ends before it begins. */
+interface Span {
+  readonly low: Mm;
+  readonly high: Mm;
+}
+
+const nothing: Span = { low: Number.POSITIVE_INFINITY, high: Number.NEGATIVE_INFINITY };
+const sizeOf = ({ low, high }: Span): Mm => Math.max(0, high - low);
+
+/**
+ * The ends of ways, side by side on a line. Ways that come together at a place in front of it, a root, part there for their
+ * own ends.
+ *
+ * E1 From a root each way costs its distance to its end times `each`, and the row from the first to the last of root and
+ *    ends its length times `once`. What stands between a root and an end makes that infinite.
+ */
+export class EndRow<F extends Frame> {
+  readonly #tangents: Tangents<F>;
+  readonly #ends: readonly Place<F>[];
+  readonly #weights: { readonly each: number; readonly once: number };
+  readonly #origin: Place<F> | undefined;
+  readonly #directionX: number;
+  readonly #directionY: number;
+  readonly #along: readonly Mm[];
+  readonly #fans = new Map<Place<F>, Map<Place<F>, Mm>>();
+
+  /** The end of every way, and what a mm costs. */
+  constructor(
+    tangents: Tangents<F>,
+    ends: readonly Place<F>[],
+    weights: { readonly each: number; readonly once: number },
+  ) {
+    this.#tangents = tangents;
+    this.#ends = ends;
+    this.#weights = weights;
+    const [first] = ends;
+    const from = first?.point ?? { x: 0, y: 0 };
+    const farthest = ends.reduce(
+      (best, { point }) => (gap(from, point) > gap(from, best) ? point : best),
+      from,
+    );
+    const size = gap(from, farthest);
+    this.#origin = first;
+    this.#directionX = size > 0 ? (farthest.x - from.x) / size : 0;
+    this.#directionY = size > 0 ? (farthest.y - from.y) / size : 0;
+    this.#along = ends.map((end) => this.#at(end));
+  }
+
+  endOf(way: number): Place<F> | undefined {
+    return this.#ends[way];
+  }
+
+  /** From a root straight to a way's end; infinite where something stands between. */
+  fan(root: Place<F>, way: number): Mm {
+    const end = this.#ends[way];
+    if (!end || end === root) return 0;
+    let fans = this.#fans.get(root);
+    if (!fans) {
+      fans = new Map();
+      this.#fans.set(root, fans);
+    }
+    const known = fans.get(end);
+    if (known !== undefined) return known;
+    const isFree = this.#tangents.blockers(root, end).length === 0;
+    const length = isFree ? gap(root.point, end.point) : Number.POSITIVE_INFINITY;
+    fans.set(end, length);
+    return length;
+  }
+
+  /** What ways cost from a root on that others use already (E1). */
+  cost(root: Place<F>, ways: readonly number[], others: readonly number[] = []): number {
+    let fans = 0;
+    for (const way of ways) fans += this.fan(root, way);
+    const at = this.#at(root);
+    const before = others.length > 0 ? this.#span(others, { low: at, high: at }) : nothing;
+    const after = this.#span(ways, others.length > 0 ? before : { low: at, high: at });
+    return this.#weights.each * fans + this.#weights.once * (sizeOf(after) - sizeOf(before));
+  }
+
+  /** The places from a root to the end of a way: past the ends of other ways that lie between, in order. */
+  between(root: Place<F>, way: number, others: readonly number[]): readonly Place<F>[] {
+    const end = this.#ends[way];
+    if (!end) return [];
+    const [from, to] = [this.#at(root), this.#at(end)];
+    const passed = new Map<number, Place<F>>();
+    for (const other of others) {
+      const place = this.#ends[other];
+      const at = this.#along[other] ?? from;
+      if (place && (at - from) * (at - to) < 0) passed.set(at, place);
+    }
+    const inOrder = [...passed].sort(([p], [q]) => (from < to ? p - q : q - p));
+    const isThere = end.point.x === root.point.x && end.point.y === root.point.y;
+    return [...inOrder.map(([, place]) => place), ...(isThere ? [] : [end])];
+  }
+
+  #at({ point }: Place<F>): Mm {
+    const from = this.#origin?.point ?? point;
+    return (point.x - from.x) * this.#directionX + (point.y - from.y) * this.#directionY;
+  }
+
+  #span(ways: readonly number[], { low, high }: Span): Span {
+    const span = { low, high };
+    for (const way of ways) {
+      const at = this.#along[way] ?? 0;
+      if (at < span.low) span.low = at;
+      if (at > span.high) span.high = at;
+    }
+    return span;
+  }
+}
