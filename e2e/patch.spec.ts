@@ -57,6 +57,11 @@ test('a row is dragged by its handle to another place', async ({ page }) => {
   await page.mouse.move(to.x + to.width / 2, to.y + to.height / 2, { steps: 6 });
   await page.mouse.up();
   await expect(names(page).nth(2)).toHaveText(first);
+
+  await expect(inputs(page).locator('.box-digits').nth(2)).toHaveText('1');
+  await page.getByRole('button', { name: 'Plug the box in this order' }).click();
+  await expect(inputs(page).locator('.box-digits').nth(2)).toHaveText('3');
+  await expect(inputs(page).locator('.box-digits').nth(0)).toHaveText('1');
 });
 
 test('48 V where it is missing is a finding, and all goes back to as usual', async ({ page }) => {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { MOST_CHARACTERS } from '../../src/layout/read.ts';
-import { fileName, layoutFile, readLayoutFile } from '../../src/storage/files.ts';
+import { fileName, layoutFile, readLayoutFile, tableFile } from '../../src/storage/files.ts';
 import { sample } from './sample.ts';
 
 /** A file as a browser offers it. */
@@ -9,6 +9,13 @@ const offered = (text: string) => ({
   name: 'layout.json',
   size: new TextEncoder().encode(text).length,
   text: async () => text,
+});
+
+it('a table is named after its layout and what it is', () => {
+  expect(tableFile({ name: 'a/b' }, 'inputs', 'x\r\n')).toEqual({
+    name: 'a-b - inputs.csv',
+    text: 'x\r\n',
+  });
 });
 
 describe('fileName', () => {

@@ -1,7 +1,11 @@
 import { useState } from 'react';
+import { setInput } from '../../layout/edit/mics.ts';
 import type { Id } from '../../layout/fields.ts';
 import { moveChannel, orderByFestival } from '../../patch/channels/editChannels.ts';
+import type { InputRow } from '../../patch/inputList.ts';
+import { plugByList } from '../../patch/plugByList.ts';
 import type { PatchReport } from '../../report/patch.ts';
+import { edit } from '../../session/session.ts';
 import { SelectField } from '../fields/SelectField.tsx';
 import { usePanel } from '../panel/usePanel.ts';
 import { useOpen } from '../parts/useOpen.ts';
@@ -9,6 +13,12 @@ import { InputLine } from './InputLine.tsx';
 import { chosenOf, STYLE_OPTIONS } from './patchChoices.ts';
 import { editPatch, useFestivalMics } from './usePatch.ts';
 import { useReorder } from './useReorder.ts';
+
+/** Box inputs numbered as the list is. */
+const plugInOrder = (rows: readonly InputRow[]): void =>
+  edit('Plug the box in this order', (layout) =>
+    [...plugByList(rows)].reduce((plugged, [mic, input]) => setInput(plugged, mic, input), layout),
+  );
 
 /** The input list: one line for each channel, in an order that can be changed by hand. */
 export function InputList({ patch }: { readonly patch: PatchReport }) {
@@ -69,6 +79,9 @@ export function InputList({ patch }: { readonly patch: PatchReport }) {
             ? 'In festival order: kick, snare, hi-hat, toms, cymbals, overheads.'
             : 'In the order set by hand.'}
         </p>
+        <button type="button" disabled={rows.length === 0} onClick={() => plugInOrder(rows)}>
+          Plug the box in this order
+        </button>
       </div>
     </>
   );

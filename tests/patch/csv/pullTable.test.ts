@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { pullTable } from '../../../src/patch/csv/pullTable.ts';
+import { pullTable, pullWords } from '../../../src/patch/csv/pullTable.ts';
 import { toCsv } from '../../../src/patch/csv/toCsv.ts';
 import { pullList } from '../../../src/patch/pull/pullList.ts';
 import { setTick, strikeList, tickAllOut } from '../../../src/patch/pull/ticks.ts';
@@ -37,6 +37,11 @@ describe('the pull list as CSV', () => {
     expect(records).toContainEqual(['Multicore tail', '15 m', '1', '0', '1', '1', '0', '1']);
     expect(records).toContainEqual(['Splitter', '1 to 2', '1', '1', '2', '2', '0', '2']);
     expect(records.at(-1)).toEqual(['Mic', 'gone-class', '0', '0', '0', '2', '1', '1']);
+  });
+
+  it('one sort in words has its kind, and which where there are several', () => {
+    expect(pullWords({ kind: 'cable', which: '7500' }, layout)).toBe('Mic cable: 7.5 m');
+    expect(pullWords({ kind: 'micHolder', which: '' }, layout)).toBe('Mic holder');
   });
 
   it('in feet where the layout shows inches', () => {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Leg, Split } from '../../../src/layout/patch.ts';
-import { usualSplit } from '../../../src/patch/splits/split.ts';
+import { usualLeg, usualSplit } from '../../../src/patch/splits/split.ts';
 import { type SplitMic, splitFacts } from '../../../src/patch/splits/splitFacts.ts';
 
 const condenser: SplitMic = { id: 'hat', micClass: { phantom: true }, phantom: true };
@@ -29,6 +29,14 @@ const only = (split: Split, mics = MICS) => {
 describe('facts about splits', () => {
   it('the usual split is right, for a mic that needs 48 V and for one that does not', () => {
     expect(factsOf([ofHat, usualSplit('shaker', 'kick', 'Seat shaker')])).toEqual([]);
+  });
+
+  it('one more usual leg hangs as the kind has it; a third input of 2 kilohm loads a mic of 150 ohm too much', () => {
+    expect(codesOf([withLegs(...ofHat.legs, usualLeg('transformer', 'Recorder'))])).toEqual([
+      'split-load-low',
+    ]);
+    const wider: Split = { ...plainY, legs: [...plainY.legs, usualLeg('y', 'Recorder')] };
+    expect(codesOf([wider])).not.toContain('split-direct-legs');
   });
 
   it('an isolated leg may be lifted', () => {
