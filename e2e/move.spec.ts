@@ -1,0 +1,60 @@
+import type { Page } from '@playwright/test';
+import { createAnalyst } from '../src/report/analyse.ts';
+import { openPlan } from './support/plan.ts';
+import { expect, test } from './support/test.ts';
+
+/** Selects a mic that a hand's move comes nearest to, and opens that move. */
+async function openMove(page: Page) {
+  const plan = await openPlan(page);
+  const { clearances, rig } = createAnalyst()(plan.layout);
+  const row = clearances.find(({ nearest }) => nearest && 'hand' in nearest.movement);
+  const placed = rig.mics.find(({ mic }) => mic.id === row?.mic);
+  if (!row || !placed) throw new Error('expected a mic that a hand comes nearest to');
+  const tip = plan.kit(placed.tip);
+  await page.touchscreen.tap(tip.x, tip.y);
+  await expect(plan.spoken).toContainText(placed.mic.name);
+  await page.getByRole('button', { name: 'Show the move' }).click();
+  const slider = page.getByRole('slider', { name: 'Moment of the move' });
+  const said = page.locator('.plan-moment');
+  const nearest = `${Math.floor(row.clearance)} mm, ${row.verdict}`;
+  const mm = async () => Number.parseInt((await said.textContent()) ?? '', 10);
+  return { plan, row, slider, said, nearest, mm };
+}
+
+test('a move rests at its nearest moment, is drawn to and fro by finger and keys, and played @portrait', async ({
+  page,
+}) => {
+  const { row, slider, said, nearest, mm } = await openMove(page);
+  await expect(said).toHaveText(nearest);
+  await slider.focus();
+  for (let press = 0; press < 30; press += 1) await page.keyboard.press('ArrowRight');
+  await expect(said).not.toHaveText(nearest);
+  expect(await mm()).toBeGreaterThanOrEqual(Math.floor(row.clearance));
+  await expect(slider).toHaveAttribute('aria-valuetext', (await said.textContent()) ?? '');
+  await page.getByRole('button', { name: 'Nearest' }).click();
+  await expect(said).toHaveText(nearest);
+  const box = await slider.boundingBox();
+  if (!box) throw new Error('expected the slider on the page');
+  expect(box.height).toBeGreaterThanOrEqual(44);
+  await page.touchscreen.tap(box.x + box.width * 0.95, box.y + 6);
+  expect(Number(await slider.inputValue())).toBeGreaterThan(170);
+  const before = await slider.inputValue();
+  await page.getByRole('button', { name: 'Play' }).click();
+  await expect(slider).not.toHaveValue(before);
+  await page.getByRole('button', { name: 'Pause' }).click();
+  const paused = await slider.inputValue();
+  await page.waitForTimeout(300);
+  await expect(slider).toHaveValue(paused);
+  await page.getByRole('button', { name: 'Close the move' }).click();
+  await expect(slider).toBeHidden();
+});
+
+test('who wants less motion draws the move by hand: nothing plays', async ({ page }) => {
+  await page.emulateMedia({ reducedMotion: 'reduce' });
+  const { slider, said, nearest } = await openMove(page);
+  await expect(said).toHaveText(nearest);
+  await expect(page.getByRole('button', { name: 'Play' })).toHaveCount(0);
+  await slider.focus();
+  await page.keyboard.press('Home');
+  await expect(slider).toHaveValue('0');
+});

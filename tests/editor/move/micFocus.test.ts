@@ -1,0 +1,85 @@
+import { describe, expect, test } from 'vitest';
+import { standpointOf } from '../../../src/editor/elevation/standpoint.ts';
+import { createTurner } from '../../../src/editor/elevation/turned.ts';
+import { focusAt, focusOn, turnedFocus } from '../../../src/editor/move/micFocus.ts';
+import { moveExtent } from '../../../src/editor/move/useShowMove.ts';
+import { distance } from '../../../src/geometry/vector.ts';
+import { createAnalyst } from '../../../src/report/analyse.ts';
+import { figureOf } from '../../../src/report/figure.ts';
+import { kit } from '../support.ts';
+
+const layout = kit('large-kit');
+const open = { layout, report: createAnalyst()(layout) };
+const figure = figureOf(layout.player, layout.pieces);
+const rows = open.report.clearances;
+
+describe('what a mic is judged by', () => {
+  test('is where its clearance is, whatever moves there', () => {
+    const kinds = new Set<string>();
+    for (const row of rows) {
+      const focus = focusOn(open, row.mic, figure);
+      if (!focus || !row.nearest) throw new Error('expected a focus');
+      const { movement, onMic, onMoving } = row.nearest;
+      kinds.add(movement.kind);
+      expect(focus.place?.ends).toEqual([onMic, onMoving]);
+      expect(focus.place?.verdict).toBe(row.verdict);
+      expect(focus.sweep !== null).toBe('hand' in movement);
+      expect(focus.arm !== null).toBe('hand' in movement);
+      expect(focus.swinging !== null).toBe(movement.kind === 'swing');
+      expect(focus.leg.length).toBe(movement.kind === 'leg' ? 2 : 0);
+    }
+    expect(kinds.size).toBeGreaterThan(1);
+    expect(focusOn(open, 'gone', figure)).toBeNull();
+  });
+
+  test('at its nearest moment it is what the clearance says, elsewhere it is farther', () => {
+    for (const row of rows) {
+      const focus = focusOn(open, row.mic, figure);
+      const movement = row.nearest?.movement;
+      if (!focus || !movement) throw new Error('expected a focus');
+      if (!('at' in movement)) {
+        expect(focusAt(focus, open, row, 0.5)).toBeNull();
+        continue;
+      }
+      expect(focusAt(focus, open, row, movement.at)?.focus.place?.text).toContain(movement.hand);
+      for (const at of [0, 0.25, 0.5, 1]) {
+        const there = focusAt(focus, open, row, at);
+        expect(there?.moment.clearance).toBeGreaterThanOrEqual(row.clearance);
+        expect(there?.focus.arm?.at).toBe(at);
+        expect(there?.focus.sweep).toBe(focus.sweep);
+      }
+    }
+  });
+
+  test('E1: in an elevation it is the same, turned', () => {
+    const turner = createTurner(standpointOf(layout.deck, 'side', 'house'));
+    for (const { mic } of rows) {
+      const focus = focusOn(open, mic, figure);
+      if (!focus?.place) throw new Error('expected a place');
+      const turned = turnedFocus(focus, turner);
+      const [a, b] = turned.place?.ends ?? [];
+      if (!a || !b) throw new Error('expected two ends');
+      expect(distance(a, b)).toBeCloseTo(distance(...focus.place.ends), 6);
+      expect(a.y).toBeCloseTo(focus.place.ends[0].z, 9);
+      expect(turned.place?.text).toBe(focus.place.text);
+    }
+  });
+});
+
+test('a move is shown whole, with the mic and some ground round it', () => {
+  for (const { mic } of rows) {
+    const focus = focusOn(open, mic, figure);
+    if (!focus?.sweep) continue;
+    const extent = moveExtent(focus, ({ x, y }) => ({ x, y }));
+    if (!extent) throw new Error('expected an extent');
+    for (const { tip, elbow } of focus.sweep.positions) {
+      for (const { x, y } of [tip, elbow]) {
+        expect(x).toBeGreaterThan(extent.left);
+        expect(x).toBeLessThan(extent.right);
+        expect(y).toBeGreaterThan(extent.back);
+        expect(y).toBeLessThan(extent.front);
+      }
+    }
+  }
+  expect(moveExtent({ sweep: null, place: null }, ({ x, y }) => ({ x, y }))).toBeNull();
+});
