@@ -15,6 +15,7 @@ const way = {
   edges: 0,
   through: ['kick'],
   restsOn: null,
+  legs: [],
 };
 const withStock = (stock: Layout['cabling']['stock']): Layout => ({
   ...bareLayout,
