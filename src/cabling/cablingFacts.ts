@@ -12,6 +12,7 @@ import type { Run } from './run.ts';
 export type CablingCode =
   | 'run-no-way'
   | 'run-no-stock'
+  | 'run-stock-taken'
   | 'run-unplugged'
   | 'input-twice'
   | 'input-beyond-box'
@@ -36,7 +37,8 @@ export interface CablingFact {
  * What is wrong with the cables of a layout, in the layout's order.
  *
  * K1 run-no-way: no way keeps clear of everything; the mic, then what its cable passes.
- * K2 run-no-stock: no stock length carried reaches; `needed` and the `longest` carried (0: none).
+ * K2 run-no-stock: no stock length carried reaches; run-stock-taken: those that reach are all taken by other runs (R4); `needed` and
+ *    the `longest` carried (0: none).
  * K3 run-unplugged; input-beyond-box with `input` and `inputs`; input-twice with all mics on the `input`.
  * K4 more-mics-than-inputs: more mics are placed than the box has inputs, plugged or not; `mics` and `inputs`.
  * K5 lane-crossed: a cable lies in the access lane, by `length` (A1, A2).
@@ -72,7 +74,8 @@ function runFacts(run: Run, layout: Layout): CablingFact[] {
   if (through.length > 0) fact('run-no-way', {}, through);
   if (stock === null) {
     const carried = cabling.stock.filter(({ count }) => count > 0).map(({ length }) => length);
-    fact('run-no-stock', { needed: total, longest: Math.max(0, ...carried) });
+    const longest = Math.max(0, ...carried);
+    fact(longest >= total ? 'run-stock-taken' : 'run-no-stock', { needed: total, longest });
   }
   if (input === null) fact('run-unplugged', {});
   else if (input > box.inputs) fact('input-beyond-box', { input, inputs: box.inputs });

@@ -14,8 +14,8 @@ import type { Run, RunPart } from './run.ts';
  *    floor, as long as its route; over the deck's edge, where it goes over it, by the deck's height each time; up to the input;
  *    the loop at the box; and for dressing a share of everything but the loops.
  * R2 Its total is the sum of its parts in that order.
- * R3 It takes the shortest stock length that reaches and of which at least one is carried. How many of each are carried is not
- *    looked at here.
+ * R3 By itself it would take the shortest stock length that reaches and of which at least one is carried; what is left for it beside
+ *    the other runs is R4's.
  */
 export function runAlong(placed: PlacedMic, way: LaidWay, layout: Layout): Run {
   const { cabling, deck } = layout;

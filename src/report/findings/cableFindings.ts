@@ -4,6 +4,7 @@ import type { Finding, Severity } from '../report.ts';
 const SEVERITY: { readonly [Code in CablingCode]: Severity } = {
   'run-no-way': 'stop',
   'run-no-stock': 'stop',
+  'run-stock-taken': 'stop',
   'input-twice': 'stop',
   'input-beyond-box': 'stop',
   'more-mics-than-inputs': 'stop',

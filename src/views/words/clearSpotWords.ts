@@ -2,6 +2,8 @@ import { findMicClass, MIC_CLASSES, usualMounts } from '../../layout/catalogue/m
 import type { Layout } from '../../layout/layout.ts';
 import type { Mic } from '../../layout/mics/mic.ts';
 import type { ClearanceRow } from '../../report/report.ts';
+import type { LeftMic } from '../../session/clearing.ts';
+import { showLength } from '../../units/lengthText.ts';
 import { choiceOf, mountChoices } from '../mics/mountChoices.ts';
 import { choiceWords } from './kindWords.ts';
 import { listed } from './nameOf.ts';
@@ -10,6 +12,26 @@ import { clearanceNumber, verdictWord } from './verdictWords.ts';
 /** `Struck, −12 mm`: the verdict with its number. */
 export const roomWords = (row: ClearanceRow, layout: Layout): string =>
   `${verdictWord(row.verdict)}, ${clearanceNumber(row.clearance, layout.units)}`;
+
+/** The search ends here: a larger change is another set-up, not a clear spot (rule N5). mm. */
+export const FARTHEST = 500;
+
+/** `nothing within 40 mm`: how far the search has come. A degree of aim counts as 2 mm in it, a mm of the base as 0.3 mm. */
+export const beyondWords = (beyond: number, layout: Layout): string =>
+  `nothing within ${showLength(Math.min(beyond, FARTHEST), layout.units)}`;
+
+/** Why there is no clear spot to show: in short, and what that means. */
+export const whyNotWords: Readonly<Record<LeftMic['why'], readonly [string, string]>> = {
+  'none-within-reach': [
+    'None within reach',
+    'No place that this mount reaches is clear by the margin while the mic keeps its aim.',
+  ],
+  'gave-up': [
+    'None found',
+    'The search became too long to tell for sure. There may still be one: move the mic a little and look again.',
+  ],
+  fixed: ['Nothing to move', 'A plate stays where it lies.'],
+};
 
 /** Ways shown of each kind: a hint, not a catalogue. */
 const SHOWN = 3;

@@ -196,6 +196,11 @@ const sentences: Readonly<Record<FindingCode, (subject: Subject) => FindingText>
     detail: stockShort(s),
     next: 'Bring a longer cable, join two, or move the box nearer.',
   }),
+  'run-stock-taken': (s) => ({
+    title: `No cable is left for ${s.main}`,
+    detail: `${need(s)}; the cables carried that reach are all taken by other runs.`,
+    next: 'Bring one more, or move the box so that shorter ones serve.',
+  }),
   'run-unplugged': (s) => ({
     title: `${s.main} is not plugged in`,
     detail: 'It has no input of the box.',
@@ -244,13 +249,15 @@ function tipping({ finding }: Subject): string {
   return `Its base holds ${factor.toFixed(1)} times the pull of boom and mic; 1.5 is wanted.`;
 }
 
-function stockShort({ finding, layout }: Subject): string {
-  const { needed, longest } = finding.numbers;
+const need = ({ finding, layout }: Subject): string =>
+  `It needs ${showLongLength(finding.numbers.needed ?? 0, layout.units)}`;
+
+function stockShort(subject: Subject): string {
+  const { needed, longest } = subject.finding.numbers;
   if (needed === undefined) return 'Every cable in the stock list is too short.';
-  const need = `It needs ${showLongLength(needed, layout.units)}`;
   return longest === undefined || longest === 0
-    ? `${need}.`
-    : `${need}; the longest carried is ${showLongLength(longest, layout.units)}.`;
+    ? `${need(subject)}.`
+    : `${need(subject)}; the longest carried is ${showLongLength(longest, subject.layout.units)}.`;
 }
 
 const ofInputs = ({ finding }: Subject): string =>

@@ -28,7 +28,9 @@ export const inputWords = (input: number | null): string =>
 
 /** The cable that serves a run: `5.0 m cable`, or that none is long enough. */
 export const stockWords = (run: RunRow, layout: Layout): string =>
-  run.stock === null ? 'no cable long enough' : `${showLongLength(run.stock, layout.units)} cable`;
+  run.stock === null
+    ? 'no cable left that reaches'
+    : `${showLongLength(run.stock, layout.units)} cable`;
 
 /** One line: `Input 4: Snare top, 3.4 m, 5.0 m cable`. */
 export const runWords = (run: RunRow, layout: Layout): string =>

@@ -1,5 +1,10 @@
 import { expect, test } from 'vitest';
-import { roomWords, whatToTry } from '../../../src/views/words/clearSpotWords.ts';
+import {
+  beyondWords,
+  roomWords,
+  whatToTry,
+  whyNotWords,
+} from '../../../src/views/words/clearSpotWords.ts';
 import { sample, snareRow } from './sampleLayout.ts';
 
 const tries = (id: string) => {
@@ -25,6 +30,14 @@ test('always says what else makes room', () => {
       'Move, raise or turn the piece that is in the way.',
       'Agree with the player on a lower stroke or a smaller margin.',
     ]);
+  }
+});
+
+test('how far the search has come, and why there is none', () => {
+  expect(beyondWords(41.6, sample)).toBe('nothing within 42 mm');
+  expect(beyondWords(9999, { ...sample, units: 'in' })).toBe('nothing within 19.7 in');
+  for (const [title, reason] of Object.values(whyNotWords)) {
+    expect(`${title}. ${reason}`).toMatch(/^N.*\.$/);
   }
 });
 

@@ -31,6 +31,7 @@ const everyCode: Readonly<Record<FindingCode, true>> = {
   'clip-metal-rim': true,
   'run-no-way': true,
   'run-no-stock': true,
+  'run-stock-taken': true,
   'run-unplugged': true,
   'input-twice': true,
   'input-beyond-box': true,

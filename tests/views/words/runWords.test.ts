@@ -16,7 +16,7 @@ describe('a run in words', () => {
   it('names input, mic, length and cable', () => {
     expect(runWords(run, sample)).toBe('Input 4: Snare mic, 3.4 m, 5.0 m cable');
     expect(runWords({ ...run, input: null, stock: null }, sample)).toBe(
-      'Not plugged: Snare mic, 3.4 m, no cable long enough',
+      'Not plugged: Snare mic, 3.4 m, no cable left that reaches',
     );
     expect(runWords(run, { ...sample, units: 'in' })).toContain('11.2 ft');
   });
