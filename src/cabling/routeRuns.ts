@@ -3,7 +3,6 @@ import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
 import { toDeck } from '../rig/deckFrame.ts';
 import type { PlacedMic, PlacedPiece, Rig } from '../rig/placed.ts';
-import { assignStock } from './assignStock.ts';
 import { boxObstacle } from './box.ts';
 import { keepingOf } from './deckFloor.ts';
 import { micObstacles, pieceObstacles } from './floorObstacles.ts';
