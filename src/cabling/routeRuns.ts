@@ -3,6 +3,7 @@ import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
 import { toDeck } from '../rig/deckFrame.ts';
 import type { PlacedMic, PlacedPiece, Rig } from '../rig/placed.ts';
+import { assignStock } from './assignStock.ts';
 import { boxObstacle } from './box.ts';
 import { keepingOf } from './deckFloor.ts';
 import { micObstacles, pieceObstacles } from './floorObstacles.ts';
@@ -58,13 +59,28 @@ export function createCableRouter(): (layout: Layout, rig: Rig) => CableRouting 
     known = new Map(rig.mics.flatMap((placed, i) => pair(placed, runs[i])));
     const routing = {
       obstacles,
-      runs: runs.map(({ run }) => run),
+      runs: served(
+        runs.map(({ run }) => run),
+        layout,
+      ),
       ways: runs.map(({ way }) => way),
       floors,
     };
     last = { layout, lay, routing };
     return routing;
   };
+}
+
+/** R4 The runs with the stock cables that are left for them. */
+function served(runs: readonly Run[], { cabling }: Layout): readonly Run[] {
+  const stock = assignStock(
+    runs.map(({ total }) => total),
+    cabling.stock,
+  );
+  return runs.map((run, i) => {
+    const cable = stock[i] ?? null;
+    return cable === run.stock ? run : { ...run, stock: cable };
+  });
 }
 
 interface KnownRun {

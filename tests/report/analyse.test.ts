@@ -88,6 +88,16 @@ describe('a finding says', () => {
     expect(codes(setInput(start, 'mic-snare', used))).toContain('input-twice');
   });
 
+  test('that the cables carried do not serve every run', () => {
+    const one = { ...start, cabling: { ...start.cabling, stock: [{ length: 10_000, count: 1 }] } };
+    const { runs, totals, findings } = fresh(one);
+    expect(totals.stock).toEqual([{ length: 10_000, count: 1 }]);
+    const without = runs.filter(({ stock }) => stock === null).map(({ mic }) => mic);
+    expect(without).toHaveLength(runs.length - 1);
+    const told = findings.filter(({ code }) => code === 'run-stock-taken');
+    expect(told.flatMap(({ about }) => about).toSorted()).toEqual(without.toSorted());
+  });
+
   test('that a hand cannot reach a piece', () => {
     const far = movePiece(start, 'crash-2', { x: 400, y: 2600 });
     const found = fresh(far).findings.filter(({ code }) => code === 'piece-out-of-reach');
