@@ -1,3 +1,4 @@
+import type { Mm } from '../units/quantity.ts';
 import { settle } from './settleWays.ts';
 import type { Tangents } from './tangents.ts';
 import { TreeGoals } from './treeGoals.ts';
@@ -7,7 +8,7 @@ import { type GatherWeights, type TreeNode, type WayToGather, WayTree } from './
 
 /** How many times all parts of a tree are tried elsewhere. */
 const ROUNDS = 3;
-/** Up to so many ways, every way is laid first once; up to so many, the farthest first too. */
+/** Up to so many ways, each is the first in two orders; up to so many, there are two orders. */
 const FEW = 6;
 const SOME = 24;
 /** A new way must be better by this share, so that rounding never goes in circles. */
@@ -28,18 +29,25 @@ export function gatherWays<F extends Frame>(
   ways: readonly WayToGather<F>[],
   weights: GatherWeights,
 ): readonly (readonly Vec2<F>[])[] {
-  const farFirst = [...ways.keys()].sort((i, j) => mostOf(ways, j) - mostOf(ways, i) || i - j);
-  const firsts = farFirst.slice(0, ways.length <= FEW ? FEW : ways.length <= SOME ? 1 : 0);
-  const orders = [
-    farFirst.toReversed(),
-    ...firsts.map((first) => [first, ...farFirst.filter((way) => way !== first)]),
-  ];
+  if (ways.length === 0) return [];
+  const orders = ordersOf(ways.map(({ most }) => most));
   const trees = orders.map((order) => gathered(new WayTree(tangents, ways, weights), order));
   const best = trees.reduce((p, q) => (q.cost() < p.cost() ? q : p));
   return ways.map((_, way) => pointsOf(best, way));
 }
 
-const mostOf = (ways: readonly WayToGather<Frame>[], way: number): number => ways[way]?.most ?? 0;
+/** H1: the places of lengths in the orders in which they are tried. */
+function ordersOf(lengths: readonly Mm[]): number[][] {
+  const far = [...lengths.keys()].sort((i, j) => (lengths[j] ?? 0) - (lengths[i] ?? 0) || i - j);
+  const near = far.toReversed();
+  const starting = (first: number, order: readonly number[]): number[] => [
+    first,
+    ...order.filter((place) => place !== first),
+  ];
+  if (far.length > SOME) return [near];
+  if (far.length > FEW) return [near, far];
+  return far.flatMap((first) => [starting(first, near), starting(first, far)]);
+}
 
 function gathered<F extends Frame>(tree: WayTree<F>, order: readonly number[]): WayTree<F> {
   for (const way of order) {

@@ -148,7 +148,7 @@ export class TreeGoals<F extends Frame> implements Goals<F, TreeLanding<F>> {
       }
       const rest = beyond.rest + this.#slope * node.toRoot;
       const most = beyond.most - node.toRoot;
-      if (rest >= this.#below || this.#straightTo(point, node) + rest >= this.#below) continue;
+      if (this.#straightTo(point, node) + rest >= this.#below) continue;
       if (most + node.length <= 0 || under.has(node) || between.has(node)) continue;
       const { place, alongX, alongY, length } = node;
       this.#berths.push({ node, place, alongX, alongY, length, rest, most });

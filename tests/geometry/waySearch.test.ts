@@ -1,0 +1,61 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { isInside } from '../../src/geometry/convexPolygon.ts';
+import { gap } from '../../src/geometry/plan.ts';
+import { createRouter } from '../../src/geometry/shortestPath.ts';
+import type { Vec2 } from '../../src/geometry/vector.ts';
+import { type Landing, WaySearch } from '../../src/geometry/waySearch.ts';
+import { obstacles, planPoint } from './planScenes.ts';
+
+const goal = fc.record({ point: planPoint, rest: fc.double({ min: 0, max: 20, noNaN: true }) });
+const scene = fc
+  .record({
+    shapes: obstacles(6),
+    from: planPoint,
+    goals: fc.array(goal, { minLength: 1, maxLength: 4 }),
+  })
+  .filter(({ shapes, from, goals }) =>
+    [from, ...goals.map(({ point }) => point)].every((p) => !shapes.some((o) => isInside(o, p))),
+  );
+
+describe('a search for several goals', () => {
+  const search = fc.tuple(scene, fc.double({ min: 0, max: 40, noNaN: true }));
+
+  it('P1: ends where way and rest together are least, or nowhere when that is not below the limit', () => {
+    fc.assert(
+      fc.property(search, ([{ shapes, from, goals }, below]) => {
+        const router = createRouter(shapes);
+        const { tangents } = router;
+        const landings = goals.map(({ point, rest }) => ({ place: tangents.place(point), rest }));
+        const found = new WaySearch(tangents, tangents.place(from), {
+          ahead: (p: Vec2) => Math.min(...goals.map(({ point, rest }) => gap(p, point) + rest)),
+          from: (): readonly Landing<'kit'>[] => landings,
+          accepts: () => true,
+        }).run(below);
+        const one = createRouter(shapes);
+        const best = Math.min(
+          ...goals.map(({ point, rest }) => {
+            const way = one.route({ point: from }, { point });
+            return way ? way.length + rest : Number.POSITIVE_INFINITY;
+          }),
+        );
+        if (!found) expect(best).toBeGreaterThanOrEqual(below - 1e-9);
+        else expect(found.length + found.landing.rest).toBeCloseTo(best, 6);
+      }),
+      { numRuns: 400 },
+    );
+  });
+
+  it('goes on to the next best goal when one is not accepted after all', () => {
+    const { tangents } = createRouter<'kit'>([]);
+    const [near, far] = [1, 5].map((x) => ({ place: tangents.place({ x, y: 0 }), rest: 0 }));
+    if (!near || !far) throw new Error('two landings were expected');
+    const found = new WaySearch(tangents, tangents.place({ x: 0, y: 0 }), {
+      ahead: () => 0,
+      from: () => [near, far],
+      accepts: (landing) => landing !== near,
+    }).run(100);
+    expect(found?.landing).toBe(far);
+    expect(found?.length).toBe(5);
+  });
+});
