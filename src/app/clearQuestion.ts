@@ -1,6 +1,8 @@
 import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
 import type { Mount } from '../layout/mics/mount.ts';
+import type { LeftMic } from '../session/clearing.ts';
+import type { Mm } from '../units/quantity.ts';
 
 /** What the page asks of the worker that looks for clear spots: of these mics, one after the other, each among what moved before it. */
 export interface ClearQuestion {
@@ -18,9 +20,14 @@ export interface ClearedMic {
 export type ClearAnswer = {
   /** Of the question that it answers. */
   readonly token: number;
-} & (
-  | { readonly kind: 'progress'; readonly done: number }
-  /** Every mic asked for stands in one of the two. */
-  | { readonly kind: 'found'; readonly moved: readonly ClearedMic[]; readonly left: readonly Id[] }
+} & /** `done` mics are dealt with; for the next one no change smaller than `beyond` mm clears it. */
+(
+  | { readonly kind: 'progress'; readonly done: number; readonly beyond: Mm }
+  /** Every mic asked for that was in the way stands in one of the two. */
+  | {
+      readonly kind: 'found';
+      readonly moved: readonly ClearedMic[];
+      readonly left: readonly LeftMic[];
+    }
   | { readonly kind: 'failed'; readonly reason: string }
 );

@@ -44,7 +44,7 @@ export class ClearSpotKeeper implements ClearSpots {
     this.#computer ??= this.#start((answer) => this.#hear(answer));
     this.#lastToken += 1;
     this.#open = { token: this.#lastToken, request, layout };
-    clearing.setState({ current: { kind: 'working', request, done: 0 } });
+    clearing.setState({ current: { kind: 'working', request, done: 0, beyond: 0 } });
     this.#computer.ask({ token: this.#lastToken, layout, mics: request.mics });
   }
 
@@ -76,7 +76,8 @@ export class ClearSpotKeeper implements ClearSpots {
     if (answer.token !== this.#open?.token) return;
     const { request, layout } = this.#open;
     if (answer.kind === 'progress') {
-      clearing.setState({ current: { kind: 'working', request, done: answer.done } });
+      const { done, beyond } = answer;
+      clearing.setState({ current: { kind: 'working', request, done, beyond } });
       return;
     }
     this.#open = null;
@@ -86,7 +87,7 @@ export class ClearSpotKeeper implements ClearSpots {
     if (answer.kind === 'failed') {
       clearing.setState({ current: { kind: 'failed', request, reason: answer.reason } });
     } else if (answer.moved.length === 0) {
-      clearing.setState({ current: { kind: 'none', request, layout } });
+      clearing.setState({ current: { kind: 'none', request, layout, left: answer.left } });
     } else {
       const { moved, left } = answer;
       beginOffer(request.label, (from) =>

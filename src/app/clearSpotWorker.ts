@@ -4,6 +4,7 @@ import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
 import type { Mount } from '../layout/mics/mount.ts';
 import { createRigBuilder } from '../rig/buildRig.ts';
+import type { LeftMic } from '../session/clearing.ts';
 import type { ClearAnswer, ClearedMic, ClearQuestion } from './clearQuestion.ts';
 
 const clearancesOf = createClearances();
@@ -29,11 +30,11 @@ self.addEventListener('message', ({ data }: MessageEvent<ClearQuestion>) => {
   const say = (answer: ClearAnswer): void => self.postMessage(answer);
   let { layout } = data;
   const moved: ClearedMic[] = [];
-  const left: Id[] = [];
+  const left: LeftMic[] = [];
   for (const [done, mic] of mics.entries()) {
-    say({ token, kind: 'progress', done });
+    say({ token, kind: 'progress', done, beyond: 0 });
     const mount = spotOf(layout, mic);
-    if (mount === undefined) left.push(mic);
+    if (mount === undefined) left.push({ mic, why: 'none-within-reach' });
     else {
       moved.push({ mic, mount });
       layout = changeMount(layout, mic, () => mount);

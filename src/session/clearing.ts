@@ -2,6 +2,7 @@ import { useStore } from 'zustand';
 import { createStore } from 'zustand/vanilla';
 import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
+import type { Mm } from '../units/quantity.ts';
 import type { OpenLayout } from './session.ts';
 
 /** What was asked for: clear spots of these mics, one of them alone or all that are in the way, and what the step is called. */
@@ -11,18 +12,27 @@ export interface ClearRequest {
   readonly label: string;
 }
 
+/** A mic that stays as it is, and why: nothing is within reach, the search became too long to tell, or it lies where it lies. */
+export interface LeftMic {
+  readonly mic: Id;
+  readonly why: 'none-within-reach' | 'gave-up' | 'fixed';
+}
+
 /** How the search for clear spots stands. */
-export type Clearing = { readonly request: ClearRequest } & (
-  | { readonly kind: 'working'; readonly done: number }
+export type Clearing = {
+  readonly request: ClearRequest;
+} & /** `done` mics are dealt with; for the next one no change smaller than `beyond` mm clears it. */
+(
+  | { readonly kind: 'working'; readonly done: number; readonly beyond: Mm }
   /** Shown as the session's offer. `moved` are the mics that would move, `left` those that stay as they are. */
   | {
       readonly kind: 'offered';
       readonly before: OpenLayout;
       readonly moved: readonly Id[];
-      readonly left: readonly Id[];
+      readonly left: readonly LeftMic[];
     }
-  /** Nothing that could move is within reach of a clear spot, in this layout. */
-  | { readonly kind: 'none'; readonly layout: Layout }
+  /** In this layout there is none to offer. */
+  | { readonly kind: 'none'; readonly layout: Layout; readonly left: readonly LeftMic[] }
   | { readonly kind: 'failed'; readonly reason: string }
 );
 

@@ -150,11 +150,11 @@ describe('clear spots', () => {
     const before = layout();
     find();
     const token = asked()?.token ?? 0;
-    answer({ token, kind: 'progress', done: 1 });
-    expect(current()).toMatchObject({ kind: 'working', done: 1 });
+    answer({ token, kind: 'progress', done: 1, beyond: 42 });
+    expect(current()).toMatchObject({ kind: 'working', done: 1, beyond: 42 });
     keeper.stop();
     expect([current(), computers[0]?.ended]).toEqual([null, true]);
-    answer({ token, kind: 'progress', done: 2 });
+    answer({ token, kind: 'progress', done: 2, beyond: 0 });
     expect(current()).toBeNull();
     expect(layout()).toBe(before);
     find();
@@ -166,12 +166,13 @@ describe('clear spots', () => {
 
   it('P4: that nothing was found is said until anything changes', () => {
     const { find, asked, answer, keeper } = keeping();
+    const left = [{ mic: RACK, why: 'gave-up' as const }];
     const none = () => {
       find();
-      answer({ token: asked()?.token ?? 0, kind: 'found', moved: [], left: [RACK] });
+      answer({ token: asked()?.token ?? 0, kind: 'found', moved: [], left });
     };
     none();
-    expect(current()?.kind).toBe('none');
+    expect(current()).toMatchObject({ kind: 'none', left });
     session.setState({ selection: { kind: 'box' } });
     expect(current()?.kind).toBe('none');
     edit('turn', turned(100));

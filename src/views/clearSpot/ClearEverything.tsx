@@ -3,7 +3,7 @@ import type { Clearing } from '../../session/clearing.ts';
 import { inTheWay } from '../panel/worstFirst.ts';
 import { useClearSpots } from '../parts/useClearSpots.ts';
 import { useOpen } from '../parts/useOpen.ts';
-import { roomWords } from '../words/clearSpotWords.ts';
+import { roomWords, whyNotWords } from '../words/clearSpotWords.ts';
 import { moveRows } from '../words/moveRows.ts';
 import { counted, nameOf } from '../words/nameOf.ts';
 import { NewFindings } from './NewFindings.tsx';
@@ -56,9 +56,8 @@ type Offer = Extract<Clearing, { kind: 'offered' }>;
 function Summary({ offer }: { readonly offer: Offer }) {
   const { layout } = useOpen();
   const { before, moved, left } = offer;
-  const have = left.length === 1 ? 'has' : 'have';
-  const rest =
-    left.length === 0 ? '' : `; ${counted(left.length, 'mic')} ${have} no clear spot within reach`;
+  const stay = left.length === 1 ? 'stays' : 'stay';
+  const rest = left.length === 0 ? '' : `; ${counted(left.length, 'mic')} ${stay} in the way`;
   return (
     <section className="offer" aria-label="Clear everything">
       <p role="status">
@@ -69,9 +68,10 @@ function Summary({ offer }: { readonly offer: Offer }) {
         {moved.map((mic) => (
           <MovedMic key={mic} mic={mic} offer={offer} />
         ))}
-        {left.map((mic) => (
+        {left.map(({ mic, why }) => (
           <li key={mic}>
-            <strong>{nameOf(layout, mic)}</strong> stays as it is: none within reach.
+            <strong>{nameOf(layout, mic)}</strong> stays as it is:{' '}
+            {whyNotWords[why][0].toLowerCase()}.
           </li>
         ))}
       </ul>

@@ -1,7 +1,8 @@
 import type { Id } from '../../layout/fields.ts';
+import type { LeftMic } from '../../session/clearing.ts';
 import { useClearSpots } from '../parts/useClearSpots.ts';
 import { useOpen } from '../parts/useOpen.ts';
-import { whatToTry } from '../words/clearSpotWords.ts';
+import { beyondWords, FARTHEST, whatToTry, whyNotWords } from '../words/clearSpotWords.ts';
 import { nameOf } from '../words/nameOf.ts';
 import { MicOffer } from './MicOffer.tsx';
 import { SearchWorking } from './SearchWorking.tsx';
@@ -15,11 +16,17 @@ export function ClearSpot({ mic }: { readonly mic: Id }) {
   const name = nameOf(layout, mic);
   switch (search?.kind) {
     case 'working':
-      return <SearchWorking text={`Looking for a clear spot for ${name}…`} />;
+      return (
+        <SearchWorking
+          text={`Looking for a clear spot for ${name}: ${beyondWords(search.beyond, layout)}…`}
+          done={search.beyond}
+          of={FARTHEST}
+        />
+      );
     case 'offered':
       return <MicOffer mic={mic} offer={search} />;
     case 'none':
-      return <NoneWithinReach mic={mic} />;
+      return <NoneWithinReach mic={mic} why={search.left[0]?.why ?? 'none-within-reach'} />;
     case 'failed':
       return <p role="alert">The search failed: {search.reason}</p>;
     default: {
@@ -37,14 +44,19 @@ export function ClearSpot({ mic }: { readonly mic: Id }) {
   }
 }
 
-function NoneWithinReach({ mic: id }: { readonly mic: Id }) {
+interface NoneWithinReachProps {
+  readonly mic: Id;
+  readonly why: LeftMic['why'];
+}
+
+function NoneWithinReach({ mic: id, why }: NoneWithinReachProps) {
   const { layout } = useOpen();
   const mic = layout.mics.find((each) => each.id === id);
+  const [title, reason] = whyNotWords[why];
   return (
     <section className="offer" aria-label={`Clear spot of ${nameOf(layout, id)}`}>
       <p role="status">
-        <strong>None within reach.</strong> No place that this mount reaches is clear by the margin
-        while the mic keeps its aim.
+        <strong>{title}.</strong> {reason}
       </p>
       <p>What to try:</p>
       <ul className="plain-list">
