@@ -1,6 +1,14 @@
 import { type Motion, motionOf } from '../clearance/micClearance.ts';
-import { floorContours, type HeightContour, stickFloor } from '../clearance/stickFloor.ts';
+import {
+  floorContours,
+  type HeightContour,
+  type PlanArea,
+  SPOT,
+  stickFloor,
+} from '../clearance/stickFloor.ts';
+import { BOX, PARTS, type SweptMoves } from '../clearance/sweptMoves.ts';
 import type { Layout } from '../layout/layout.ts';
+import { signOf } from '../player/hands.ts';
 import { fromInches } from '../units/inch.ts';
 import type { LengthUnit } from '../units/lengthText.ts';
 import type { Mm } from '../units/quantity.ts';
@@ -14,8 +22,10 @@ export interface FloorReport {
   readonly lowest: Mm;
 }
 
-/** Half the side of the square about the throne that is looked at: farther than any arm with a stick reaches. */
-const REACH: Mm = 1600;
+/** No farther from the throne than this is looked at, though a piece may stand where no arm reaches. */
+const FARTHEST: Mm = 4000;
+/** Beyond what is swept, so that every contour closes. */
+const BORDER: Mm = 60;
 const STEPS: Readonly<Record<LengthUnit, Mm>> = { mm: 100, in: fromInches(4) };
 const HIGHEST: Mm = 1500;
 
@@ -24,12 +34,30 @@ export function floorOf(
   { units, player, pieces }: Pick<Layout, 'units' | 'player' | 'pieces'>,
   { swept }: Motion = motionOf(player, pieces),
 ): FloorReport {
-  const area = { left: -REACH, right: REACH, bottom: -REACH, top: REACH };
-  const floor = stickFloor(swept, area);
+  const floor = stickFloor(swept, areaOf(swept));
   const lowest = floor.heights.reduce((least, height) => Math.min(least, height), Infinity);
   const step = STEPS[units];
   const levels: Mm[] = [];
   for (let level = Math.ceil(lowest / step) * step; level <= HIGHEST; level += step)
     levels.push(level);
   return { contours: floorContours(floor, levels), step, lowest };
+}
+
+/** What is swept on the plan, from the boxes round each move's parts. */
+function areaOf({ moves, moveBoxes }: SweptMoves): PlanArea {
+  let [left, right, bottom, top] = [0, 0, 0, 0];
+  for (const [index, { move }] of moves.entries()) {
+    const sign = signOf(move.side);
+    for (let part = 0; part < PARTS; part++) {
+      const at = (index * PARTS + part) * BOX;
+      const [least = 0, low = 0, , most = 0, high = 0] = moveBoxes.subarray(at, at + BOX);
+      left = Math.min(left, sign * least, sign * most);
+      right = Math.max(right, sign * least, sign * most);
+      bottom = Math.min(bottom, low);
+      top = Math.max(top, high);
+    }
+  }
+  // Whole spots from the throne on, so that the spots stay where they are while the kit changes.
+  const out = (to: Mm): Mm => SPOT * Math.ceil((Math.min(FARTHEST, Math.abs(to)) + BORDER) / SPOT);
+  return { left: -out(left), right: out(right), bottom: -out(bottom), top: out(top) };
 }

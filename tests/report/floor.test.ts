@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
 import { fivePieceOneRack } from '../../src/layout/catalogue/kits/fivePieceOneRack.ts';
+import { movePiece } from '../../src/layout/edit/pieces.ts';
 import { floorOf } from '../../src/report/floor.ts';
 
 const layout = fivePieceOneRack('kit');
@@ -23,3 +24,13 @@ it.each([
     expect(contours.every(({ rings }) => rings.length > 0)).toBe(true);
   },
 );
+
+it.each([
+  ['far in front', { x: 300, y: 2600 }],
+  ['far to the left', { x: -2500, y: 300 }],
+])('a piece %s is in the field, though no arm reaches it', (_, to) => {
+  const far = movePiece(layout, 'crash-1', to);
+  const spots = floorOf(far).contours.flatMap(({ rings }) => rings.flat());
+  const nearest = Math.min(...spots.map(({ x, y }) => Math.hypot(x - to.x, y - to.y)));
+  expect(nearest).toBeLessThan(450);
+});
