@@ -12,6 +12,7 @@ import type { Floors, WayLeg } from './layWay.ts';
 import type { CableRouting } from './routeRuns.ts';
 import type { Run } from './run.ts';
 import { runAlong } from './runParts.ts';
+import { serveRuns } from './serveRuns.ts';
 
 type Spot = Vec2<'deck'>;
 
@@ -85,13 +86,15 @@ export function loomOf(
       }
     }
   }
-  const runs = routes.flatMap((route, i): LoomedRun[] => {
-    const [placed, way, own] = [rig.mics[i], routing.ways[i], routing.runs[i]];
-    if (!placed || !way || !own) return [];
-    const run = runAlong(placed, { ...way, route }, layout);
-    return [{ run, shortest: own.total, extra: run.total - own.total }];
+  const laid = routes.flatMap((route, i): Run[] => {
+    const [placed, way] = [rig.mics[i], routing.ways[i]];
+    return placed && way ? [runAlong(placed, { ...way, route }, layout)] : [];
   });
-  return { runs, ...drawn(runs.map(({ run }) => run)) };
+  const runs = serveRuns(laid, layout.cabling.stock).map((run, i): LoomedRun => {
+    const shortest = routing.runs[i]?.total ?? run.total;
+    return { run, shortest, extra: run.total - shortest };
+  });
+  return { runs, ...drawn(laid) };
 }
 
 interface Gathering {

@@ -3,7 +3,6 @@ import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
 import { toDeck } from '../rig/deckFrame.ts';
 import type { PlacedMic, PlacedPiece, Rig } from '../rig/placed.ts';
-import { assignStock } from './assignStock.ts';
 import { boxObstacle } from './box.ts';
 import { keepingOf } from './deckFloor.ts';
 import { micObstacles, pieceObstacles } from './floorObstacles.ts';
@@ -12,6 +11,7 @@ import { lazily } from './lazily.ts';
 import type { Keeping, Obstacle } from './obstacle.ts';
 import type { Run } from './run.ts';
 import { runAlong } from './runParts.ts';
+import { serveRuns } from './serveRuns.ts';
 
 /** The cables of a layout: what they keep off, and one run for every mic with the way it is laid, in the layout's order. */
 export interface CableRouting {
@@ -59,9 +59,9 @@ export function createCableRouter(): (layout: Layout, rig: Rig) => CableRouting 
     known = new Map(rig.mics.flatMap((placed, i) => pair(placed, runs[i])));
     const routing = {
       obstacles,
-      runs: served(
+      runs: serveRuns(
         runs.map(({ run }) => run),
-        layout,
+        layout.cabling.stock,
       ),
       ways: runs.map(({ way }) => way),
       floors,
@@ -69,18 +69,6 @@ export function createCableRouter(): (layout: Layout, rig: Rig) => CableRouting 
     last = { layout, lay, routing };
     return routing;
   };
-}
-
-/** R4 The runs with the stock cables that are left for them. */
-function served(runs: readonly Run[], { cabling }: Layout): readonly Run[] {
-  const stock = assignStock(
-    runs.map(({ total }) => total),
-    cabling.stock,
-  );
-  return runs.map((run, i) => {
-    const cable = stock[i] ?? null;
-    return cable === run.stock ? run : { ...run, stock: cable };
-  });
 }
 
 interface KnownRun {

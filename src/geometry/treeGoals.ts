@@ -22,6 +22,8 @@ interface Stretch<F extends Frame> {
 /** A stretch with what lies beyond its lower node, in mm of a way of its own. */
 interface Berth<F extends Frame> extends Stretch<F> {
   readonly node: TreeNode<F> | undefined;
+  /** Whether the lower node itself can be landed on (G3). */
+  readonly isOpen: boolean;
   readonly rest: Mm;
   /** How long the ways may be up to the lower node, so that none becomes longer than it may. */
   readonly most: Mm;
@@ -31,6 +33,12 @@ interface Berth<F extends Frame> extends Stretch<F> {
 interface Beyond {
   readonly rest: Mm;
   readonly most: Mm;
+}
+
+/** G3 */
+function isFreeFor<F extends Frame>({ free }: Place<F>, from: Place<F>): boolean {
+  for (const obstacle of free ?? []) if (!from.free?.has(obstacle)) return false;
+  return true;
 }
 
 /** Shares of a stretch's end within which landing on it is landing at the end. */
@@ -43,6 +51,7 @@ const AT_END = 1e-6;
  *    nearest point: the way slants in, the more the more ways come (as light at a border: the sine of the angle to the
  *    perpendicular is what a laid mm costs by what a new one costs).
  * G2 Only what could cost less than `below` (mm of a way of its own) is a landing.
+ * G3 What is free for a way where it begins is not free for others: they don't join it there.
  */
 export class TreeGoals<F extends Frame> implements Goals<F, TreeLanding<F>> {
   readonly #tree: WayTree<F>;
@@ -75,10 +84,10 @@ export class TreeGoals<F extends Frame> implements Goals<F, TreeLanding<F>> {
   from(point: Vec2<F>, length: Mm): readonly TreeLanding<F>[] {
     const found: TreeLanding<F>[] = [];
     for (const berth of this.#berths) {
-      const { node, place, alongX, alongY, rest } = berth;
+      const { node, place, alongX, alongY, isOpen, rest } = berth;
       const left = berth.most - length;
       const direct = gap(point, place.point);
-      if (length + direct + rest < this.#below && direct <= left) {
+      if (isOpen && length + direct + rest < this.#below && direct <= left) {
         found.push({ node, place, rest, splits: false });
       }
       if (berth.length === 0) continue;
@@ -151,7 +160,8 @@ export class TreeGoals<F extends Frame> implements Goals<F, TreeLanding<F>> {
       if (this.#straightTo(point, node) + rest >= this.#below) continue;
       if (most + node.length <= 0 || under.has(node) || between.has(node)) continue;
       const { place, alongX, alongY, length } = node;
-      this.#berths.push({ node, place, alongX, alongY, length, rest, most });
+      const isOpen = isFreeFor(place, head.place);
+      this.#berths.push({ node, place, alongX, alongY, length, isOpen, rest, most });
     }
   }
 
@@ -166,7 +176,8 @@ export class TreeGoals<F extends Frame> implements Goals<F, TreeLanding<F>> {
       const rest = this.#tree.row.cost(place, head.ways) / perMm;
       const most = this.#most(head, place);
       if (most <= 0 || gap(head.place.point, place.point) + rest >= this.#below) continue;
-      this.#berths.push({ node: undefined, place, alongX: 0, alongY: 0, length: 0, rest, most });
+      const none = { alongX: 0, alongY: 0, length: 0 };
+      this.#berths.push({ node: undefined, place, ...none, isOpen: true, rest, most });
     }
   }
 

@@ -48,7 +48,7 @@ describe('shared stretches', () => {
     const [a, b, c, d] = [0, 1, 2, 3].map((x) => ({ x, y: 0 }));
     if (!a || !b || !c || !d) throw new Error('four points were expected');
     const side = { x: 1, y: 1 };
-    const found = sharedStretches([
+    const found = sharedStretches<'kit'>([
       [a, b, c, d],
       [side, b, c, d],
     ]);
