@@ -4,7 +4,7 @@ import { wayLength } from '../../src/geometry/plan.ts';
 import { sharedStretches } from '../../src/geometry/sharedStretches.ts';
 import type { Vec2 } from '../../src/geometry/vector.ts';
 
-const gridPoint = fc.record({
+const gridPoint: fc.Arbitrary<Vec2> = fc.record({
   x: fc.integer({ min: 0, max: 3 }),
   y: fc.integer({ min: 0, max: 3 }),
 });
@@ -45,10 +45,10 @@ describe('shared stretches', () => {
   });
 
   it('are as few as the ways allow: lines in a row with the same ways are one', () => {
-    const [a, b, c, d] = [0, 1, 2, 3].map((x) => ({ x, y: 0 }));
+    const [a, b, c, d] = [0, 1, 2, 3].map((x): Vec2 => ({ x, y: 0 }));
     if (!a || !b || !c || !d) throw new Error('four points were expected');
-    const side = { x: 1, y: 1 };
-    const found = sharedStretches<'kit'>([
+    const side: Vec2 = { x: 1, y: 1 };
+    const found = sharedStretches([
       [a, b, c, d],
       [side, b, c, d],
     ]);

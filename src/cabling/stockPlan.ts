@@ -1,0 +1,218 @@
+import type { Stock } from '../layout/cabling.ts';
+import type { Id } from '../layout/fields.ts';
+import type { Mm } from '../units/quantity.ts';
+import { createPool, type Pool } from './stockPool.ts';
+
+/** Usual lengths of mic cables, in metres and in feet (common practice, from memory). */
+export const METRIC_SIZES: readonly Mm[] = [
+  1000, 1500, 2000, 3000, 5000, 6000, 7500, 9000, 10_000, 15_000, 20_000,
+];
+export const FOOT_SIZES: readonly Mm[] = [3, 5, 6, 10, 15, 20, 25, 30, 50, 100].map(
+  (feet) => feet * 304.8,
+);
+
+/** A cable that must reach over a length. */
+export interface StockNeed {
+  readonly mic: Id;
+  readonly total: Mm;
+}
+
+/** What serves one run. */
+export interface ServedRun {
+  readonly mic: Id;
+  readonly needed: Mm;
+  /** From those carried: one cable, or two that are joined, the longer first; none where none is left that would do. */
+  readonly carried: readonly Mm[];
+  /** Else what has to be brought: one cable, or more that are joined where no size is long enough. */
+  readonly missing: readonly Mm[];
+  /** What is too much. */
+  readonly waste: Mm;
+}
+
+/** How many cables of one length. */
+export interface CableCount {
+  readonly length: Mm;
+  readonly count: number;
+}
+
+export interface StockPlan {
+  /** In the order of the needs. */
+  readonly runs: readonly ServedRun[];
+  /** What has to be brought in all, shortest first. */
+  readonly missing: readonly CableCount[];
+  /** Runs of two carried cables. */
+  readonly joins: number;
+  readonly waste: Mm;
+  /** False when there were too many ways of joining to try them all: the plan serves, but a better one may exist. */
+  readonly isBest: boolean;
+}
+
+/** How many pairs of cables are tried before the rest is joined as it comes. */
+const MOST_TRIALS = 200_000;
+
+/**
+ * Which cables serve which runs.
+ *
+ * S1 No run is short. As few runs as possible are without a carried cable; then as few as possible are joined from two; then as
+ *    little cable as possible is too much, that of the missing ones counted.
+ * S2 A run without takes the shortest length of the stock list that would reach, carried or not; where none there is long
+ *    enough, one of `sizes`, and beyond those as many of the longest as it needs and the shortest that makes up the rest.
+ * S3 The runs are served from the longest down, each by the shortest cable left that reaches. That is best: say the best plan
+ *    gives this run something else. Then whoever has its cable, a run no longer, can have that instead: it is long enough.
+ *    Swapped, the plan is as good, and this run has its cable.
+ * S4 Where no cable left reaches, this run is the one to be joined or to go without: a longer one that is served could
+ *    swap with it, which never costs more. To each longer part of a join belongs the shortest that makes up the rest, by the same
+ *    swap. So only these joins, and going without, have to be tried; all of them are.
+ */
+export function planStock(
+  needs: readonly StockNeed[],
+  stock: Stock,
+  sizes: readonly Mm[] = METRIC_SIZES,
+): StockPlan {
+  const longestFirst = [...needs.keys()].sort((i, j) => lengthOf(needs, j) - lengthOf(needs, i));
+  const pool = createPool(stock);
+  const search = new Search(
+    longestFirst.map((i) => lengthOf(needs, i)),
+    pool,
+    sizesToBring(stock, sizes),
+  );
+  const served = search.run();
+  const byNeed = new Map(longestFirst.map((need, rank) => [need, served[rank]]));
+  const runs = needs.map(({ mic, total }, i): ServedRun => {
+    const { carried, missing } = byNeed.get(i) ?? NOTHING;
+    return { mic, needed: total, carried, missing, waste: sum(carried) + sum(missing) - total };
+  });
+  return {
+    runs,
+    missing: counted(runs.flatMap(({ missing }) => missing)),
+    joins: runs.filter(({ carried }) => carried.length === 2).length,
+    waste: sum(runs.map(({ waste }) => waste)),
+    isBest: search.isComplete,
+  };
+}
+
+const lengthOf = (needs: readonly StockNeed[], i: number): Mm => needs[i]?.total ?? 0;
+const sum = (lengths: readonly Mm[]): Mm => lengths.reduce((total, length) => total + length, 0);
+
+/** S2: lengths to choose from, shortest first. */
+function sizesToBring(stock: Stock, sizes: readonly Mm[]): readonly Mm[] {
+  const listed = stock.map(({ length }) => length);
+  const longest = listed.reduce((most, length) => Math.max(most, length), 0);
+  const all = [...listed, ...sizes.filter((size) => size > longest)];
+  return [...new Set(all)].filter((size) => size > 0).sort((a, b) => a - b);
+}
+
+/** S2: what has to be brought for a length, longest first; nothing where there is no size at all. */
+function toBring(needed: Mm, sizes: readonly Mm[]): readonly Mm[] {
+  const longest = sizes.at(-1);
+  if (longest === undefined) return [];
+  const whole = Math.max(0, Math.ceil(needed / longest) - 1);
+  const rest = needed - whole * longest;
+  const last = sizes.find((size) => size >= rest) ?? longest;
+  return [...Array.from({ length: whole }, () => longest), last];
+}
+
+function counted(lengths: readonly Mm[]): CableCount[] {
+  const counts = new Map<Mm, number>();
+  for (const length of lengths) counts.set(length, (counts.get(length) ?? 0) + 1);
+  return [...counts]
+    .map(([length, count]) => ({ length, count }))
+    .sort((a, b) => a.length - b.length);
+}
+
+interface Served {
+  readonly carried: readonly Mm[];
+  readonly missing: readonly Mm[];
+}
+
+const NOTHING: Served = { carried: [], missing: [] };
+
+/** What is made least, the first before the second before the third (S1). */
+interface Cost {
+  readonly without: number;
+  readonly joins: number;
+  readonly length: Mm;
+}
+
+const isLess = (p: Cost, q: Cost): boolean =>
+  p.without !== q.without
+    ? p.without < q.without
+    : p.joins !== q.joins
+      ? p.joins < q.joins
+      : p.length < q.length;
+
+class Search {
+  readonly #needed: readonly Mm[];
+  readonly #pool: Pool;
+  readonly #sizes: readonly Mm[];
+  /** All that is needed from each run on. */
+  readonly #toCome: readonly Mm[];
+  readonly #served: Served[] = [];
+  #best: readonly Served[] = [];
+  #bestCost: Cost = { without: Number.POSITIVE_INFINITY, joins: 0, length: 0 };
+  #trials = 0;
+
+  constructor(needed: readonly Mm[], pool: Pool, sizes: readonly Mm[]) {
+    this.#needed = needed;
+    this.#pool = pool;
+    this.#sizes = sizes;
+    let rest = 0;
+    this.#toCome = needed.toReversed().map((length) => {
+      rest += length;
+      return rest;
+    });
+  }
+
+  get isComplete(): boolean {
+    return this.#trials <= MOST_TRIALS;
+  }
+
+  run(): readonly Served[] {
+    this.#serve(0, { without: 0, joins: 0, length: 0 });
+    return this.#best;
+  }
+
+  #serve(rank: number, cost: Cost): void {
+    const needed = this.#needed[rank];
+    const toCome = this.#toCome[this.#needed.length - 1 - rank] ?? 0;
+    if (!isLess({ ...cost, length: cost.length + toCome }, this.#bestCost)) return;
+    if (needed === undefined) {
+      this.#best = [...this.#served];
+      this.#bestCost = cost;
+      return;
+    }
+    const single = this.#pool.shortestFrom(needed);
+    if (single !== undefined) {
+      this.#with([single], rank, { ...cost, length: cost.length + single });
+      return;
+    }
+    for (const pair of this.#pairsFor(needed)) {
+      const length = cost.length + sum(pair);
+      this.#with(pair, rank, { ...cost, joins: cost.joins + 1, length });
+      if (!this.isComplete) return;
+    }
+    const missing = toBring(needed, this.#sizes);
+    this.#served.push({ carried: [], missing });
+    this.#serve(rank + 1, {
+      ...cost,
+      without: cost.without + 1,
+      length: cost.length + sum(missing),
+    });
+    this.#served.pop();
+  }
+
+  #with(carried: readonly Mm[], rank: number, cost: Cost): void {
+    for (const length of carried) this.#pool.take(length);
+    this.#served.push({ carried, missing: [] });
+    this.#serve(rank + 1, cost);
+    this.#served.pop();
+    for (const length of carried) this.#pool.giveBack(length);
+  }
+
+  /** S4, the least cable first. */
+  #pairsFor(needed: Mm): readonly (readonly Mm[])[] {
+    const pairs = this.#pool.pairsFrom(needed);
+    this.#trials += pairs.length;
+    return [...pairs].sort((p, q) => sum(p) - sum(q));
+  }
+}
