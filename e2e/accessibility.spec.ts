@@ -122,3 +122,24 @@ test('the details of mics are accessible, struck ones too', async ({ page }) => 
   await expect(page.locator('.field-problem')).toBeVisible();
   await expectUsable(page, 'a mic near the player and a bad number', '.panel');
 });
+
+test('a clear spot on offer and a remedy are accessible', async ({ page }) => {
+  await startLayout(page);
+  await page.getByRole('tab', { name: 'Player' }).click();
+  await page.getByLabel('Wanted clearance', { exact: true }).fill('66');
+  await page.getByLabel('Wanted clearance', { exact: true }).press('Enter');
+  await page.getByRole('tab', { name: 'Mics' }).click();
+  await page.locator('.line-name').getByText('Floor tom 1', { exact: true }).click();
+  await page.getByRole('button', { name: 'Find a clear spot' }).click();
+  await expect(page.getByRole('button', { name: 'Take it' })).toBeVisible({ timeout: 60_000 });
+  await expectUsable(page, 'a clear spot', '.panel');
+  await page.getByRole('tab', { name: 'Findings' }).click();
+  await page.getByRole('button', { name: /^Clear everything/ }).click();
+  await expect(page.getByRole('button', { name: 'Take it' })).toBeVisible({ timeout: 60_000 });
+  await expectUsable(page, 'everything cleared', '.panel');
+  await page.getByRole('tab', { name: 'Mics' }).click();
+  await page.locator('.line-name').getByText('Overhead, hi-hat side', { exact: true }).click();
+  await page.getByLabel('Class of stand').selectOption('tripodLow');
+  await expect(page.getByRole('button', { name: /^Take another stand/ })).toBeVisible();
+  await expectUsable(page, 'a remedy', '.panel');
+});

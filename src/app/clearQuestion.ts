@@ -20,8 +20,7 @@ export interface ClearedMic {
 export type ClearAnswer = {
   /** Of the question that it answers. */
   readonly token: number;
-} & /** `done` mics are dealt with; for the next one no change smaller than `beyond` mm clears it. */
-(
+} /** `done` mics are dealt with; for the next one no change smaller than `beyond` mm clears it. */ & (
   | { readonly kind: 'progress'; readonly done: number; readonly beyond: Mm }
   /** Every mic asked for that was in the way stands in one of the two. */
   | {

@@ -50,3 +50,23 @@ function sizeAbout({ x, y, z }: Vec3, axes: Float64Array, radii: Float64Array): 
   }
   return size;
 }
+
+/** Squared distance from a point to the segment between the points at p[i] and p[i + 3]. */
+export function squaredToPoint(p: Float64Array, i: number, { x, y, z }: Vec3): number {
+  const ax = p[i] as number;
+  const ay = p[i + 1] as number;
+  const az = p[i + 2] as number;
+  const vx = (p[i + 3] as number) - ax;
+  const vy = (p[i + 4] as number) - ay;
+  const vz = (p[i + 5] as number) - az;
+  const wx = x - ax;
+  const wy = y - ay;
+  const wz = z - az;
+  const along = wx * vx + wy * vy + wz * vz;
+  const size = vx * vx + vy * vy + vz * vz;
+  const t = along <= 0 ? 0 : along >= size ? 1 : along / size;
+  const dx = wx - t * vx;
+  const dy = wy - t * vy;
+  const dz = wz - t * vz;
+  return dx * dx + dy * dy + dz * dz;
+}

@@ -1,12 +1,12 @@
-import { rockingDiscDistance, segmentToRockingDisc } from '../geometry/rockingDisc.ts';
 import { SegmentGap } from '../geometry/segments.ts';
-import { type Vec3, vec } from '../geometry/vector.ts';
+import { vec } from '../geometry/vector.ts';
 import { type ArmPart, POSITION } from '../player/arm.ts';
 import type { Mm } from '../units/quantity.ts';
 import type { Motion } from './micClearance.ts';
-import type { MicPose } from './micPose.ts';
+import { type MicPose, squaredToPoint } from './micPose.ts';
 import { BOWS, MoveStretches, PIECES, partOf, stretchOf } from './moveStretches.ts';
-import type { Swing } from './swing.ts';
+import { driftBound, type Finding, type Question } from './question.ts';
+import { StillThings } from './stillThings.ts';
 
 /** Indices into the arm's parts. */
 const HAND = 1;
@@ -15,21 +15,8 @@ const FOREARM = 2;
 const CROSSING: Mm = 1e-9;
 /** Pieces with more slack than this many times the room are halved; with less room than this share of the mic's size its solids are told apart. */
 const LOOSEST = 2;
+const TIGHT = 0.4;
 const NARROW = 0.4;
-
-/** What is asked of all poses of a mic that lie near the one looked at. */
-export interface Question {
-  /** Whether the clearance is below this, mm. */
-  readonly threshold: Mm;
-  /** Per solid: how far any of its points may be from its place in the pose looked at, mm; and the most of them. */
-  readonly rooms: Float64Array;
-  readonly room: Mm;
-  /** Without room: how far above the threshold a clearance may be and still be told as below it. */
-  readonly tolerance: Mm;
-}
-
-/** `below`: the clearance of every pose is below the threshold; `clear`: of none; `open`: that can't be told for all of them at once. */
-export type Finding = 'below' | 'clear' | 'open';
 
 /**
  * Sorts out what of all that moves matters to a mic near a pose. Rule C4: a clearance changes at most as fast as the fastest
@@ -39,9 +26,7 @@ export type Finding = 'below' | 'clear' | 'open';
 export class Sieve {
   private readonly stretches: MoveStretches;
   private readonly parts: readonly ArmPart[];
-  private readonly swings: readonly Swing[];
-  private readonly limbs: Float64Array;
-  private readonly limbRadii: readonly Mm[];
+  private readonly still: StillThings;
   private readonly gap = new SegmentGap();
   private readonly stack = new Int32Array(128);
   private kept = new Int32Array(1024);
@@ -49,14 +34,13 @@ export class Sieve {
   /** Bounds on the clearances last measured. */
   private low: Mm = 0;
   private high: Mm = 0;
+  /** The clearance last measured, to the middle of the piece. */
+  private middle: Mm = 0;
 
-  constructor({ swept, legs, swings }: Motion) {
-    this.stretches = new MoveStretches(swept);
-    this.parts = swept.arm.parts;
-    this.swings = swings;
-    const limbs = legs.flatMap(({ thigh, shin }) => [thigh, shin]);
-    this.limbs = Float64Array.from(limbs.flatMap(({ a, b }) => [a.x, a.y, a.z, b.x, b.y, b.z]));
-    this.limbRadii = limbs.map(({ radius }) => radius);
+  constructor(motion: Motion) {
+    this.stretches = new MoveStretches(motion.swept);
+    this.parts = motion.swept.arm.parts;
+    this.still = new StillThings(motion);
   }
 
   /** All moves: the list to start with. */
@@ -72,7 +56,7 @@ export class Sieve {
   /** Answers a question about the poses near one. The list holds every piece that may matter to them; what ends the search comes first next time. */
   ask(pose: MicPose, question: Question, list: Int32Array): Finding {
     this.count = 0;
-    const still = this.askStill(pose, question);
+    const still = this.still.ask(pose, question);
     if (still === 'below') return still;
     for (let i = 0; i < list.length; i++) {
       const piece = list[i] as number;
@@ -90,26 +74,34 @@ export class Sieve {
     const { threshold, room, tolerance } = question;
     let open = 0;
     stack[open++] = whole;
+    // A ball round one solid is no help: it is measured at once.
+    const alone = pose.radii.length === 1;
     while (open > 0) {
       const piece = stack[--open] as number;
-      if (!this.meetsBall(pose, piece, threshold + room)) continue;
-      if (room === 0 || (stretches.slack[piece] as number) <= LOOSEST * room) {
-        if (room < NARROW * pose.size) {
-          this.measure(pose, piece, question);
-          if (this.high <= threshold) return true;
-          if (this.low >= threshold) continue;
-        }
-        if (room > 0) {
-          this.keep(piece);
-          continue;
-        }
-        if (this.high - this.low <= tolerance) return true;
+      if (!alone && !this.meetsBall(pose, piece, threshold + room)) continue;
+      this.middle = Number.POSITIVE_INFINITY;
+      const enough = room === 0 || (stretches.slack[piece] as number) <= LOOSEST * room;
+      if (alone || (enough && room < NARROW * pose.size)) {
+        this.measure(pose, piece, question);
+        if (this.high <= threshold) return true;
+        if (this.low >= threshold) continue;
+        if (room === 0 && this.high - this.low <= tolerance) return true;
+      }
+      if (enough && room > 0 && !this.mayRuleOut(piece, question)) {
+        this.keep(piece);
+        continue;
       }
       const half = stretches.halved(piece);
       stack[open++] = half + PIECES;
       stack[open++] = half;
     }
     return false;
+  }
+
+  /** Whether a piece last measured is so near in the middle that with less slack it might rule out all poses. */
+  private mayRuleOut(piece: number, { threshold, room, drift }: Question): boolean {
+    const slack = this.stretches.slack[piece] as number;
+    return drift !== undefined && this.middle < threshold && slack > TIGHT * room;
   }
 
   private keep(piece: number): void {
@@ -131,7 +123,8 @@ export class Sieve {
   }
 
   /** Bounds on the clearances of all poses to a piece; those known to be at or above the threshold are bounded no better. */
-  private measure({ axes, radii }: MicPose, piece: number, { threshold, rooms }: Question): void {
+  private measure({ axes, radii }: MicPose, piece: number, question: Question): void {
+    const { threshold, rooms, drift } = question;
     const stretch = stretchOf(piece);
     const part = partOf(piece);
     const { at, radius } = this.parts[part] as ArmPart;
@@ -143,7 +136,13 @@ export class Sieve {
       const both = radius + (radii[solid] as number);
       const room = rooms[solid] as number;
       const clearance = this.gap.measure(axes, solid * 6, this.stretches.middles, axis) - both;
-      const most = clearance + slack + room;
+      let most = clearance + slack + room;
+      if (clearance < this.middle) this.middle = clearance;
+      if (drift && clearance + slack <= threshold && most > threshold) {
+        const { s, dx, dy, dz } = this.gap;
+        const bound = driftBound(drift, { solid, s, room }, vec(dx, dy, dz), both - slack);
+        if (bound < most) most = bound;
+      }
       let least = clearance - slack - room;
       if (most < this.high) this.high = most;
       if (least < threshold) {
@@ -183,74 +182,4 @@ export class Sieve {
       ((p[i] as number) * dx + (p[i + 1] as number) * dy + (p[i + 2] as number) * dz) / distance
     );
   }
-
-  /** Legs and swinging cymbals. */
-  private askStill(pose: MicPose, { threshold, room, tolerance }: Question): Finding {
-    const limb = this.limbClearance(pose, threshold + room);
-    if (limb + room <= threshold) return 'below';
-    let finding: Finding = limb - room < threshold ? 'open' : 'clear';
-    const loose = Math.max(tolerance, room / 8);
-    for (const swing of this.swings) {
-      const limit = threshold + room + loose;
-      if (rockingDiscDistance(swing, pose.centre) - pose.size >= limit) continue;
-      const clearance = swingClearance(swing, pose, { limit, tolerance: loose });
-      if (clearance + room <= threshold) return 'below';
-      if (clearance - loose - room >= threshold) continue;
-      finding = 'open';
-    }
-    return finding === 'open' && room === 0 ? 'below' : finding;
-  }
-
-  /** Least clearance to a leg; those farther off than the limit are left out. */
-  private limbClearance({ axes, radii, centre, size }: MicPose, limit: Mm): Mm {
-    let least = Number.POSITIVE_INFINITY;
-    for (const [limb, radius] of this.limbRadii.entries()) {
-      const near = Math.max(0, size + radius + limit);
-      if (squaredToPoint(this.limbs, limb * 6, centre) >= near * near) continue;
-      for (let solid = 0; solid < radii.length; solid++) {
-        const apart = this.gap.measure(axes, solid * 6, this.limbs, limb * 6);
-        least = Math.min(least, apart - radius - (radii[solid] as number));
-      }
-    }
-    return least;
-  }
-}
-
-/** Squared distance from a point to the segment between the points at p[i] and p[i + 3]. */
-function squaredToPoint(p: Float64Array, i: number, { x, y, z }: Vec3): number {
-  const ax = p[i] as number;
-  const ay = p[i + 1] as number;
-  const az = p[i + 2] as number;
-  const vx = (p[i + 3] as number) - ax;
-  const vy = (p[i + 4] as number) - ay;
-  const vz = (p[i + 5] as number) - az;
-  const wx = x - ax;
-  const wy = y - ay;
-  const wz = z - az;
-  const along = wx * vx + wy * vy + wz * vz;
-  const size = vx * vx + vy * vy + vz * vz;
-  const t = along <= 0 ? 0 : along >= size ? 1 : along / size;
-  const dx = wx - t * vx;
-  const dy = wy - t * vy;
-  const dz = wz - t * vz;
-  return dx * dx + dy * dy + dz * dz;
-}
-
-/** Least distance between a mic's solids and a swing below the limit; infinite where there is none. */
-function swingClearance(
-  swing: Swing,
-  { axes, radii }: MicPose,
-  { limit, tolerance }: { readonly limit: Mm; readonly tolerance: Mm },
-): Mm {
-  let best = Number.POSITIVE_INFINITY;
-  const point = (i: number): Vec3 => vec(axes[i] ?? 0, axes[i + 1] ?? 0, axes[i + 2] ?? 0);
-  for (const [solid, radius] of radii.entries()) {
-    const ends = [point(solid * 6), point(solid * 6 + 3)] as const;
-    const gap = segmentToRockingDisc(swing, ends, {
-      limit: Math.min(best, limit) + radius,
-      tolerance,
-    });
-    if (gap) best = gap.distance - radius;
-  }
-  return best;
 }

@@ -21,8 +21,7 @@ export interface LeftMic {
 /** How the search for clear spots stands. */
 export type Clearing = {
   readonly request: ClearRequest;
-} & /** `done` mics are dealt with; for the next one no change smaller than `beyond` mm clears it. */
-(
+} /** `done` mics are dealt with; for the next one no change smaller than `beyond` mm clears it. */ & (
   | { readonly kind: 'working'; readonly done: number; readonly beyond: Mm }
   /** Shown as the session's offer. `moved` are the mics that would move, `left` those that stay as they are. */
   | {

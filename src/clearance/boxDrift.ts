@@ -1,0 +1,94 @@
+import type { Vec3 } from '../geometry/vector.ts';
+import type { MicSolid } from '../rig/placed.ts';
+import type { Mm } from '../units/quantity.ts';
+import type { ClearSpotFamily, Spot } from './clearSpotFamily.ts';
+import type { Drift } from './question.ts';
+
+/** The middle of a box of spots, and how far its values go either way. */
+export interface DriftBox {
+  readonly family: ClearSpotFamily;
+  readonly values: readonly number[];
+  readonly halves: readonly number[];
+  readonly spot: Spot;
+  /** As of the box's leeway. */
+  readonly bends: readonly Float64Array[];
+}
+
+/**
+ * How far the solids of a mic move in one direction over a box of spots: the sum of what each value does when it goes to the ends of its range alone,
+ * and the bend of the leeway. The spots at those ends are placed when they are first asked for.
+ */
+export class BoxDrift {
+  /** What each value did to the last point asked for, mm; and to the one kept. */
+  private readonly parts: Float64Array;
+  private readonly kept: Float64Array;
+  private keptBound: Mm = Number.POSITIVE_INFINITY;
+  private keptAside = 0;
+  private readonly box: DriftBox;
+  private ends: readonly (readonly [Spot, Spot])[] | null | undefined;
+
+  constructor(box: DriftBox) {
+    this.box = box;
+    this.parts = new Float64Array(box.values.length);
+    this.kept = new Float64Array(box.values.length);
+  }
+
+  /** That of one group of solids. */
+  ofGroup(group: number): Drift {
+    return {
+      along: (solid, s, way) => this.along([group, solid], s, way),
+      bounded: (bound, aside) => this.keep(bound, aside),
+    };
+  }
+
+  /** How much a value has to do with what is nearest to ruling out the whole box, if it moves the mic by `room` mm; undefined when nothing is. */
+  share(k: number, room: Mm): Mm | undefined {
+    if (this.keptBound === Number.POSITIVE_INFINITY) return undefined;
+    return (this.kept[k] ?? 0) + this.keptAside * room;
+  }
+
+  /** What is nearest to ruling out the whole box is kept. */
+  private keep(bound: Mm, aside: number): void {
+    if (bound >= this.keptBound) return;
+    this.keptBound = bound;
+    this.keptAside = aside;
+    this.kept.set(this.parts);
+  }
+
+  private along([group, solid]: readonly [number, number], s: number, way: Vec3): Mm {
+    const bend = this.box.bends[group]?.[solid] ?? Number.POSITIVE_INFINITY;
+    this.ends ??= this.placeEnds();
+    const here = this.box.spot.groups[group]?.[solid];
+    if (this.ends === null || !here) return Number.POSITIVE_INFINITY;
+    const from = placeAlong(here, s, way);
+    let sum = bend;
+    for (const [k, [low, high]] of this.ends.entries()) {
+      const [a, b] = [low.groups[group]?.[solid], high.groups[group]?.[solid]];
+      if (!a || !b) return Number.POSITIVE_INFINITY;
+      const most = Math.max(0, placeAlong(a, s, way) - from, placeAlong(b, s, way) - from);
+      this.parts[k] = most;
+      sum += most;
+    }
+    return sum;
+  }
+
+  /** Per value the spots at both ends of its range; null where one of them is none. */
+  private placeEnds(): readonly (readonly [Spot, Spot])[] | null {
+    const { family, values, halves } = this.box;
+    const ends: (readonly [Spot, Spot])[] = [];
+    for (const [k, value] of values.entries()) {
+      const half = halves[k] ?? 0;
+      const low = family.spotAt(values.with(k, value - half));
+      const high = family.spotAt(values.with(k, value + half));
+      if (!low || !high) return null;
+      ends.push([low, high]);
+    }
+    return ends;
+  }
+}
+
+/** How far the point at s of a solid's axis lies along a unit vector. */
+function placeAlong({ capsule: { a, b } }: MicSolid, s: number, { x, y, z }: Vec3): Mm {
+  const from = a.x * x + a.y * y + a.z * z;
+  return from + s * (b.x * x + b.y * y + b.z * z - from);
+}

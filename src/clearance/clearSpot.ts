@@ -1,0 +1,102 @@
+import type { Id } from '../layout/fields.ts';
+import type { Layout } from '../layout/layout.ts';
+import type { Mic } from '../layout/mics/mic.ts';
+import { isDrum } from '../layout/pieces/piece.ts';
+import type { PlacedMic, Rig } from '../rig/placed.ts';
+import type { Mm } from '../units/quantity.ts';
+import { ClipFamily } from './clearSpotClip.ts';
+import type { SpotChange } from './clearSpotCost.ts';
+import type { ClearSpotFamily, Freedom, Spot } from './clearSpotFamily.ts';
+import { SpotJudge } from './clearSpotJudge.ts';
+import { type FoundSpot, type SpotProgress, searchSpots, simplest } from './clearSpotSearch.ts';
+import { StandFamily } from './clearSpotStand.ts';
+import { type Motion, reachOf } from './micClearance.ts';
+import { Sieve } from './sieve.ts';
+
+/** Where a mic would be clear. */
+export interface ClearSpot {
+  readonly kind: 'spot';
+  /** The mic there; nothing but its mount is another. */
+  readonly mic: Mic;
+  /** By how much each number of its mount changes, mm or degrees; those that stay are left out. */
+  readonly by: Readonly<Partial<Record<Freedom['name'], number>>>;
+  readonly change: SpotChange;
+  /** What the change costs, mm (rule N3). */
+  readonly cost: Mm;
+  /** There, mm; at or above the margin. */
+  readonly clearance: Mm;
+}
+
+/**
+ * Why there is none. `clear`: the mic is clear where it is. `none-within-reach`: no change that the rules allow clears it. `gave-up`: none was found before
+ * the search became too long. `fixed`: a plate is not moved. `unknown`: there is no such mic.
+ */
+export interface NoClearSpot {
+  readonly kind: 'none';
+  readonly reason: 'clear' | 'none-within-reach' | 'gave-up' | 'fixed' | 'unknown';
+}
+
+export type ClearSpotAnswer = ClearSpot | NoClearSpot;
+
+/** A layout with all that follows from it. */
+export interface ClearScene {
+  readonly motion: Motion;
+  readonly layout: Layout;
+  readonly rig: Rig;
+}
+
+/**
+ * The smallest change that clears a tight or struck mic while it keeps its aim (rules N1 to N5), step by step: it tells now and then how far it is, and
+ * can be left at any time. Same input, same answer.
+ */
+export function* clearSpotSteps(
+  { motion, layout, rig }: ClearScene,
+  micId: Id,
+): Generator<SpotProgress, ClearSpotAnswer> {
+  const now = rig.mics.find(({ mic }) => mic.id === micId);
+  if (!now) return { kind: 'none', reason: 'unknown' };
+  const { margin } = layout;
+  if (reachOf(motion, now).clearance >= margin) return { kind: 'none', reason: 'clear' };
+  const family = familyOf(layout, now);
+  if (!family) return { kind: 'none', reason: 'fixed' };
+  const judge = new SpotJudge(layout, rig, now);
+  const scene = {
+    family,
+    sieve: new Sieve(motion),
+    now,
+    margin,
+    clearanceOf: ({ groups }: Spot): Mm => reachOf(motion, { solids: groups.flat() }).clearance,
+    barred: ({ mount }: Spot): Mm | undefined => judge.depthAt(mount),
+  };
+  const { found, ended } = yield* searchSpots(scene);
+  if (!found) return { kind: 'none', reason: ended ? 'none-within-reach' : 'gave-up' };
+  return answerOf(family, now.mic, simplest(scene, found));
+}
+
+/** {@link clearSpotSteps} at one go. */
+export function clearSpot(motion: Motion, layout: Layout, rig: Rig, micId: Id): ClearSpotAnswer {
+  const steps = clearSpotSteps({ motion, layout, rig }, micId);
+  let step = steps.next();
+  while (!step.done) step = steps.next();
+  return step.value;
+}
+
+function familyOf(layout: Layout, { mic, micClass }: PlacedMic): ClearSpotFamily | undefined {
+  const { mount } = mic;
+  const side = layout.player.leadHand === 'right' ? 1 : -1;
+  if (mount.kind === 'stand') {
+    const heard = layout.pieces.find(({ id }) => id === mic.hears[0]);
+    return new StandFamily({ mic, mount, micClass, heard, side });
+  }
+  if (mount.kind !== 'clip') return undefined;
+  const drum = layout.pieces.find(({ id }) => id === mount.drum);
+  return drum && isDrum(drum) ? new ClipFamily({ mount, micClass, drum, side }) : undefined;
+}
+
+function answerOf(family: ClearSpotFamily, mic: Mic, found: FoundSpot): ClearSpot {
+  const { values, spot, change, cost, clearance } = found;
+  const by = Object.fromEntries(
+    family.freedoms.flatMap(({ name }, k) => (values[k] ? [[name, values[k]]] : [])),
+  );
+  return { kind: 'spot', mic: { ...mic, mount: spot.mount }, by, change, cost, clearance };
+}

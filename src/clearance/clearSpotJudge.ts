@@ -1,0 +1,61 @@
+import type { Layout } from '../layout/layout.ts';
+import type { Mount } from '../layout/mics/mount.ts';
+import type { PlacedMic, Rig } from '../rig/placed.ts';
+import { placeMic } from '../rig/placeMic.ts';
+import { createStandingFinder } from '../rig/standing/findStanding.ts';
+import { type Standing, TOUCHING } from '../rig/standing/standing.ts';
+import { tippingOf } from '../rig/tipping.ts';
+import type { Mm } from '../units/quantity.ts';
+
+/** Safety factor against tipping from which a stand is firm (design rule, common practice, no source). */
+const FIRM = 1.5;
+
+/**
+ * Rule N4: where a mic may stand. Nothing stands in its way that did not before, and nothing deeper than before; its stand, if it was firm, stays
+ * firm, or at least as firm as it was.
+ */
+export class SpotJudge {
+  private readonly layout: Layout;
+  private readonly rig: Rig;
+  private readonly now: PlacedMic;
+  private readonly find = createStandingFinder();
+  private readonly before: ReadonlyMap<string, Mm>;
+  private readonly firm: number;
+
+  constructor(layout: Layout, rig: Rig, now: PlacedMic) {
+    this.layout = layout;
+    this.rig = rig;
+    this.now = now;
+    this.before = new Map(this.about(now).map((found) => [keyOf(found), found.overlap]));
+    this.firm = Math.min(FIRM, factorOf(now));
+  }
+
+  /**
+   * How deep something is in the way of the mic mounted so, mm: what is deeper than a mic can move stays in its way. 0 when that can't be told;
+   * undefined where the mic may stand.
+   */
+  depthAt(mount: Mount): Mm | undefined {
+    const placed = placeMic({ ...this.now.mic, mount }, this.layout);
+    let depth = factorOf(placed) < this.firm ? 0 : undefined;
+    for (const found of this.about(placed)) {
+      const worse = found.overlap - (this.before.get(keyOf(found)) ?? 0) - TOUCHING;
+      if (worse <= 0) continue;
+      // Feet may get out of each other's way faster than they move.
+      depth = Math.max(depth ?? 0, found.code === 'feet-overlap' ? 0 : worse);
+    }
+    return depth;
+  }
+
+  /** What stands in the way of a mic that takes the place of the present one. */
+  private about(placed: PlacedMic): readonly Standing[] {
+    const { id } = placed.mic;
+    const mics = this.rig.mics.map((other) => (other.mic.id === id ? placed : other));
+    const found = this.find({ pieces: this.rig.pieces, mics }, this.layout.deck);
+    return found.filter(({ about }) => about.includes(id));
+  }
+}
+
+const keyOf = ({ code, about }: Standing): string => `${code} ${about.join(' ')}`;
+
+const factorOf = (placed: PlacedMic): number =>
+  tippingOf(placed)?.factor ?? Number.POSITIVE_INFINITY;

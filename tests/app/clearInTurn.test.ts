@@ -1,0 +1,71 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+import { clearInTurn } from '../../src/app/clearInTurn.ts';
+import type { ClearAnswer } from '../../src/app/clearQuestion.ts';
+import { createClearances } from '../../src/clearance/clearances.ts';
+import { STARTING_KITS } from '../../src/layout/catalogue/kits/startingKits.ts';
+import { changeMount } from '../../src/layout/edit/mics.ts';
+import type { Layout } from '../../src/layout/layout.ts';
+import { buildRig } from '../../src/rig/buildRig.ts';
+
+const kit = (): Layout => {
+  const found = STARTING_KITS.find(({ key }) => key === 'five-piece-two-racks')?.make('kit');
+  if (!found) throw new Error('the five-piece kit is a starting kit');
+  return found;
+};
+const verdicts = (layout: Layout) =>
+  new Map(
+    createClearances()(layout, buildRig(layout).mics).map(({ mic, verdict }) => [mic, verdict]),
+  );
+
+function answersTo(layout: Layout, mics: readonly string[]): readonly ClearAnswer[] {
+  return [...clearInTurn({ token: 7, layout, mics })];
+}
+
+function foundIn(answers: readonly ClearAnswer[]) {
+  const last = answers.at(-1);
+  if (last?.kind !== 'found') throw new Error('the last answer is what was found');
+  return last;
+}
+
+describe('clear spots, one after the other', () => {
+  const clips = ['mic-rack-1', 'mic-rack-2'];
+  /** One of the clips is a few mm nearer than the margin. */
+  const inTheWay: Layout = { ...kit(), margin: 80 };
+  let answers: readonly ClearAnswer[] = [];
+  beforeAll(() => {
+    answers = answersTo(inTheWay, clips);
+  }, 120_000);
+
+  it('what is found is clear by the engine, and what is clear stays', () => {
+    expect(clips.map((mic) => verdicts(inTheWay).get(mic))).toEqual(['tight', 'clear']);
+    const { moved, left } = foundIn(answers);
+    expect(left).toEqual([]);
+    expect(moved.map(({ mic }) => mic)).toEqual(['mic-rack-1']);
+    const after = moved.reduce(
+      (layout, { mic, mount }) => changeMount(layout, mic, () => mount),
+      inTheWay,
+    );
+    expect(clips.map((mic) => verdicts(after).get(mic))).toEqual(['clear', 'clear']);
+  });
+
+  it('tells how many are done, and answers the question that was asked', () => {
+    expect(new Set(answers.map(({ token }) => token))).toEqual(new Set([7]));
+    const done = answers.flatMap((each) => (each.kind === 'progress' ? [each.done] : []));
+    expect(done).toEqual(done.toSorted((a, b) => a - b));
+    expect(done.at(-1)).toBe(2);
+  });
+
+  it('a mic that is clear is neither moved nor left; a plate in the way is left where it lies', () => {
+    expect(foundIn(answersTo(kit(), clips))).toMatchObject({ moved: [], left: [] });
+    const [pedal] = kit().pieces.filter((piece) => piece.kind === 'pedal');
+    if (pedal?.kind !== 'pedal') throw new Error('the kit has a pedal');
+    // A plate on the deck where a shin comes down to the pedal's heel.
+    const plate = { kind: 'plateOnDeck' as const, x: pedal.x, y: pedal.y, turn: 90 };
+    const plated = changeMount(kit(), 'mic-kick-plate', () => plate);
+    expect(verdicts(plated).get('mic-kick-plate')).not.toBe('clear');
+    expect(foundIn(answersTo(plated, ['mic-kick-plate']))).toMatchObject({
+      moved: [],
+      left: [{ mic: 'mic-kick-plate', why: 'fixed' }],
+    });
+  });
+});
