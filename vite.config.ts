@@ -14,6 +14,7 @@ export default defineConfig({
   worker: { format: 'es' },
   test: {
     include: ['tests/**/*.test.ts'],
+    setupFiles: ['tests/support/seed.ts'],
     environment: 'node',
     // Generous, because a property test may share two cores with a browser; no test judges by time.
     testTimeout: 60_000,

@@ -9,7 +9,7 @@ import {
 } from '../fields.ts';
 import { rimField } from './drum.ts';
 
-/** The hole in the front head: its diameter and where its centre sits from the head's centre (right and up, as the audience sees it), mm. */
+/** The port cut into the front head: its diameter and where its centre sits from the head's centre (right and up, as the audience sees it), mm. */
 export const portField = z.strictObject({
   diameter: within(40, 500),
   right: within(-400, 400),

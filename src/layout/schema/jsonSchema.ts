@@ -131,7 +131,7 @@ const pieceMeanings: readonly Meaning[] = [
   [kickSchema, 'Kick drum: x, y, z is the shell’s centre, turn the way its front head faces.'],
   [kickSchema.shape.rise, 'How far the front is lifted, degrees.'],
   [kickSchema.shape.spurs, 'How far each spur’s foot stands outside the shell, mm.'],
-  [portField, 'The hole in the front head: its centre as the audience sees it, mm.'],
+  [portField, 'The port cut into the front head: its centre as the audience sees it, mm.'],
   [hiHatSchema, 'Hi-hat: x, y, z is the centre of the closed top cymbal’s edge plane.'],
   [cymbalSchema, 'Cymbal: x, y, z is the centre of its edge plane.'],
   [percussionSchema, 'Cowbell, block or other small percussion: a struck spot on a body.'],

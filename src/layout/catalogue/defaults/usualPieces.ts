@@ -33,7 +33,7 @@ export const onStand = (spread: number, turn: number, dx = 0, dy = 0): Support =
 
 export const heldBy = (by: Id): Support => ({ kind: 'held', by });
 
-/** The hole in the front head: 5 in, low and off centre. */
+/** The port cut into the front head: 5 in, low and off centre. */
 export const usualPort = { diameter: fromInches(5), right: 100, up: -100 };
 
 /** Height of a kick's centre when its shell stands on its spurs. */
