@@ -56,7 +56,7 @@ test('between classes of stand the base stays too', () => {
   expect(after.mount).toEqual({ ...before, stand: 'tripodMedium' });
 });
 
-test('a clip is put on the mic's own drum where it hears one, else on the nearest', () => {
+test('a clip is put on the drum its mic hears, if any, else on the nearest', () => {
   const snare = remount(kit, 'mic-snare', 'clip', placed(kit, 'mic-snare'));
   expect(micOf(snare, 'mic-snare').mount).toMatchObject({ kind: 'clip', drum: 'snare' });
   const hat = remount(kit, 'mic-hi-hat', 'clip', placed(kit, 'mic-hi-hat'));
