@@ -4,11 +4,8 @@ import type { PlacedMic, Rig } from '../rig/placed.ts';
 import { placeMic } from '../rig/placeMic.ts';
 import { createStandingFinder } from '../rig/standing/findStanding.ts';
 import { type Standing, TOUCHING } from '../rig/standing/standing.ts';
-import { tippingOf } from '../rig/tipping.ts';
+import { FIRM, tippingOf } from '../rig/tipping.ts';
 import type { Mm } from '../units/quantity.ts';
-
-/** Safety factor against tipping from which a stand is firm (design rule, common practice, no source). */
-const FIRM = 1.5;
 
 /**
  * Rule N4: where a mic may stand. Nothing stands in its way that did not before, and nothing deeper than before; its stand, if it was firm, stays

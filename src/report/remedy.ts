@@ -7,8 +7,7 @@ import type { StandClass } from '../layout/mics/mount.ts';
 import { type FeetTurn, freeTurn, turnedFeet } from '../rig/freeTurn.ts';
 import type { PlacedMic } from '../rig/placed.ts';
 import { standReach } from '../rig/standReach.ts';
-import { tippingOf } from '../rig/tipping.ts';
-import { FIRM } from './findings/standFindings.ts';
+import { FIRM, tippingOf } from '../rig/tipping.ts';
 import type { Finding, Report } from './report.ts';
 
 /** One change that ends a finding, offered and never imposed. */

@@ -6,6 +6,9 @@ import type { Kilograms, Mm } from '../units/quantity.ts';
 import { BOOM_TAIL } from './mics/standMic.ts';
 import type { Footprint, PlacedMic, PlacedStand } from './placed.ts';
 
+/** From this safety factor a stand is firm; below it, it wants a counterweight or a sandbag (design rule, common practice, no source). */
+export const FIRM = 1.5;
+
 /** How firmly a stand stands: moments about the edge it would tip over first, in newton metres, and their ratio. */
 export interface Tipping {
   /** Righting over tipping moment; infinite when the load's centre is over the base. */

@@ -1,10 +1,7 @@
 import type { PlacedMic } from '../../rig/placed.ts';
 import { servingStands } from '../../rig/smallestStand.ts';
-import { tippingOf } from '../../rig/tipping.ts';
+import { FIRM, tippingOf } from '../../rig/tipping.ts';
 import type { Finding } from '../report.ts';
-
-/** Below this safety factor a stand wants a counterweight or a sandbag (design rule, common practice, no source). */
-export const FIRM = 1.5;
 
 /** What a mic's mount cannot do or should not: out of the stand's reach, near tipping, metal on the hoop. */
 export const standFindings = (mics: readonly PlacedMic[]): readonly Finding[] =>

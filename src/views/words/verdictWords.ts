@@ -1,6 +1,5 @@
 import type { ClearanceRow } from '../../report/report.ts';
-import { fromInches, toInches } from '../../units/inch.ts';
-import { type LengthUnit, showLength } from '../../units/lengthText.ts';
+import { type LengthUnit, roundedDown, showLength } from '../../units/lengthText.ts';
 import type { Mm } from '../../units/quantity.ts';
 
 export type Verdict = ClearanceRow['verdict'];
@@ -13,10 +12,6 @@ const words: Readonly<Record<Verdict, string>> = {
 
 /** The verdict as one word. */
 export const verdictWord = (verdict: Verdict): string => words[verdict];
-
-/** A clearance rounded down to what is shown, so that a screen never promises more room than there is. */
-export const roundedDown = (clearance: Mm, unit: LengthUnit): Mm =>
-  unit === 'mm' ? Math.floor(clearance) : fromInches(Math.floor(toInches(clearance) * 10) / 10);
 
 /** The number alone, with a true minus: `84 mm`, `−12 mm`; a dash when nothing moves near. */
 export const clearanceNumber = (clearance: Mm, unit: LengthUnit): string =>

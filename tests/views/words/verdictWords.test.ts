@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { toInches } from '../../../src/units/inch.ts';
+import { roundedDown } from '../../../src/units/lengthText.ts';
 import {
   clearanceAmount,
   clearanceNumber,
-  roundedDown,
   verdictWord,
 } from '../../../src/views/words/verdictWords.ts';
 
