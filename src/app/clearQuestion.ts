@@ -17,16 +17,24 @@ export interface ClearedMic {
   readonly mount: Mount;
 }
 
-export type ClearAnswer = {
-  /** Of the question that it answers. */
-  readonly token: number;
-} /** `done` mics are dealt with; for the next one no change smaller than `beyond` mm clears it. */ & (
-  | { readonly kind: 'progress'; readonly done: number; readonly beyond: Mm }
-  /** Every mic asked for that was in the way stands in one of the two. */
-  | {
-      readonly kind: 'found';
-      readonly moved: readonly ClearedMic[];
-      readonly left: readonly LeftMic[];
-    }
-  | { readonly kind: 'failed'; readonly reason: string }
-);
+/** Every mic asked for that was in the way stands in one of the two. */
+export interface Found {
+  readonly kind: 'found';
+  readonly moved: readonly ClearedMic[];
+  readonly left: readonly LeftMic[];
+}
+
+/** `done` mics are dealt with; for the next one no change smaller than `beyond` mm clears it. */
+export interface Progress {
+  readonly kind: 'progress';
+  readonly done: number;
+  readonly beyond: Mm;
+}
+
+export interface Failed {
+  readonly kind: 'failed';
+  readonly reason: string;
+}
+
+/** `token`: of the question that it answers. */
+export type ClearAnswer = { readonly token: number } & (Progress | Found | Failed);

@@ -18,21 +18,39 @@ export interface LeftMic {
   readonly why: 'none-within-reach' | 'gave-up' | 'fixed';
 }
 
+/** `done` mics are dealt with; for the next one no change smaller than `beyond` mm clears it. */
+export interface Working {
+  readonly kind: 'working';
+  readonly done: number;
+  readonly beyond: Mm;
+}
+
+/** Shown as the session's offer: the mics that would move, and those that stay as they are. */
+export interface Offered {
+  readonly kind: 'offered';
+  readonly before: OpenLayout;
+  readonly moved: readonly Id[];
+  readonly left: readonly LeftMic[];
+}
+
+/** In this layout there is none to offer. */
+export interface NoneFound {
+  readonly kind: 'none';
+  readonly layout: Layout;
+  readonly left: readonly LeftMic[];
+}
+
+export interface SearchFailed {
+  readonly kind: 'failed';
+  readonly reason: string;
+}
+
 /** How the search for clear spots stands. */
-export type Clearing = {
-  readonly request: ClearRequest;
-} /** `done` mics are dealt with; for the next one no change smaller than `beyond` mm clears it. */ & (
-  | { readonly kind: 'working'; readonly done: number; readonly beyond: Mm }
-  /** Shown as the session's offer. `moved` are the mics that would move, `left` those that stay as they are. */
-  | {
-      readonly kind: 'offered';
-      readonly before: OpenLayout;
-      readonly moved: readonly Id[];
-      readonly left: readonly LeftMic[];
-    }
-  /** In this layout there is none to offer. */
-  | { readonly kind: 'none'; readonly layout: Layout; readonly left: readonly LeftMic[] }
-  | { readonly kind: 'failed'; readonly reason: string }
+export type Clearing = { readonly request: ClearRequest } & (
+  | Working
+  | Offered
+  | NoneFound
+  | SearchFailed
 );
 
 /** How far the search is; null when none was asked for. It is about what is open, and gone with any change of it. */
