@@ -1,7 +1,7 @@
 import type { Vec3 } from '../geometry/vector.ts';
 import type { MicSolid } from '../rig/placed.ts';
 import type { Mm } from '../units/quantity.ts';
-import type { ClearSpotFamily, Spot } from './clearSpotFamily.ts';
+import type { ClearSpotFamily, Leeway, Spot } from './clearSpotFamily.ts';
 import type { Drift } from './question.ts';
 
 /** The middle of a box of spots, and how far its values go either way. */
@@ -24,6 +24,8 @@ export class BoxDrift {
   private readonly kept: Float64Array;
   private keptBound: Mm = Number.POSITIVE_INFINITY;
   private keptAside = 0;
+  private keptAt: readonly [number, number] = [0, 0];
+  private at: readonly [number, number] = [0, 0];
   private readonly box: DriftBox;
   private ends: readonly (readonly [Spot, Spot])[] | null | undefined;
 
@@ -37,25 +39,34 @@ export class BoxDrift {
   ofGroup(group: number): Drift {
     return {
       along: (solid, s, way) => this.along([group, solid], s, way),
-      bounded: (bound, aside) => this.keep(bound, aside),
+      bounded: (bound, aside) => {
+        if (bound < this.keptBound) this.keep(bound, aside);
+      },
     };
   }
 
-  /** How much a value has to do with what is nearest to ruling out the whole box, if it moves the mic by `room` mm; undefined when nothing is. */
-  share(k: number, room: Mm): Mm | undefined {
+  /**
+   * How much a value has to do with what is nearest to ruling out the whole box, mm, given the leeway that it has alone; undefined when nothing is near
+   * to that.
+   */
+  share(k: number, { rooms, bends }: Pick<Leeway, 'rooms' | 'bends'>): Mm | undefined {
     if (this.keptBound === Number.POSITIVE_INFINITY) return undefined;
-    return (this.kept[k] ?? 0) + this.keptAside * room;
+    const [group, solid] = this.keptAt;
+    const aside = this.keptAside * (rooms[group]?.[solid] ?? 0);
+    return (this.kept[k] ?? 0) + aside + (bends[group]?.[solid] ?? 0);
   }
 
   /** What is nearest to ruling out the whole box is kept. */
   private keep(bound: Mm, aside: number): void {
-    if (bound >= this.keptBound) return;
     this.keptBound = bound;
     this.keptAside = aside;
+    this.keptAt = this.at;
     this.kept.set(this.parts);
   }
 
-  private along([group, solid]: readonly [number, number], s: number, way: Vec3): Mm {
+  private along(at: readonly [number, number], s: number, way: Vec3): Mm {
+    this.at = at;
+    const [group, solid] = at;
     const bend = this.box.bends[group]?.[solid] ?? Number.POSITIVE_INFINITY;
     this.ends ??= this.placeEnds();
     const here = this.box.spot.groups[group]?.[solid];

@@ -204,8 +204,8 @@ class SpotSearch {
       const half = halves[k] ?? 0;
       if (half <= step / 2) continue;
       const only = halves.map((_, i) => (i === k ? half : 0));
-      const room = spot ? mostOf(family.leewayOf(spot, only)) : half;
-      const moved = drift?.share(k, room) ?? room;
+      const alone = spot && family.leewayOf(spot, only);
+      const moved = alone ? (drift?.share(k, alone) ?? mostOf(alone)) : half;
       if (moved > most || widest === undefined) [most, widest] = [moved, k];
     }
     return widest;

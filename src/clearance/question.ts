@@ -37,7 +37,7 @@ const MEETING: Mm = 1e-9;
 
 /**
  * Rule C6: a bound on the clearance of a point of a mic to a fixed point, in all poses, when `gap` leads from one to the other and `radii` lie between:
- * it is moved away by at most its drift, and to the side by at most its room.
+ * it is moved away by at most its drift, and to the side by at most its room. Infinite where that says no more than the room alone.
  */
 export function driftBound(drift: Drift, { solid, s, room }: Loose, gap: Vec3, radii: Mm): Mm {
   const apart = length(gap);
@@ -45,6 +45,7 @@ export function driftBound(drift: Drift, { solid, s, room }: Loose, gap: Vec3, r
   const away = drift.along(solid, s, scale(gap, -1 / apart));
   const straight = Math.max(apart + away, room - apart);
   const most = Math.sqrt(straight * straight + room * room);
+  if (most >= apart + room) return Number.POSITIVE_INFINITY;
   drift.bounded(most - radii, room / most);
   return most - radii;
 }
