@@ -6,6 +6,7 @@ import type { Selection } from '../session/selection.ts';
 import { type OpenLayout, useSession } from '../session/session.ts';
 import { ElevationStage } from './canvas/ElevationStage.tsx';
 import { handleBoxes } from './canvas/Handles.tsx';
+import { useMoving } from './canvas/useMoving.ts';
 import { deckExtent, kitExtent } from './elevation/extent.ts';
 import { inElevation } from './elevation/frames.ts';
 import { elevationHandles } from './elevation/handles.ts';
@@ -59,6 +60,7 @@ export function ElevationPane({
   const report = turner.report(open.report);
   const [figureIn] = useState(createFigures);
   const figure = turner.figure(figureIn(layout));
+  const moving = useMoving(open);
   const controls = useElevationView(open, turner, { size, top });
   const { view } = controls;
   const kitView = useMemo(() => ({ view, deck: UPRIGHT }), [view]);
@@ -91,6 +93,7 @@ export function ElevationPane({
         {...{ layout, report, figure, standpoint, selection, preferences, kitView }}
         {...{ highlighted, handles, covered, finding }}
         focus={turned}
+        moving={moving}
         alone={alone}
       />
       <TouchSurface

@@ -68,15 +68,20 @@ export function usePointers(element: RefObject<HTMLElement | null>, ground: Grou
   }, [ground]);
   const hands = useMemo(() => createHands(() => now.current), []);
   useWheel(element, now);
+  // Where the drawing stands is looked up when a finger comes down: asking in every move makes the browser lay out the page.
+  const corner = useRef<ScreenPoint>({ x: 0, y: 0 });
   const at = useCallback(
-    ({ clientX, clientY }: { clientX: number; clientY: number }): ScreenPoint =>
-      pointIn(element.current, clientX, clientY),
-    [element],
+    ({ clientX, clientY }: { clientX: number; clientY: number }): ScreenPoint => ({
+      x: clientX - corner.current.x,
+      y: clientY - corner.current.y,
+    }),
+    [],
   );
   return useMemo(
     () => ({
       onPointerDown(event) {
         if (event.pointerType === 'mouse' && event.button !== 0) return;
+        corner.current = cornerOf(element.current);
         element.current?.setPointerCapture(event.pointerId);
         // A tap does not move the focus on every tablet, and keys go on where the finger was.
         element.current?.focus({ preventScroll: true });
@@ -94,9 +99,10 @@ export function usePointers(element: RefObject<HTMLElement | null>, ground: Grou
   );
 }
 
-function pointIn(element: HTMLElement | null, x: number, y: number): ScreenPoint {
+/** Where an element's upper left corner stands on the page. */
+function cornerOf(element: HTMLElement | null): ScreenPoint {
   const box = element?.getBoundingClientRect();
-  return { x: x - (box?.left ?? 0), y: y - (box?.top ?? 0) };
+  return { x: box?.left ?? 0, y: box?.top ?? 0 };
 }
 
 /** The state of all fingers, and what they do to the session and the view. */
@@ -205,7 +211,8 @@ function useWheel(element: RefObject<HTMLElement | null>, now: RefObject<Ground>
     const turned = (event: WheelEvent): void => {
       event.preventDefault();
       const px = event.deltaMode === 1 ? event.deltaY * PX_PER_WHEEL_LINE : event.deltaY;
-      const about = pointIn(target, event.clientX, event.clientY);
+      const corner = cornerOf(target);
+      const about = { x: event.clientX - corner.x, y: event.clientY - corner.y };
       now.current.controls.zoom(Math.exp(-px * (event.ctrlKey ? TRACKPAD : WHEEL)), about);
     };
     target.addEventListener('wheel', turned, { passive: false });

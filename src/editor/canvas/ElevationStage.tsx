@@ -17,7 +17,6 @@ import type { MicFocus } from '../move/micFocus.ts';
 import { type Palette, palettes } from '../palette.ts';
 import type { Outline } from '../pick/outline.ts';
 import { paintGround, paintHeights } from '../shapes/ground.ts';
-import { paintHighlight } from '../shapes/highlight.ts';
 import { paintMic } from '../shapes/mic.ts';
 import type { Pen } from '../shapes/pen.ts';
 import { paintUprightPlayer } from '../shapes/player.ts';
@@ -32,13 +31,16 @@ import { FocusDrawing } from './FocusDrawing.tsx';
 import { Footer } from './Footer.tsx';
 import { DeckFrame } from './Frames.tsx';
 import { Handles } from './Handles.tsx';
+import { Highlight } from './Highlight.tsx';
 import { PlacedLabels } from './PlacedLabels.tsx';
+import { keyOf, type Moving } from './useMoving.ts';
 
 /** What an elevation shows: report, figure and focus are the turned ones (rule E1). */
 interface Props {
   readonly layout: Layout;
   readonly report: Report;
   readonly figure: Figure;
+  readonly moving: Moving;
   readonly standpoint: Standpoint;
   readonly selection: Selection | null;
   readonly focus: MicFocus | null;
@@ -54,10 +56,10 @@ interface Props {
 
 /** The drawing of an elevation, in the layers of the plan's. */
 export function ElevationStage(props: Props) {
-  const { kitView, preferences, focus, highlighted, finding } = props;
+  const { kitView, preferences, focus, finding } = props;
   const { view } = kitView;
   const colours = palettes[preferences.theme];
-  const paintSelected = useCallback((pen: Pen) => paintHighlight(pen, highlighted), [highlighted]);
+  const kit = { report: props.report, figure: props.figure, moving: props.moving, colours };
   return (
     <Stage width={view.size.width} height={view.size.height} listening={false}>
       <Layer listening={false}>
@@ -65,12 +67,13 @@ export function ElevationStage(props: Props) {
       </Layer>
       <Layer listening={false}>
         <DeckFrame view={view}>
-          <StandingKit report={props.report} figure={props.figure} colours={colours} />
+          <StandingKit {...kit} part="still" />
         </DeckFrame>
       </Layer>
       <Layer listening={false}>
         <DeckFrame view={view}>
-          <Drawn paint={paintSelected} colours={colours} />
+          <Highlight outlines={props.highlighted} colours={colours} />
+          <StandingKit {...kit} part="moving" />
           {focus && (
             <FocusDrawing
               focus={focus}
@@ -116,9 +119,14 @@ function Ground({
 }
 
 /** Pieces and player from the back to the front, then the mics, which nothing hides. */
-function StandingKit({ report, figure, colours }: WithColours<'report' | 'figure'>) {
+function StandingKit(
+  props: WithColours<'report' | 'figure' | 'moving'> & { readonly part: 'still' | 'moving' },
+) {
+  const { report, figure, moving, part, colours } = props;
   const { pieces, mics } = report.rig;
+  const isMine = (key: string): boolean => moving.has(key) === (part === 'moving');
   const sorted = useMemo(() => [...pieces].sort((a, b) => depthOf(a) - depthOf(b)), [pieces]);
+  const mine = sorted.filter(({ piece }) => isMine(keyOf.piece(piece.id)));
   const seat = figure.trunk.a.z;
   const paintThePlayer = useCallback((pen: Pen) => paintUprightPlayer(pen, figure), [figure]);
   const drawn = (placed: PlacedPiece) => (
@@ -126,12 +134,14 @@ function StandingKit({ report, figure, colours }: WithColours<'report' | 'figure
   );
   return (
     <>
-      {sorted.filter((placed) => depthOf(placed) < seat).map(drawn)}
-      <Drawn paint={paintThePlayer} colours={colours} />
-      {sorted.filter((placed) => depthOf(placed) >= seat).map(drawn)}
-      {mics.map((placed) => (
-        <SolidMic key={placed.mic.id} placed={placed} colours={colours} />
-      ))}
+      {mine.filter((placed) => depthOf(placed) < seat).map(drawn)}
+      {part === 'still' && <Drawn paint={paintThePlayer} colours={colours} />}
+      {mine.filter((placed) => depthOf(placed) >= seat).map(drawn)}
+      {mics
+        .filter(({ mic }) => isMine(keyOf.mic(mic.id)))
+        .map((placed) => (
+          <SolidMic key={placed.mic.id} placed={placed} colours={colours} />
+        ))}
     </>
   );
 }

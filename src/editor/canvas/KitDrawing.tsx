@@ -13,60 +13,57 @@ import { paintPlayer } from '../shapes/player.ts';
 import { paintRun, type RunWeight } from '../shapes/run.ts';
 import { Drawn } from './Drawn.tsx';
 import { KitFrame } from './Frames.tsx';
+import { keyOf, type Moving } from './useMoving.ts';
 
 interface Props {
   readonly layout: Layout;
   readonly report: Report;
+  readonly moving: Moving;
+  /** Whether what moves is drawn, or what stands still. */
+  readonly part: 'still' | 'moving';
   readonly showRuns: boolean;
   readonly selectedMic: string | null;
   readonly colours: Palette;
 }
 
 /** Everything that stands on the deck, from the deck up (inside the deck frame). */
-export function KitDrawing({ layout, report, showRuns, selectedMic, colours }: Props) {
+export function KitDrawing(props: Props) {
+  const { layout, report, moving, part, selectedMic, colours } = props;
   const { rig } = report;
-  const pieces = useMemo(
+  const isMine = (key: string): boolean => moving.has(key) === (part === 'moving');
+  const sorted = useMemo(
     () => [...rig.pieces].sort((a, b) => drawingHeight(a.piece) - drawingHeight(b.piece)),
     [rig.pieces],
   );
-  const plugged = useMemo(
-    () => new Set(layout.mics.flatMap(({ input }) => (input === null ? [] : [input]))),
-    [layout.mics],
-  );
-  const paintTheBox = useCallback(
-    (pen: Pen) => paintBox(pen, layout.box, plugged),
-    [layout.box, plugged],
-  );
-  const [figureIn] = useState(createFigures);
-  const figure = figureIn(layout);
-  const paintThePlayer = useCallback((pen: Pen) => paintPlayer(pen, figure), [figure]);
+  const pieces = sorted.filter(({ piece }) => isMine(keyOf.piece(piece.id)));
+  const mics = rig.mics.filter(({ mic }) => isMine(keyOf.mic(mic.id)));
+  const runs = props.showRuns ? report.runs.filter(({ mic }) => isMine(keyOf.run(mic))) : [];
   return (
     <>
-      {showRuns &&
-        report.runs.map((run) => (
-          <RunDrawing
-            key={run.mic}
-            run={run}
-            weight={selectedMic === null ? 'plain' : run.mic === selectedMic ? 'strong' : 'faint'}
-            colours={colours}
-          />
-        ))}
-      <Drawn paint={paintTheBox} colours={colours} />
+      {runs.map((run) => (
+        <RunDrawing
+          key={run.mic}
+          run={run}
+          weight={selectedMic === null ? 'plain' : run.mic === selectedMic ? 'strong' : 'faint'}
+          colours={colours}
+        />
+      ))}
+      {isMine(keyOf.box) && <BoxDrawing layout={layout} colours={colours} />}
       <KitFrame kit={layout.deck.kit}>
         {pieces.map((placed) => (
           <PieceFeet key={placed.piece.id} placed={placed} colours={colours} />
         ))}
-        {rig.mics.map((placed) => (
+        {mics.map((placed) => (
           <MicFeet key={placed.mic.id} placed={placed} colours={colours} />
         ))}
         {pieces.filter(isUnderPlayer).map((placed) => (
           <PieceDrawing key={placed.piece.id} placed={placed} colours={colours} />
         ))}
-        <Drawn paint={paintThePlayer} colours={colours} />
+        {part === 'still' && <PlayerDrawing layout={layout} colours={colours} />}
         {pieces.filter(isOverPlayer).map((placed) => (
           <PieceDrawing key={placed.piece.id} placed={placed} colours={colours} />
         ))}
-        {rig.mics.map((placed) => (
+        {mics.map((placed) => (
           <MicDrawing key={placed.mic.id} placed={placed} colours={colours} />
         ))}
       </KitFrame>
@@ -76,6 +73,26 @@ export function KitDrawing({ layout, report, showRuns, selectedMic, colours }: P
 
 const isUnderPlayer = ({ piece }: PlacedPiece): boolean => drawingHeight(piece) < 0;
 const isOverPlayer = (placed: PlacedPiece): boolean => !isUnderPlayer(placed);
+
+interface LayoutProps {
+  readonly layout: Layout;
+  readonly colours: Palette;
+}
+
+function BoxDrawing({ layout: { box, mics }, colours }: LayoutProps) {
+  // As text: a mic that is dragged is a new mic, and stays plugged where it is.
+  const inputs = mics.flatMap(({ input }) => (input === null ? [] : [input])).join(' ');
+  const plugged = useMemo(() => new Set(inputs.split(' ').map(Number)), [inputs]);
+  const paint = useCallback((pen: Pen) => paintBox(pen, box, plugged), [box, plugged]);
+  return <Drawn paint={paint} colours={colours} />;
+}
+
+function PlayerDrawing({ layout, colours }: LayoutProps) {
+  const [figureIn] = useState(createFigures);
+  const figure = figureIn(layout);
+  const paint = useCallback((pen: Pen) => paintPlayer(pen, figure), [figure]);
+  return <Drawn paint={paint} colours={colours} />;
+}
 
 interface RunProps {
   readonly run: RunRow;

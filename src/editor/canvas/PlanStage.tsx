@@ -12,7 +12,6 @@ import { type Palette, palettes } from '../palette.ts';
 import type { Outline } from '../pick/outline.ts';
 import { paintContours } from '../shapes/contours.ts';
 import { paintDeck } from '../shapes/deck.ts';
-import { paintHighlight } from '../shapes/highlight.ts';
 import type { Pen } from '../shapes/pen.ts';
 import { paintSwing } from '../shapes/swing.ts';
 import type { Handle } from '../tools/handles.ts';
@@ -22,9 +21,11 @@ import { FindingMark } from './FindingMark.tsx';
 import { FocusDrawing } from './FocusDrawing.tsx';
 import { DeckFrame, KitFrame } from './Frames.tsx';
 import { Handles } from './Handles.tsx';
+import { Highlight } from './Highlight.tsx';
 import { KitDrawing } from './KitDrawing.tsx';
 import { PlanLabels } from './PlanLabels.tsx';
 import { RimRing } from './RimRing.tsx';
+import { useMoving } from './useMoving.ts';
 
 interface Props {
   readonly open: OpenLayout;
@@ -51,6 +52,9 @@ export function PlanStage(props: Props) {
   const { view } = kitView;
   const { showRuns } = preferences;
   const colours = palettes[preferences.theme];
+  const moving = useMoving(open);
+  const selectedMic = selection?.kind === 'mic' ? selection.id : null;
+  const kit = { layout, report, moving, showRuns, selectedMic, colours };
   const paintTheDeck = useCallback((pen: Pen) => paintDeck(pen, deck), [deck]);
   return (
     <Stage width={view.size.width} height={view.size.height} listening={false}>
@@ -61,15 +65,16 @@ export function PlanStage(props: Props) {
       </Layer>
       <Layer listening={false}>
         <DeckFrame view={view}>
-          <KitDrawing
-            {...{ layout, report, showRuns, colours }}
-            selectedMic={selection?.kind === 'mic' ? selection.id : null}
-          />
+          <KitDrawing {...kit} part="still" />
         </DeckFrame>
       </Layer>
       {floor && <FloorLayer floor={floor} kitView={kitView} colours={colours} />}
       <Layer listening={false}>
         <DeckFrame view={view}>
+          <KitFrame kit={deck.kit}>
+            <Highlight outlines={props.highlighted} colours={colours} />
+          </KitFrame>
+          <KitDrawing {...kit} part="moving" />
           <KitFrame kit={deck.kit}>
             <Chosen {...props} colours={colours} />
           </KitFrame>
@@ -92,18 +97,14 @@ export function PlanStage(props: Props) {
   );
 }
 
-type ChosenProps = Pick<
-  Props,
-  'open' | 'zone' | 'ring' | 'asked' | 'focus' | 'preferences' | 'highlighted'
-> & { readonly colours: Palette };
+type ChosenProps = Pick<Props, 'open' | 'zone' | 'ring' | 'asked' | 'focus' | 'preferences'> & {
+  readonly colours: Palette;
+};
 
-/** The highlight of what is selected, and what it is judged by (inside the kit frame). */
-function Chosen(props: ChosenProps) {
-  const { open, zone, ring, asked, focus, preferences, highlighted, colours } = props;
-  const paintSelected = useCallback((pen: Pen) => paintHighlight(pen, highlighted), [highlighted]);
+/** What is selected is judged by this (inside the kit frame). */
+function Chosen({ open, zone, ring, asked, focus, preferences, colours }: ChosenProps) {
   return (
     <>
-      <Drawn paint={paintSelected} colours={colours} />
       {ring && <RimRing layout={open.layout} ring={ring} asked={asked} colours={colours} />}
       {focus && (
         <FocusDrawing

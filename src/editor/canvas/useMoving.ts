@@ -1,0 +1,65 @@
+import { useState } from 'react';
+import { type OpenLayout, useSession } from '../../session/session.ts';
+
+/**
+ * Keys of everything that was changed since the gesture under way began; empty at rest. What moves is drawn on the layer over the kit,
+ * so that the kit itself is not drawn again in every frame of a drag.
+ */
+export type Moving = ReadonlySet<string>;
+
+export const keyOf = {
+  piece: (id: string): string => `piece ${id}`,
+  mic: (id: string): string => `mic ${id}`,
+  run: (mic: string): string => `run ${mic}`,
+  box: 'box',
+} as const;
+
+const nothing: Moving = new Set();
+
+interface Drawn {
+  /** What was drawn at rest, before the gesture under way. */
+  readonly still: OpenLayout;
+  readonly now: OpenLayout;
+  readonly moving: Moving;
+}
+
+export function useMoving(open: OpenLayout): Moving {
+  const isMoving = useSession((state) => state.gesture !== null);
+  const [drawn, setDrawn] = useState<Drawn>({ still: open, now: open, moving: nothing });
+  const next = isMoving ? moved(drawn, open) : atRest(drawn, open);
+  if (next !== drawn) setDrawn(next);
+  return next.moving;
+}
+
+const atRest = (drawn: Drawn, open: OpenLayout): Drawn =>
+  drawn.still === open && drawn.moving === nothing
+    ? drawn
+    : { still: open, now: open, moving: nothing };
+
+/** What has moved once counts as moving until the gesture ends: to and fro between the layers would draw both again. */
+function moved(drawn: Drawn, open: OpenLayout): Drawn {
+  if (drawn.now === open) return drawn;
+  const keys = movedSince(drawn.still, open);
+  const isKnown = [...keys].every((key) => drawn.moving.has(key));
+  const moving = isKnown ? drawn.moving : new Set([...drawn.moving, ...keys]);
+  return { still: drawn.still, now: open, moving };
+}
+
+/** What is not the same object any more: edits and the analysis share what they don't change. */
+export function movedSince(before: OpenLayout, now: OpenLayout): Moving {
+  if (before.layout.id !== now.layout.id) return nothing;
+  const { rig, runs } = before.report;
+  const known = new Set<unknown>([
+    before.layout.box,
+    ...rig.pieces,
+    ...rig.mics,
+    ...runs.map(({ route }) => route),
+  ]);
+  const keys = [
+    ...now.report.rig.pieces.map((placed) => [keyOf.piece(placed.piece.id), placed] as const),
+    ...now.report.rig.mics.map((placed) => [keyOf.mic(placed.mic.id), placed] as const),
+    ...now.report.runs.map(({ mic, route }) => [keyOf.run(mic), route] as const),
+    [keyOf.box, now.layout.box] as const,
+  ].flatMap(([key, value]) => (known.has(value) ? [] : [key]));
+  return new Set(keys);
+}
