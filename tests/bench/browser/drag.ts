@@ -1,0 +1,123 @@
+import type { Browser, Page } from '@playwright/test';
+import { type Percentiles, percentiles } from './percentiles.ts';
+import { FRAME_MARK, TRACED, workPerFrame } from './trace.ts';
+
+/** What one drag cost. */
+export interface DragCost {
+  /** From frame to frame, ms. */
+  readonly frames: Percentiles;
+  /** Script and drawing of the main thread in each frame, ms. */
+  readonly work: Percentiles;
+  /** How many frames later a rim ring that was asked for was there; null when none was. */
+  readonly ringAge: Percentiles | null;
+}
+
+interface Spot {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** Frames of one drag, and of its beginning that are left out: the first ones select and make room. */
+const FRAMES = 150;
+const WARM_UP = 30;
+/** The finger goes round in a circle of this radius, px, once in so many frames. */
+const RADIUS = 42;
+const ROUND = 75;
+
+/**
+ * Prepares a page for drags that are made inside it, one move of the finger in every frame: what a driver sends from outside costs
+ * more than what is measured.
+ */
+export async function prepareDrags(page: Page): Promise<void> {
+  await page.addInitScript(() => {
+    // A finger that the browser does not know of can't be captured.
+    Element.prototype.setPointerCapture = () => undefined;
+    const bench = { frame: 0, asked: new Map<number, number>(), ages: [] as number[] };
+    Object.assign(window, { bench });
+    const post = Worker.prototype.postMessage;
+    Worker.prototype.postMessage = function (this: Worker, message: unknown) {
+      const { kind, token } = message as { kind?: string; token?: number };
+      if (kind === 'ring' && token !== undefined) {
+        bench.asked.set(token, bench.frame);
+        this.addEventListener(
+          'message',
+          () => bench.ages.push(bench.frame - (bench.asked.get(token) ?? bench.frame)),
+          { once: true },
+        );
+      }
+      post.call(this, message);
+    } as typeof post;
+  });
+}
+
+/** Drags from a spot of an element in a circle, and tells what each frame cost. */
+export async function measureDrag(
+  browser: Browser,
+  page: Page,
+  element: string,
+  from: Spot,
+): Promise<DragCost> {
+  await browser.startTracing(page, { categories: TRACED });
+  const { times, ages } = await page.evaluate(dragInside, {
+    element,
+    from,
+    mark: FRAME_MARK,
+    shape: { frames: FRAMES, radius: RADIUS, round: ROUND },
+  });
+  const work = workPerFrame(await browser.stopTracing());
+  const intervals = times.slice(1).map((time, i) => time - (times[i] ?? time));
+  return {
+    frames: percentiles(intervals.slice(WARM_UP)),
+    work: percentiles(work.slice(WARM_UP)),
+    ringAge: ages.length > 0 ? percentiles(ages) : null,
+  };
+}
+
+interface Asked {
+  readonly element: string;
+  readonly from: Spot;
+  readonly mark: string;
+  readonly shape: { readonly frames: number; readonly radius: number; readonly round: number };
+}
+
+/** Runs in the page. */
+async function dragInside({ element, from, mark, shape }: Asked) {
+  const target = document.querySelector(element);
+  if (!target) throw new Error(`there is no ${element} on the page`);
+  const { bench } = window as unknown as {
+    bench: { frame: number; ages: number[] };
+  };
+  bench.ages.length = 0;
+  const send = (type: string, x: number, y: number): void => {
+    target.dispatchEvent(
+      new PointerEvent(type, {
+        bubbles: true,
+        cancelable: true,
+        pointerId: 7,
+        pointerType: 'touch',
+        isPrimary: true,
+        buttons: type === 'pointerup' ? 0 : 1,
+        clientX: x,
+        clientY: y,
+      }),
+    );
+  };
+  const nextFrame = (): Promise<number> => new Promise((go) => requestAnimationFrame(go));
+  send('pointerdown', from.x, from.y);
+  const times: number[] = [];
+  for (let i = 0; i < shape.frames; i += 1) {
+    times.push(await nextFrame());
+    bench.frame += 1;
+    performance.mark(mark);
+    const angle = (2 * Math.PI * i) / shape.round;
+    send(
+      'pointermove',
+      from.x + shape.radius * (1 - Math.cos(angle)),
+      from.y + shape.radius * Math.sin(angle),
+    );
+  }
+  await nextFrame();
+  send('pointerup', from.x, from.y);
+  await nextFrame();
+  return { times, ages: [...bench.ages] };
+}
