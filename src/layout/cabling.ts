@@ -18,12 +18,16 @@ export const stockSchema = z
   .max(60);
 export type Stock = z.infer<typeof stockSchema>;
 
-/** How runs are dressed: service loops at both ends (mm), an allowance over the laid length (%), distance kept from what stands on the deck (mm). */
+/**
+ * How runs are dressed: service loops at both ends (mm), an allowance over the laid length (%), distance kept from
+ * what stands on the deck (mm), and how far they gather: from 0 (each its own shortest way) to 1 (as little laid way as can be).
+ */
 export const cablingSchema = z.strictObject({
   loopAtMic: within(0, 3000),
   loopAtBox: within(0, 3000),
   dressing: within(0, 50),
   keepAway: within(0, 300),
+  neatness: within(0, 1),
   stock: stockSchema,
 });
 export type Cabling = z.infer<typeof cablingSchema>;

@@ -4,13 +4,16 @@ import { deckSchema } from './deck.ts';
 import { idField, nameField, within } from './fields.ts';
 import { micSchema } from './mics/mic.ts';
 import { micClassSchema } from './mics/micClass.ts';
+import { originSchema } from './origin.ts';
 import { patchSchema } from './patch.ts';
 import { pieceSchema } from './pieces/piece.ts';
 import { playerSchema } from './player.ts';
+import { setUpSchema } from './setUp.ts';
+import { signOffsSchema } from './signOff.ts';
 import { venueSchema } from './venue.ts';
 
 /** The version of the layout document that this program writes. */
-export const SCHEMA_VERSION = 3;
+export const SCHEMA_VERSION = 4;
 
 /**
  * The layout document: one kit with its player, mics, box, deck and venue facts. Plain JSON; what can be computed is not
@@ -32,5 +35,9 @@ export const layoutSchema = z.strictObject({
   box: boxSchema,
   cabling: cablingSchema,
   patch: patchSchema,
+  /** Null: started from nothing stored. */
+  origin: originSchema.nullable(),
+  signOffs: signOffsSchema,
+  setUp: setUpSchema,
 });
 export type Layout = z.infer<typeof layoutSchema>;

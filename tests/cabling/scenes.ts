@@ -26,7 +26,7 @@ export const bareLayout: Layout = {
   mics: [],
   deck: { width: 6000, depth: 4000, height: 400, kit: { x: 0, y: 0, turn: 0 }, stairs: [] },
   box: { x: -2000, y: 0, turn: 0, inputs: 8, tail: 15_000 },
-  cabling: { loopAtMic: 500, loopAtBox: 400, dressing: 10, keepAway: 50, stock: [] },
+  cabling: { loopAtMic: 500, loopAtBox: 400, dressing: 10, keepAway: 50, neatness: 0, stock: [] },
 };
 
 /** A mic whose cable hangs straight down to a point of the plan: it has no stand that could be in the way. */

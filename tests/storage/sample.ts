@@ -33,6 +33,16 @@ export const sample = (id: string, name = 'Small club'): Layout => ({
   ownClasses: [],
   mics: [],
   box: { x: 1000, y: 800, turn: 0, inputs: 12, tail: 15_000 },
-  cabling: { loopAtMic: 300, loopAtBox: 300, dressing: 10, keepAway: 30, stock: [] },
+  cabling: {
+    loopAtMic: 300,
+    loopAtBox: 300,
+    dressing: 10,
+    keepAway: 30,
+    neatness: 0,
+    stock: [],
+  },
   patch: DEFAULT_PATCH,
+  origin: null,
+  signOffs: [],
+  setUp: { done: [] },
 });

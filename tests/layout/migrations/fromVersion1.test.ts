@@ -4,6 +4,7 @@ import { STARTING_KITS } from '../../../src/layout/catalogue/kits/startingKits.t
 import { fromVersion1 } from '../../../src/layout/migrations/fromVersion1.ts';
 import { DEFAULT_PATCH } from '../../../src/layout/patch.ts';
 import { checkLayout, readLayout } from '../../../src/layout/read.ts';
+import { broughtTo4 } from './brought.ts';
 
 const stored = (name: string): string =>
   readFileSync(`tests/fixtures/layouts/v1-${name}.json`, 'utf8');
@@ -18,7 +19,7 @@ test.each(['demo', 'every-mount', 'large-kit', 'left-handed'])(
       ok: true,
       layout: {
         ...before,
-        schema: 3,
+        ...broughtTo4(before.cabling),
         player: { ...before.player, hiHat: 'either', lean: 200 },
         patch: DEFAULT_PATCH,
       },
@@ -31,7 +32,13 @@ test('a starting kit that is brought back to version 1 and forward again is the 
     const layout = make(key);
     const { hiHat, lean, ...player } = layout.player;
     expect([hiHat, lean], key).toEqual(['either', 200]);
-    expect(checkLayout({ ...layout, schema: 1, player })).toEqual({ ok: true, layout });
+    const { patch: _p, origin: _o, signOffs: _s, setUp: _u, ...before } = layout;
+    const { neatness: _n, ...cabling } = layout.cabling;
+    const old = { ...before, schema: 1, player, cabling };
+    expect(checkLayout(old)).toEqual({
+      ok: true,
+      layout: { ...layout, ...broughtTo4(cabling) },
+    });
   }
 });
 

@@ -77,8 +77,18 @@ export const startingKit = (parts: KitParts): Layout => ({
   ownClasses: [],
   mics: numbered(parts.mics),
   box: parts.box,
-  cabling: { loopAtMic: 500, loopAtBox: 500, dressing: 5, keepAway: 50, stock: metricStock },
+  cabling: {
+    loopAtMic: 500,
+    loopAtBox: 500,
+    dressing: 5,
+    keepAway: 50,
+    neatness: 0.5,
+    stock: metricStock,
+  },
   patch: DEFAULT_PATCH,
+  origin: null,
+  signOffs: [],
+  setUp: { done: [] },
 });
 
 /** Mics plugged into the box in the order in which they are listed. */
