@@ -1,32 +1,46 @@
-import { session } from '../session/session.ts';
-import { LIST_ADDRESS, layoutAddress, layoutAt } from './address.ts';
+import { type SessionState, session, showPage } from '../session/session.ts';
+import { LIST_ADDRESS, type Place, placeAddress, placeAt } from './address.ts';
 import { sayTrouble } from './trouble.ts';
 
 /** Keeps address, title and what is open together: opening writes the address, Back and Forward open what it names. */
 export async function keepAddress(goTo: (id: string | null) => Promise<void>): Promise<void> {
+  // While an address is followed, what opens on the way is no step of its own.
+  let following = 0;
   const follow = async () => {
+    const place = placeAt(location.pathname);
+    following += 1;
     try {
-      await goTo(layoutAt(location.pathname));
+      await goTo(place?.layout ?? null);
+      if (placeNow(session.getState())?.layout === place?.layout) showPage(place?.page ?? null);
     } catch (error) {
       sayTrouble('This address could not be opened', error);
     }
-    showAddress();
+    following -= 1;
+    if (following === 0) showAddress();
   };
   await follow();
   window.addEventListener('popstate', () => void follow());
   session.subscribe((now, before) => {
-    if (now.open?.layout.id !== before.open?.layout.id) showAddress();
+    if (following === 0 && addressOf(now) !== addressOf(before)) showAddress();
     if (now.open?.layout.name !== before.open?.layout.name) showTitle();
   });
   showTitle();
 }
 
+const placeNow = ({ open, page }: SessionState): Place | null =>
+  open && { layout: open.layout.id, page };
+
+function addressOf(state: SessionState): string {
+  const place = placeNow(state);
+  return place ? placeAddress(place) : LIST_ADDRESS;
+}
+
 function showAddress(): void {
-  const id = session.getState().open?.layout.id ?? null;
-  if (layoutAt(location.pathname) === id && (id !== null || location.pathname === LIST_ADDRESS)) {
-    return;
-  }
-  history.pushState(null, '', id === null ? LIST_ADDRESS : layoutAddress(id));
+  const wanted = addressOf(session.getState());
+  const there = placeAt(location.pathname);
+  const shown = there ? placeAddress(there) : LIST_ADDRESS;
+  const isOurs = there !== null || location.pathname === LIST_ADDRESS;
+  if (shown !== wanted || !isOurs) history.pushState(null, '', wanted);
 }
 
 function showTitle(): void {

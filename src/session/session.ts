@@ -8,6 +8,7 @@ import type { RingOfMic } from '../report/ring.ts';
 import type { ForbiddenZone } from '../report/zone.ts';
 import { emptyHistory, type History, recorded, redone, undone } from './history.ts';
 import type { LibraryRow, SaveState } from './library.ts';
+import type { PageName } from './pages.ts';
 import { isThere, type Selection } from './selection.ts';
 import { type SoundPreferences, usualSoundPreferences } from './soundPreferences.ts';
 
@@ -46,6 +47,8 @@ export interface Gesture {
 
 export interface SessionState {
   readonly open: OpenLayout | null;
+  /** The page that is shown over the open layout; null: the plan with its panel. */
+  readonly page: PageName | null;
   readonly history: History;
   /** The gesture or offer that is under way; null when none is. */
   readonly gesture: Gesture | null;
@@ -68,6 +71,7 @@ export interface SessionState {
 
 export const initialState: SessionState = {
   open: null,
+  page: null,
   history: emptyHistory,
   gesture: null,
   selection: null,
@@ -104,6 +108,7 @@ export const useSession = <T>(select: (state: SessionState) => T): T => useStore
 export function openLayout(layout: Layout | null): void {
   session.setState({
     open: layout && opened(layout),
+    page: null,
     history: emptyHistory,
     gesture: null,
     selection: null,
@@ -112,6 +117,12 @@ export function openLayout(layout: Layout | null): void {
     ring: null,
     floor: null,
   });
+}
+
+/** Shows a page over the open layout; null goes back to the plan. */
+export function showPage(page: PageName | null): void {
+  settle();
+  if (session.getState().open) session.setState({ page });
 }
 
 /** Makes one undoable change. An edit that returns the same layout leaves no step. */

@@ -2,6 +2,8 @@ import type { ReactNode } from 'react';
 import type { ClearSpots } from '../session/clearing.ts';
 import type { LibraryActions } from '../session/library.ts';
 import { useSession } from '../session/session.ts';
+import { DrawingContext } from './pages/DrawingContext.ts';
+import { PageFrame } from './pages/PageFrame.tsx';
 import { Panel } from './panel/Panel.tsx';
 import { ActionsContext } from './parts/useActions.ts';
 import { ClearSpotsContext } from './parts/useClearSpots.ts';
@@ -17,25 +19,32 @@ interface WorkspaceProps {
   readonly plan: ReactNode;
 }
 
-/** The open layout: its plan always in view, its numbers and findings beside or below it. */
+/** The open layout: its plan always in view, its numbers and findings beside or below it; or one of its pages. */
 export function Workspace({ actions, clearSpots, plan }: WorkspaceProps) {
   useRootTheme();
   const isOpen = useSession((state) => state.open !== null);
+  const page = useSession((state) => state.page);
   if (!isOpen) return null;
   return (
     <ActionsContext value={actions}>
       <ClearSpotsContext value={clearSpots}>
-        <div className="workspace">
-          <TopBar actions={actions} />
-          <main className="workspace-body">
-            <div className="plan-area">
-              <div className="plan-frame">{plan}</div>
-              <PlanBar />
-            </div>
-            <Panel />
-          </main>
-          <VerdictNews />
-        </div>
+        {page === null ? (
+          <div className="workspace">
+            <TopBar actions={actions} />
+            <main className="workspace-body">
+              <div className="plan-area">
+                <div className="plan-frame">{plan}</div>
+                <PlanBar />
+              </div>
+              <Panel />
+            </main>
+            <VerdictNews />
+          </div>
+        ) : (
+          <DrawingContext value={plan}>
+            <PageFrame key={page} name={page} />
+          </DrawingContext>
+        )}
       </ClearSpotsContext>
     </ActionsContext>
   );

@@ -1,12 +1,16 @@
 import { expect, it } from 'vitest';
-import { layoutAddress, layoutAt } from '../../src/app/address.ts';
+import { placeAddress, placeAt } from '../../src/app/address.ts';
+import { PAGE_NAMES } from '../../src/session/pages.ts';
 import { newLayoutId } from '../../src/storage/ids.ts';
 
-it('an address opens the layout that it was made for', () => {
-  const id = newLayoutId();
-  expect(layoutAt(layoutAddress(id))).toBe(id);
-  expect(layoutAt(`${layoutAddress(id)}/`)).toBe(id);
-});
+it.each([null, ...PAGE_NAMES])(
+  'an address opens the layout that it was made for, page %s',
+  (page) => {
+    const place = { layout: newLayoutId(), page };
+    expect(placeAt(placeAddress(place))).toEqual(place);
+    expect(placeAt(`${placeAddress(place)}/`)).toEqual(place);
+  },
+);
 
 it.each([
   '/',
@@ -17,7 +21,8 @@ it.each([
   '/layout/%3Cb%3E',
   '/layouts/one',
   '/layout/one/two',
+  '/layout/one/hand-over/two',
   '/layout/-x',
 ])('%s opens the list', (path) => {
-  expect(layoutAt(path)).toBeNull();
+  expect(placeAt(path)).toBeNull();
 });

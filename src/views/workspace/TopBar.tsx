@@ -4,6 +4,7 @@ import type { LibraryActions } from '../../session/library.ts';
 import { edit } from '../../session/session.ts';
 import { Choice } from '../fields/Choice.tsx';
 import { RenameDialog } from '../library/RenameDialog.tsx';
+import { PagesMenu } from '../pages/PagesMenu.tsx';
 import { Icon } from '../parts/Icon.tsx';
 import { ThemeChoice } from '../parts/ThemeChoice.tsx';
 import { useOpen } from '../parts/useOpen.ts';
@@ -11,7 +12,7 @@ import { useTask } from '../parts/useTask.ts';
 import { SavedSign } from './SavedSign.tsx';
 import { UndoButtons } from './UndoButtons.tsx';
 
-/** Back to the list, the layout's name and whether it is saved, undo, units, theme, export. */
+/** Back to the list, the layout's name and whether it is saved, undo, units, theme, export, and the pages. */
 export function TopBar({ actions }: { readonly actions: LibraryActions }) {
   const { layout } = useOpen();
   const task = useTask();
@@ -42,6 +43,7 @@ export function TopBar({ actions }: { readonly actions: LibraryActions }) {
           <Icon name="save" />
           <span className="sign-text">Export</span>
         </button>
+        <PagesMenu />
       </div>
       {task.failure !== '' && (
         <p className="field-problem bar-problem" role="alert">

@@ -1,0 +1,27 @@
+import { nameOf, startLayout } from './support/layouts.ts';
+import { expect, test } from './support/test.ts';
+
+test('a page has an address of its own: Back, Forward and a reload keep to it @portrait', async ({
+  page,
+}) => {
+  await startLayout(page);
+  const plan = page.url();
+  await page.getByRole('button', { name: 'Pages', exact: true }).click();
+  await page.getByRole('button', { name: /^Hand over/ }).click();
+  const heading = page.getByRole('heading', { level: 1, name: 'Hand over' });
+  await expect(heading).toBeFocused();
+  expect(page.url()).toBe(`${plan}/hand-over`);
+
+  await page.goBack();
+  await expect(nameOf(page)).toBeVisible();
+  expect(page.url()).toBe(plan);
+  await page.goForward();
+  await expect(heading).toBeVisible();
+  await page.reload();
+  await expect(heading).toBeVisible();
+  expect(page.url()).toBe(`${plan}/hand-over`);
+
+  await page.getByRole('button', { name: 'Plan', exact: true }).click();
+  await expect(nameOf(page)).toBeVisible();
+  expect(page.url()).toBe(plan);
+});

@@ -1,0 +1,6 @@
+/** Pages that take the whole screen over an open layout, by the last part of their address. */
+export const PAGE_NAMES = ['hand-over'] as const;
+export type PageName = (typeof PAGE_NAMES)[number];
+
+export const isPageName = (text: string): text is PageName =>
+  PAGE_NAMES.some((name) => name === text);

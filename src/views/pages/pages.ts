@@ -1,0 +1,25 @@
+import { type ComponentType, lazy } from 'react';
+import { PAGE_NAMES, type PageName } from '../../session/pages.ts';
+
+/** One page over the open layout. It is loaded when it is first shown. */
+export interface PageEntry {
+  readonly title: string;
+  /** What one does there, in a line of the menu. */
+  readonly about: string;
+  readonly Page: ComponentType;
+}
+
+const entries: Readonly<Record<PageName, PageEntry>> = {
+  'hand-over': {
+    title: 'Hand over',
+    about: 'Give this layout to another tablet',
+    Page: lazy(async () => ({
+      default: (await import('./handOver/HandOverPage.tsx')).HandOverPage,
+    })),
+  },
+};
+
+export const pageOf = (name: PageName): PageEntry => entries[name];
+
+/** In the order of the menu. */
+export const pagesInOrder = PAGE_NAMES.map((name) => ({ name, ...entries[name] }));
