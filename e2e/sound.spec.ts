@@ -85,9 +85,15 @@ test('timing names the polarity to try first; style moves the high-pass and is k
   await expect(overhead).toContainText('200 to 400 Hz');
   await page.getByLabel('Style of music').selectOption({ label: 'Jazz' });
   await expect(overhead).toContainText('30 to 60 Hz');
+  await page.getByRole('tab', { name: 'Patch' }).click();
+  const chosen = page.getByRole('combobox', { name: 'Style of music' }).locator('option:checked');
+  await expect(chosen).toHaveText('Jazz');
+  await page.getByLabel('Style of music').selectOption({ label: 'Big band' });
   await page.reload();
   await page.getByRole('tab', { name: 'Sound' }).click();
-  await expect(heading(page, 'High-pass')).toContainText('jazz');
+  await expect(heading(page, 'High-pass')).toContainText('big band');
+  await undo(page).click();
+  await expect(heading(page, 'High-pass')).toContainText('rock');
 });
 
 test('the numbers of the charts stand in tables, read aloud before they are shown', async ({

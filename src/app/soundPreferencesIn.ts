@@ -1,11 +1,10 @@
-import type { MusicStyle, SoundingKind } from '../report/sound.ts';
+import type { SoundingKind } from '../report/sound.ts';
 import {
   type SoundPart,
   type SoundPreferences,
   usualSoundPreferences,
 } from '../session/soundPreferences.ts';
 
-const styles: readonly MusicStyle[] = ['rock', 'pop', 'jazz', 'bigBand', 'worship', 'metal'];
 const parts: readonly SoundPart[] = [
   'close',
   'kick',
@@ -40,7 +39,6 @@ export function soundPreferencesIn(kept: unknown): SoundPreferences {
   const part =
     partOf(kept, 'part') === null ? null : one('part', parts, usualSoundPreferences.part);
   return {
-    style: one<MusicStyle | null>('style', styles, null),
     stageWash: numberIn(partOf(kept, 'stageWash'), 40, 130),
     levels: numbersIn(partOf(kept, 'levels'), 60, 130, (key) => kinds.some((kind) => kind === key)),
     fundamentals: numbersIn(partOf(kept, 'fundamentals'), 20, 1000, (key) => key.includes('/')),

@@ -20,7 +20,7 @@ export type Plain<T> = T extends number
       : { readonly [Key in keyof T]: Plain<T[Key]> };
 
 /**
- * What the mics hear, with the usual choices of the report. dB, mm, ms, Hz, degrees; points in the kit frame. A number that
+ * What the mics hear, with the layout's style of music and otherwise the usual choices of the report. dB, mm, ms, Hz, degrees; points in the kit frame. A number that
  * has no finite value is null, as the isolation of a mic without neighbours.
  */
 export interface SoundJson {
@@ -41,8 +41,9 @@ export interface SoundJson {
 
 /** What is heard in a layout as plain JSON. */
 export function soundJson(layout: Layout, report: Report): SoundJson {
-  const { style, stageWash, levels } = USUAL_SOUND;
-  const sound = createSoundReporter().of(layout, report, USUAL_SOUND);
+  const choices = { ...USUAL_SOUND, style: layout.patch.style };
+  const { style, stageWash, levels } = choices;
+  const sound = createSoundReporter().of(layout, report, choices);
   return {
     estimate: 'direct sound in a free field',
     leavesOut: LEFT_OUT_OF_SOUND,

@@ -1,5 +1,5 @@
 import type { Id } from '../layout/fields.ts';
-import type { MusicStyle, SoundingKind } from '../report/sound.ts';
+import type { SoundingKind } from '../report/sound.ts';
 import type { Celsius, Decibels, Percent } from '../units/quantity.ts';
 
 /** Parts of the Sound section. */
@@ -14,7 +14,6 @@ export type SoundPart =
 
 /** What no drawing tells of the sound, where the user said otherwise than usual; null: as usual. */
 export interface SoundPreferences {
-  readonly style: MusicStyle | null;
   readonly stageWash: Decibels | null;
   readonly levels: Readonly<Partial<Record<SoundingKind, Decibels>>>;
   /** In Hz, by {@link drumKey}. */
@@ -26,7 +25,6 @@ export interface SoundPreferences {
 }
 
 export const usualSoundPreferences: SoundPreferences = {
-  style: null,
   stageWash: null,
   levels: {},
   fundamentals: {},

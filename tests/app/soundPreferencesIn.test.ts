@@ -6,7 +6,6 @@ import { usualSoundPreferences } from '../../src/session/soundPreferences.ts';
 describe('sound preferences that were kept', () => {
   it('come back as they were', () => {
     const mine = {
-      style: 'jazz',
       stageWash: 88,
       levels: { kick: 110 },
       fundamentals: { 'kit/snare': 205 },
@@ -20,7 +19,6 @@ describe('sound preferences that were kept', () => {
   it('leave out what is not understood, one by one', () => {
     expect(
       soundPreferencesIn({
-        style: 'polka',
         stageWash: 900,
         levels: { kick: 'loud', gong: 100, ride: 97 },
         fundamentals: { 'kit/snare': 5, 'kit/tom': 120, tom: 130 },

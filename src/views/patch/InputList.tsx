@@ -6,11 +6,10 @@ import type { InputRow } from '../../patch/inputList.ts';
 import { plugByList } from '../../patch/plugByList.ts';
 import type { PatchReport } from '../../report/patch.ts';
 import { edit } from '../../session/session.ts';
-import { SelectField } from '../fields/SelectField.tsx';
 import { usePanel } from '../panel/usePanel.ts';
 import { useOpen } from '../parts/useOpen.ts';
+import { StyleField } from '../sound/StyleField.tsx';
 import { InputLine } from './InputLine.tsx';
-import { chosenOf, STYLE_OPTIONS } from './patchChoices.ts';
 import { editPatch, useFestivalMics } from './usePatch.ts';
 import { useReorder } from './useReorder.ts';
 
@@ -30,20 +29,10 @@ export function InputList({ patch }: { readonly patch: PatchReport }) {
   const move = (id: Id, to: number) =>
     editPatch('Move a channel', (from) => moveChannel(from, mics, id, to));
   const reorder = useReorder(move);
-  const { style, order } = layout.patch;
+  const { order } = layout.patch;
   return (
     <>
-      <SelectField
-        label="Style of music"
-        value={style}
-        options={STYLE_OPTIONS}
-        onChoose={(value) =>
-          editPatch('Style of music', (from) => ({
-            ...from,
-            style: chosenOf(STYLE_OPTIONS, value) ?? from.style,
-          }))
-        }
-      />
+      <StyleField />
       <p className="field-hint">
         It sets where high-pass, pad and insert start, by common practice. Then listen.
       </p>

@@ -1,13 +1,4 @@
-import type { Insert, MusicStyle } from '../../layout/patch.ts';
-
-export const STYLE_OPTIONS: readonly { readonly value: MusicStyle; readonly text: string }[] = [
-  { value: 'rock', text: 'Rock' },
-  { value: 'pop', text: 'Pop' },
-  { value: 'jazz', text: 'Jazz' },
-  { value: 'bigBand', text: 'Big band' },
-  { value: 'worship', text: 'Worship' },
-  { value: 'metal', text: 'Metal' },
-];
+import type { Insert } from '../../layout/patch.ts';
 
 export const INSERT_OPTIONS: readonly { readonly value: Insert; readonly text: string }[] = [
   { value: 'none', text: 'None' },

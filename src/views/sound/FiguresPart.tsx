@@ -6,7 +6,6 @@ import { useOpen } from '../parts/useOpen.ts';
 import { kindWords } from '../words/kindWords.ts';
 import { SettingField } from './SettingField.tsx';
 import { SoundPartFrame } from './SoundPartFrame.tsx';
-import { StyleField } from './StyleField.tsx';
 import { preferSound, useSound, useSoundChoices } from './useSound.ts';
 import { WashField } from './WashField.tsx';
 
@@ -24,16 +23,13 @@ export function FiguresPart() {
             Estimates, kept on this device and not in the layout. They hold until you change them.
           </p>
           <div className="field-grid">
-            <StyleField />
             <WashField />
           </div>
           <Levels />
           <Fundamentals />
           <button
             type="button"
-            onClick={() =>
-              preferSound({ style: null, stageWash: null, levels: {}, fundamentals: {} })
-            }
+            onClick={() => preferSound({ stageWash: null, levels: {}, fundamentals: {} })}
           >
             Back to the usual figures
           </button>

@@ -1,12 +1,17 @@
 import type { Id } from '../../layout/fields.ts';
+import type { Layout } from '../../layout/layout.ts';
 import type { SoundChoices } from '../../report/sound.ts';
 import { drumKey, type SoundPreferences } from '../../session/soundPreferences.ts';
 
-type Said = Pick<SoundPreferences, 'style' | 'stageWash' | 'levels' | 'fundamentals'>;
+type Said = Pick<SoundPreferences, 'stageWash' | 'levels' | 'fundamentals'>;
 
-/** What one layout's sound is computed with: what the user said, and what is usual for the rest. */
-export function soundChoices(said: Said, layout: Id, usual: SoundChoices): SoundChoices {
-  const own = drumKey(layout, '');
+/** What one layout's sound is computed with: its style of music, what the user said, and what is usual for the rest. */
+export function soundChoices(
+  said: Said,
+  { id, patch }: { readonly id: Id; readonly patch: Pick<Layout['patch'], 'style'> },
+  usual: SoundChoices,
+): SoundChoices {
+  const own = drumKey(id, '');
   const fundamentals = Object.entries(said.fundamentals).flatMap(([key, hertz]) =>
     key.startsWith(own) ? [[key.slice(own.length), hertz] as const] : [],
   );
@@ -15,6 +20,6 @@ export function soundChoices(said: Said, layout: Id, usual: SoundChoices): Sound
     pieceLevels: usual.pieceLevels,
     fundamentals: Object.fromEntries(fundamentals),
     stageWash: said.stageWash ?? usual.stageWash,
-    style: said.style ?? usual.style,
+    style: patch.style,
   };
 }

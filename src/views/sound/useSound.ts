@@ -18,10 +18,11 @@ const reporter = createSoundReporter();
 export function useSoundChoices(): SoundChoices {
   const { layout } = useOpen();
   const kept = useSession((state) => state.preferences.sound);
-  const { style, stageWash, levels, fundamentals } = kept;
+  const { stageWash, levels, fundamentals } = kept;
   const { id } = layout;
+  const { style } = layout.patch;
   return useMemo(
-    () => soundChoices({ style, stageWash, levels, fundamentals }, id, USUAL_SOUND),
+    () => soundChoices({ stageWash, levels, fundamentals }, { id, patch: { style } }, USUAL_SOUND),
     [style, stageWash, levels, fundamentals, id],
   );
 }

@@ -3,19 +3,20 @@ import { USUAL_SOUND } from '../../../src/report/sound.ts';
 import { drumKey, usualSoundPreferences } from '../../../src/session/soundPreferences.ts';
 import { soundChoices } from '../../../src/views/sound/soundChoices.ts';
 
+const kit = (style: 'rock' | 'jazz') => ({ id: 'kit', patch: { style } });
+
 describe('what a layout’s sound is computed with', () => {
   it('is as usual while the user said nothing', () => {
-    expect(soundChoices(usualSoundPreferences, 'kit', USUAL_SOUND)).toEqual(USUAL_SOUND);
+    expect(soundChoices(usualSoundPreferences, kit('rock'), USUAL_SOUND)).toEqual(USUAL_SOUND);
   });
 
-  it('takes what the user said, and fundamentals of this layout alone', () => {
+  it('takes the layout’s style, what the user said, and fundamentals of this layout alone', () => {
     const said = {
-      style: 'jazz' as const,
       stageWash: 80,
       levels: { ride: 101 },
       fundamentals: { [drumKey('kit', 'snare')]: 205, [drumKey('kit2', 'snare')]: 150 },
     };
-    expect(soundChoices(said, 'kit', USUAL_SOUND)).toEqual({
+    expect(soundChoices(said, kit('jazz'), USUAL_SOUND)).toEqual({
       ...USUAL_SOUND,
       style: 'jazz',
       stageWash: 80,
