@@ -26,7 +26,7 @@ const engine = [...rig, 'rig'];
 export const roomTable: Readonly<Record<string, Room>> = {
   units: pure([]),
   geometry: pure(['units'], 'flatbush', 'robust-predicates'),
-  layout: pure(['units', 'geometry'], 'immer', 'zod'),
+  layout: pure(['units', 'geometry'], '@noble/hashes', 'canonicalize', 'immer', 'zod'),
   rig: pure(rig),
   player: pure(engine),
   clearance: pure([...engine, 'player'], 'd3-contour', 'flatbush'),
