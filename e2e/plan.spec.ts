@@ -1,7 +1,10 @@
 import AxeBuilder from '@axe-core/playwright';
+import { hitsAt } from '../src/editor/pick/pick.ts';
+import { pickablesOf } from '../src/editor/pick/pickables.ts';
 import { handlesOf } from '../src/editor/tools/handles.ts';
 import type { Layout } from '../src/layout/layout.ts';
 import type { StandMount } from '../src/layout/mics/mount.ts';
+import { createAnalyst } from '../src/report/analyse.ts';
 import { buildRig } from '../src/rig/buildRig.ts';
 import { placeMic } from '../src/rig/placeMic.ts';
 import { Fingers, type OpenPlan, openPlan, spotOn } from './support/plan.ts';
@@ -69,6 +72,54 @@ test('a finger drags a piece, its clip follows, and one undo takes it back @port
   await page.getByRole('button', undo).click();
   expect(pieceIn(await plan.now(), 'floor-2')).toEqual(before);
   await expect(page.getByRole('button', undo)).toBeDisabled();
+});
+
+/** A spot where a cymbal hides a base or a cable on the floor, and which cymbal. */
+function hiddenFloor({ layout, scale }: OpenPlan) {
+  const pickables = pickablesOf(layout, createAnalyst()(layout), true);
+  const floor = pickables.filter(({ isOnFloor }) => isOnFloor);
+  for (const { outline } of floor) {
+    if (outline.kind !== 'line') continue;
+    for (const share of [0, 0.25, 0.5, 0.75, 1]) {
+      const spot = {
+        x: outline.a.x + share * (outline.b.x - outline.a.x),
+        y: outline.a.y + share * (outline.b.y - outline.a.y),
+      };
+      const [first, second] = hitsAt(pickables, spot, scale);
+      if (first?.pickable.selection.kind === 'piece' && second?.pickable.isOnFloor) {
+        return { spot, id: first.pickable.selection.id };
+      }
+    }
+  }
+  throw new Error('expected something on the floor below a cymbal or drum');
+}
+
+test('a finger on a cymbal takes the cymbal, not the base or cable that it hides; tapping again is said and goes below @portrait', async ({
+  page,
+}) => {
+  const plan = await openPlan(page);
+  const fingers = await Fingers.on(page);
+  const { spot, id } = hiddenFloor(plan);
+  const before = pieceIn(plan.layout, id);
+  const at = plan.kit(spot);
+  await fingers.drag(at, { x: at.x + 20, y: at.y + 30 });
+  const after = await plan.now();
+  expect(pieceIn(after, id).x - before.x).toBeCloseTo(-20 / plan.scale, 0);
+  expect(pieceIn(after, id).y - before.y).toBeCloseTo(30 / plan.scale, 0);
+  expect(after.mics.map(({ mount }) => (mount.kind === 'stand' ? mount.base : null))).toEqual(
+    plan.layout.mics.map(({ mount }) => (mount.kind === 'stand' ? mount.base : null)),
+  );
+  await page.getByRole('button', undo).click();
+  await page.touchscreen.tap(...xy(at));
+  await expect(plan.spoken).toContainText(before.name);
+  const again = page.locator('.plan-legends', { hasText: /^1 of \d here. Tap again: / });
+  await expect(again).toBeVisible();
+  const next = ((await again.textContent()) ?? '')
+    .replace(/^.*Tap again: /, '')
+    .replace(/ mic$/, '');
+  await page.touchscreen.tap(...xy(at));
+  await expect(plan.spoken).toContainText(next);
+  await expect(page.locator('.plan-legends')).toContainText(/2 of \d here/);
 });
 
 test('a stand mic is dragged by its tip and its base stays, and the other way round', async ({

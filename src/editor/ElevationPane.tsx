@@ -44,6 +44,7 @@ export function ElevationPane({
   focus,
   opened,
   described,
+  met,
   facing,
   alone,
 }: PaneProps & ElevationProps) {
@@ -80,8 +81,9 @@ export function ElevationPane({
     pickables,
     handles,
     controls,
+    met,
     tapFirst: never,
-    dragOf: (met: Pickable) => heightDragOf(met, open),
+    dragOf: (touched: Pickable) => heightDragOf(touched, open),
   };
   const framed = useCallback(
     (command: ChangeCommand) => inElevation(command, deck, standpoint),

@@ -1,4 +1,5 @@
 import { type RefObject, useEffect, useId, useMemo, useRef, useState } from 'react';
+import type { Selection } from '../session/selection.ts';
 import { type OpenLayout, useSession } from '../session/session.ts';
 import { ElevationPane } from './ElevationPane.tsx';
 import { MoveBar } from './move/MoveBar.tsx';
@@ -45,15 +46,17 @@ function OpenDrawings({ open, size }: { readonly open: OpenLayout; readonly size
   const opened = showsMove && showSweeps && move ? move.mic : null;
   const asked = useAskedPlace(open, ring);
   const described = useId();
+  const [here, setHere] = useState<readonly Selection[]>(nobody);
   return (
     <>
       {panes.map(({ kind, left, top, size: own }) => (
         <div key={kind} className="plan-pane" style={{ left, top, ...own }}>
           {kind === 'plan' ? (
-            <PlanPane {...{ open, focus, opened, described, asked }} size={own} />
+            <PlanPane {...{ open, focus, opened, described, asked }} met={setHere} size={own} />
           ) : (
             <ElevationPane
               {...{ open, focus, opened, described }}
+              met={setHere}
               size={own}
               top={top}
               facing={kind}
@@ -63,7 +66,12 @@ function OpenDrawings({ open, size }: { readonly open: OpenLayout; readonly size
         </div>
       ))}
       <div className="plan-head">
-        <PlanText id={described} open={open} legends={panes.some(({ kind }) => kind === 'plan')} />
+        <PlanText
+          id={described}
+          open={open}
+          legends={panes.some(({ kind }) => kind === 'plan')}
+          here={here}
+        />
         <ViewChoice roomForTwo={holdsTwo(size)} />
         <KeyList />
       </div>
@@ -77,6 +85,7 @@ function OpenDrawings({ open, size }: { readonly open: OpenLayout; readonly size
   );
 }
 
+const nobody: readonly Selection[] = [];
 const nothing: ScreenSize = { width: 0, height: 0 };
 
 /** The size of an element, kept up to date, in whole px. */

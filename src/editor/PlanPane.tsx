@@ -32,12 +32,14 @@ export interface PaneProps {
   readonly opened: string | null;
   /** Id of the text that says how a drawing is used. */
   readonly described: string;
+  /** Is told everything that a tap can mean, the likeliest first. */
+  met(things: readonly Selection[]): void;
 }
 
 type PlanProps = Omit<PaneProps, 'top'> & { readonly asked: AskedPlace };
 
 /** The plan, with all that fingers and keys do on it. */
-export function PlanPane({ open, size, focus, opened, described, asked }: PlanProps) {
+export function PlanPane({ open, size, focus, opened, described, asked, met }: PlanProps) {
   const { layout, report } = open;
   const preferences = useSession((state) => state.preferences);
   const selection = useSession((state) => state.selection);
@@ -65,8 +67,9 @@ export function PlanPane({ open, size, focus, opened, described, asked }: PlanPr
     pickables,
     handles,
     controls,
+    met,
     tapFirst: (at: ScreenPoint) => asked.ask(at, kitView),
-    dragOf: (met: Pickable) => dragOf(met, open),
+    dragOf: (touched: Pickable) => dragOf(touched, open),
   };
   const framed = useCallback((command: ChangeCommand) => inPlanFrames(command, kitView), [kitView]);
   return (

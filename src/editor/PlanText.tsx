@@ -1,22 +1,26 @@
 import { useEffect, useState } from 'react';
+import type { Selection } from '../session/selection.ts';
 import { type OpenLayout, useSession } from '../session/session.ts';
-import { floorText, ringText, spokenKeys, spokenSelection, zoneText } from './words.ts';
+import { againText, floorText, ringText, spokenKeys, spokenSelection, zoneText } from './words.ts';
 
 interface Props {
   readonly id: string;
   readonly open: OpenLayout;
   /** Whether what only the plan draws is explained. */
   readonly legends: boolean;
+  /** Everything that the last tap can mean, the likeliest first. */
+  readonly here: readonly Selection[];
 }
 
 /** What the plan says in words: how it is used, what is selected, what the hatch means. */
-export function PlanText({ id, open, legends }: Props) {
+export function PlanText({ id, open, legends, here }: Props) {
   const selection = useSession((state) => state.selection);
   const zone = useSession((state) => state.zone);
   const ring = useSession((state) => state.ring);
   const floor = useSession((state) => state.floor);
   const showZone = useSession((state) => state.preferences.showZone);
   const isMic = selection?.kind === 'mic' && zone?.mic === selection.id;
+  const again = againText(open.layout, here, selection);
   return (
     <>
       <p id={id} className="plan-spoken">
@@ -27,6 +31,7 @@ export function PlanText({ id, open, legends }: Props) {
         {useSettled(spokenSelection(open.layout, open.report, selection))}
       </p>
       <div className="plan-legends">
+        {again && <p>{again}</p>}
         {legends && showZone && isMic && zone.rings.length > 0 && (
           <p>
             <span className="plan-hatch" aria-hidden="true" />

@@ -1,5 +1,6 @@
 import { type PointerEvent, type RefObject, useCallback, useEffect, useMemo, useRef } from 'react';
 import { toKit } from '../rig/deckFrame.ts';
+import type { Selection } from '../session/selection.ts';
 import {
   beginGesture,
   cancelGesture,
@@ -8,7 +9,7 @@ import {
   select,
   session,
 } from '../session/session.ts';
-import { grabbed, hitsAt, tapped } from './pick/pick.ts';
+import { grabbed, hitsAt, tapped, touchesAt } from './pick/pick.ts';
 import type { Pickable } from './pick/pickables.ts';
 import type { Drag, Hold, Place } from './tools/drag.ts';
 import { type FingerAct, type FingerEvent, noFingers, turn } from './tools/fingers.ts';
@@ -27,6 +28,8 @@ export interface Ground {
   readonly controls: ViewControls;
   /** What a drag of something that was met does; undefined where it can't be dragged. */
   dragOf(met: Pickable): ((hold: Hold) => Drag) | undefined;
+  /** Is told everything that a tap can mean, the likeliest first. */
+  met(things: readonly Selection[]): void;
   /** Takes a tap when it is on something that answers by itself; false where it is not. */
   tapFirst(at: ScreenPoint): boolean;
 }
@@ -122,6 +125,7 @@ function createHands(ground: () => Ground) {
         lastTap = tapAt(ground(), what.at, lastTap);
         return;
       case 'grab':
+        lastTap = undefined;
         dragging = grab && startDrag(ground(), grab, what.at);
         return;
       case 'drag':
@@ -138,9 +142,11 @@ function createHands(ground: () => Ground) {
         cancelGesture();
         return;
       case 'pan':
+        lastTap = undefined;
         controls.pan(what.by);
         return;
       case 'pinch':
+        lastTap = undefined;
         controls.pan(what.by);
         controls.zoom(what.factor, what.about);
     }
@@ -176,7 +182,9 @@ function grabAt(ground: Ground, at: ScreenPoint): Grab | undefined {
   const { selection } = session.getState();
   const handle = handleAt(handles, at);
   if (handle && selection) return { selection, start: handle.start };
-  const hit = grabbed(hitsAt(pickables, screenToKit(kitView, at), kitView.view.scale), selection);
+  const touches = touchesAt(pickables, screenToKit(kitView, at), kitView.view.scale);
+  const canDrag = (met: Pickable): boolean => ground.dragOf(met) !== undefined;
+  const hit = grabbed(touches, selection, canDrag);
   const start = hit && ground.dragOf(hit.pickable);
   return start && { selection: hit.pickable.selection, start };
 }
@@ -200,6 +208,7 @@ function tapAt(ground: Ground, at: ScreenPoint, last: ScreenPoint | undefined): 
   const hits = hitsAt(pickables, screenToKit(kitView, at), kitView.view.scale);
   const again = last !== undefined && Math.hypot(at.x - last.x, at.y - last.y) <= SAME_SPOT;
   select(tapped(hits, session.getState().selection, again));
+  ground.met(hits.map(({ pickable }) => pickable.selection));
   return at;
 }
 

@@ -2,7 +2,7 @@ import type { Layout } from '../layout/layout.ts';
 import type { Moment } from '../report/moment.ts';
 import type { ClearanceRow, Report } from '../report/report.ts';
 import type { RingOfMic, RingPlace } from '../report/ring.ts';
-import type { Selection } from '../session/selection.ts';
+import { isThere, type Selection, sameSelection } from '../session/selection.ts';
 import type { Drawing } from '../session/session.ts';
 import { wrapDegrees } from '../units/angle.ts';
 import { type LengthUnit, roundedDown, showLength } from '../units/lengthText.ts';
@@ -39,6 +39,21 @@ export function nameOfSelection(layout: Layout, selection: Selection): string {
     case 'player':
       return 'Player';
   }
+}
+
+/** How what lies over or below the selected thing is reached; undefined where nothing does. */
+export function againText(
+  layout: Layout,
+  here: readonly Selection[],
+  selection: Selection | null,
+): string | undefined {
+  const things = here.filter((thing) => isThere(thing, layout));
+  const at = things.findIndex((thing) => sameSelection(thing, selection));
+  const next = things[(at + 1) % things.length];
+  if (at < 0 || things.length < 2 || !next) return undefined;
+  const name = nameOfSelection(layout, next);
+  const kind = next.kind === 'mic' && !/\bmic$/i.test(name) ? ' mic' : '';
+  return `${at + 1} of ${things.length} here. Tap again: ${name}${kind}`;
 }
 
 /** What a screen reader hears of the thing that is selected. */

@@ -11,7 +11,10 @@ export const elevationPickables = remembered(({ mics, pieces }: Rig): readonly P
   ...pieces.flatMap(ofPiece),
 ]);
 
-const ofMic = remembered((placed: PlacedMic): readonly Pickable[] => pickablesOfMic(placed));
+/** From the side nothing hides the floor. */
+const ofMic = remembered((placed: PlacedMic): readonly Pickable[] =>
+  pickablesOfMic(placed).map(({ isOnFloor: _, ...pickable }) => pickable),
+);
 
 const ofPiece = remembered((placed: PlacedPiece): readonly Pickable[] => {
   const { piece, shells, hardware } = placed;

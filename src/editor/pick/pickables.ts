@@ -29,6 +29,8 @@ export interface Pickable {
   readonly fineness: Fineness;
   /** Height of its top, mm: of broad things the highest is met first. */
   readonly height: number;
+  /** On the plan it is drawn below the kit: a drum or cymbal over it hides it. */
+  readonly isOnFloor?: true;
   readonly outline: Outline;
 }
 
@@ -70,6 +72,7 @@ export function pickablesOfMic(placed: PlacedMic): readonly Pickable[] {
       grip: isMic ? 'tip' : part === 'base' ? 'base' : 'whole',
       fineness: isMic ? 'fine' : 'line',
       height,
+      ...(part === 'base' && { isOnFloor: true }),
       outline: { kind: 'line', a: capsule.a, b: capsule.b, radius: capsule.radius },
     };
   });
@@ -80,6 +83,7 @@ export function pickablesOfMic(placed: PlacedMic): readonly Pickable[] {
     grip: 'base',
     fineness: 'fine',
     height: 0,
+    isOnFloor: true,
     outline: disc(hub, hubRadius),
   };
   return [...solids, base];
@@ -94,6 +98,7 @@ export const pickablesOfRun = (run: RunRow, deck: Deck): readonly Pickable[] =>
       grip: 'cable',
       fineness: 'line',
       height: 0,
+      isOnFloor: true,
       outline: { kind: 'line', a: toKit(deck, from), b: toKit(deck, to), radius: 3 },
     };
   });

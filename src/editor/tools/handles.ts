@@ -209,9 +209,9 @@ const CLEAR = 44;
  * own direction until they are free.
  */
 export function apart(handles: readonly Handle[], middle: ScreenPoint | null): readonly Handle[] {
-  const taken: ScreenPoint[] = [];
+  const taken: ScreenPoint[] = middle ? [middle] : [];
   return handles.map((handle) => {
-    const from = middle ?? taken[0] ?? handle.anchor;
+    const from = taken[0] ?? handle.anchor;
     const at = freeSpot(handle.at, awayFrom(handle, from), taken);
     taken.push(at);
     return at === handle.at ? handle : { ...handle, at };

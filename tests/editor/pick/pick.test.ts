@@ -1,9 +1,15 @@
 import { describe, expect, test } from 'vitest';
-import { FINGER, grabbed, hitsAt, tapped } from '../../../src/editor/pick/pick.ts';
+import { FINGER, grabbed, hitsAt, tapped, touchesAt } from '../../../src/editor/pick/pick.ts';
 import { outlinesOf, type Pickable, pickablesOf } from '../../../src/editor/pick/pickables.ts';
+import { dragOf } from '../../../src/editor/tools/grab.ts';
+import { STARTING_KITS } from '../../../src/layout/catalogue/kits/startingKits.ts';
+import { isStruck } from '../../../src/layout/pieces/piece.ts';
+import { createAnalyst } from '../../../src/report/analyse.ts';
 import { buildRig } from '../../../src/rig/buildRig.ts';
 import { kit, pieceOf, standMic } from '../support.ts';
 
+const all = () => true;
+const isCymbal = (kind: string) => ['crash', 'ride', 'splash', 'china', 'hiHat'].includes(kind);
 const SCALE = 0.25;
 const layout = kit('five-piece-two-racks');
 const rig = buildRig(layout);
@@ -66,11 +72,78 @@ describe('what a finger can mean', () => {
   test('P3: a drag takes what is selected where it lies under other things', () => {
     const tom = pieceOf(layout, 'rackTom');
     const kick = pieceOf(layout, 'kick');
-    const hits = at(tom.x, tom.y);
-    expect(grabbed(hits, null)?.pickable.selection).toEqual({ kind: 'piece', id: tom.id });
+    const touches = touchesAt(pickables, tom, SCALE);
+    expect(grabbed(touches, null, all)?.pickable.selection).toEqual({ kind: 'piece', id: tom.id });
     const chosen = { kind: 'piece', id: kick.id } as const;
-    const under = at(tom.x, kick.y);
-    expect(grabbed(under, chosen)?.pickable.selection).toEqual(chosen);
+    const under = touchesAt(pickables, { x: tom.x, y: kick.y }, SCALE);
+    expect(grabbed(under, chosen, all)?.pickable.selection).toEqual(chosen);
+  });
+
+  test('P1: what lies on the floor below a cymbal never comes before it; beside it a base is met as ever', () => {
+    const part = (id: string, height: number, radius: number): Pickable => ({
+      selection: { kind: 'piece', id },
+      grip: 'whole',
+      fineness: 'broad',
+      height,
+      outline: { kind: 'line', a: { x: 0, y: 0 }, b: { x: 0, y: 0 }, radius },
+    });
+    const base = {
+      ...part('base', 0, 60),
+      grip: 'base',
+      fineness: 'fine',
+      isOnFloor: true,
+    } as const;
+    const cable = {
+      ...part('cable', 0, 3),
+      grip: 'cable',
+      fineness: 'line',
+      isOnFloor: true,
+    } as const;
+    const names = (things: readonly Pickable[], x: number) =>
+      hitsAt(things, { x, y: 0 }, SCALE).map(({ pickable: { selection } }) =>
+        selection.kind === 'piece' ? selection.id : '',
+      );
+    const crash = part('crash', 1100, 200);
+    expect(names([base, cable, crash], 0)).toEqual(['crash', 'base', 'cable']);
+    expect(names([base, cable], 0)).toEqual(['base', 'cable']);
+    // Even where the cymbal ends within a finger of the base, the finger means what it lies on.
+    const beside = part('beside', 1100, 40);
+    expect(names([base, beside], 70)[0]).toBe('base');
+  });
+
+  test('P1, P3: anywhere on a cymbal of every starting kit a finger meets a mic held over it, or a cymbal or drum, never what they hide', () => {
+    for (const { make } of STARTING_KITS) {
+      const own = make('kit');
+      const report = createAnalyst()(own);
+      const things = pickablesOf(own, report, true);
+      const cymbals = own.pieces.filter(({ kind }) => isCymbal(kind));
+      for (const piece of cymbals) {
+        if (!isStruck(piece)) continue;
+        for (let round = 0; round < 12; round += 1) {
+          const reach = 0.45 * piece.diameter * (round / 12);
+          const spot = {
+            x: piece.x + reach * Math.cos(round),
+            y: piece.y + reach * Math.sin(round),
+          };
+          const touches = touchesAt(things, spot, SCALE);
+          const canDrag = (met: Pickable) => dragOf(met, { layout: own, report }) !== undefined;
+          const met = grabbed(touches, null, canDrag)?.pickable;
+          expect(met, `${piece.name} ${round}`).toBeDefined();
+          expect(met?.isOnFloor, `${piece.name} ${round}`).toBeUndefined();
+          expect(touches[0]?.pickable.isOnFloor, `${piece.name} ${round}`).toBeUndefined();
+        }
+      }
+    }
+  });
+
+  test('P3: where the likeliest thing can not be dragged, the next that can be is', () => {
+    const touches = touchesAt(pickables, pieceOf(layout, 'rackTom'), SCALE);
+    const [likeliest] = touches;
+    const others = (met: Pickable) => met.selection !== likeliest?.pickable.selection;
+    const met = grabbed(touches, likeliest?.pickable.selection ?? null, others)?.pickable;
+    expect(met).toBeDefined();
+    expect(met?.selection).not.toEqual(likeliest?.pickable.selection);
+    expect(grabbed(touches, null, () => false)).toBeUndefined();
   });
 
   test('a stand mic is met by its base and by its boom', () => {

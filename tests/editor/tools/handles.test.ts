@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { handleAt } from '../../../src/editor/tools/grab.ts';
 import { handlesOf } from '../../../src/editor/tools/handles.ts';
 import { thingsOf } from '../../../src/editor/tools/things.ts';
+import { kitToScreen } from '../../../src/editor/view/kitView.ts';
 import { zoomed } from '../../../src/editor/view/view.ts';
 import { STARTING_KITS } from '../../../src/layout/catalogue/kits/startingKits.ts';
 import { buildRig } from '../../../src/rig/buildRig.ts';
@@ -24,6 +25,13 @@ describe('handles', () => {
                 `${JSON.stringify(thing)} ${a.kind} ${b.kind}`,
               ).toBeGreaterThanOrEqual(44 - 1e-9);
             }
+            const piece = thing.kind === 'piece' && layout.pieces.find(({ id }) => id === thing.id);
+            if (!piece || !('x' in piece)) continue;
+            // The middle of a piece is where it is itself taken hold of.
+            const middle = kitToScreen({ ...fitted, view }, piece);
+            expect(Math.hypot(a.at.x - middle.x, a.at.y - middle.y)).toBeGreaterThanOrEqual(
+              44 - 1e-9,
+            );
           }
         }
       }
