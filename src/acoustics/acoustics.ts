@@ -45,7 +45,7 @@ export interface Overheads extends OverheadFigures {
 }
 
 /**
- * What the estimates leave out: rooms and what they reflect; the shadow of shells, cymbals and people; that pieces radiate
+ * What the estimates leave out: rooms and what they reflect; the shadow of drums, cymbals and people, but for a shell around a mic (H41); that pieces radiate
  * unevenly; that patterns and sources change with frequency; losses in air, whose size {@link Air} tells.
  */
 export const LEFT_OUT = ['reflections', 'shadows', 'radiation', 'frequency', 'air'] as const;
@@ -106,7 +106,12 @@ function createMemory(choices: AcousticChoices) {
   const same = sameList<Source>();
   const hearings = remembered((placed: PlacedMic) => {
     const ear = earOf(placed);
-    return remembered((source: Source) => hear(ear, source));
+    const inTheOpen = remembered((source: Source) => hear(ear, source));
+    const inside = remembered((shell: Source) =>
+      remembered((source: Source) => hear(ear, source, shell)),
+    );
+    return (source: Source, shell: Source | undefined) =>
+      shell ? inside(shell)(source) : inTheOpen(source);
   });
   const listeners = remembered((sources: readonly Source[]) =>
     remembered((placed: PlacedMic) => listenerOf(placed, sources, hearings(placed))),

@@ -20,12 +20,16 @@ export interface AcousticChoices {
   readonly fundamentals: Readonly<Partial<Record<Id, Hertz>>>;
   /** Level of the diffuse sound of everybody else on the stage, where the kit stands. */
   readonly stageWash: Decibels;
+  /** What sound from outside loses on its way into a drum's shell, 0 or more (H41). */
+  readonly shellLoss: Decibels;
   readonly style: Style;
 }
 
 /**
  * Estimates from memory, no source: sound pressure levels of a loud stroke at 1 m. What counts are the differences, which good
- * players make smaller and hard-hit cymbals larger. The stage wash is that of a loud band.
+ * players make smaller and hard-hit cymbals larger. The stage wash is that of a loud band. The shell loss is what the mass law
+ * leaves of sound around 2 kHz behind thin heads with a hand-sized port and some damping inside: 7 dB an octave lower, 12 dB an
+ * octave higher (worked out in `tests/acoustics/shell.test.ts`), little in the bass.
  */
 export const DEFAULT_CHOICES: AcousticChoices = {
   levels: {
@@ -43,5 +47,6 @@ export const DEFAULT_CHOICES: AcousticChoices = {
   pieceLevels: {},
   fundamentals: {},
   stageWash: 95,
+  shellLoss: 10,
   style: 'rock',
 };

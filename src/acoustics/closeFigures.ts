@@ -5,6 +5,7 @@ import { angleOff, levelAt } from './hearing.ts';
 import { proximityBoost } from './proximity.ts';
 import type { Hertz, MetresPerSecond } from './quantities.ts';
 import { distanceToDisc, type Ear, NEAREST } from './radiation.ts';
+import { shellAround } from './shell.ts';
 import type { Source } from './source.ts';
 
 /** How well a mic hears its own source. */
@@ -24,6 +25,8 @@ export interface CloseEar {
   readonly ear: Ear;
   readonly own: Source;
   readonly unwanted: readonly Source[];
+  /** Every drum that the ear may be inside of. */
+  readonly drums: readonly Source[];
   readonly speed: MetresPerSecond;
 }
 
@@ -31,12 +34,15 @@ export interface CloseEar {
 const BOOST_AT: Hertz = 100;
 
 /** H24 What an ear hears of its own source against all that it shouldn't hear. */
-export const closeFigures = (close: CloseEar): CloseFigures =>
-  figuresFrom(
+export function closeFigures(close: CloseEar): CloseFigures {
+  const { ear, own, unwanted, drums } = close;
+  const shell = shellAround(ear.tip, drums);
+  return figuresFrom(
     close,
-    levelAt(close.ear, close.own),
-    close.unwanted.map((source) => levelAt(close.ear, source)),
+    levelAt(ear, own, shell),
+    unwanted.map((source) => levelAt(ear, source, shell)),
   );
+}
 
 /** H24 from levels that are known. */
 export function figuresFrom(

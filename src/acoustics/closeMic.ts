@@ -13,6 +13,8 @@ import { type Trial, trialsOf } from './trials.ts';
 export interface CloseMic extends CloseFigures {
   readonly mic: Id;
   readonly source: Id;
+  /** The drum inside which it is, whose heads keep other pieces out (H41); its isolation is then the least it has. */
+  readonly shell: Id | null;
   /** The surface it faces, and how a stroke first arrives there (H21, H22). */
   readonly head: SurfaceName;
   readonly first: Facing['first'];
@@ -38,25 +40,28 @@ export function closeMic(
   sources: readonly Source[],
   speed: MetresPerSecond,
 ): CloseMic | undefined {
-  const { own, wanted, ear, heard, placed } = listener;
+  const { own, wanted, ear, heard, placed, shell } = listener;
   const level = own && hearingOf(listener, own)?.level;
   if (!own || level === undefined) return undefined;
   const unwanted = sources.filter((source) => !wanted.includes(source));
   const spill = unwanted
     .flatMap((source) => hearingOf(listener, source) ?? [])
     .toSorted((p, q) => q.level - p.level);
-  const close: CloseEar = { ear, own, unwanted, speed };
+  const drums = sources.filter(({ depth }) => depth > 0);
+  const close: CloseEar = { ear, own, unwanted, drums, speed };
   const now = figuresFrom(
     close,
     level,
     spill.map((hearing) => hearing.level),
   );
   const { surface, first, sure } = facingOf(ear, own);
-  const turning = turningOf(placed, sources);
+  // Inside a shell nothing has a direction that a null could be turned to (H41).
+  const turning = shell ? undefined : turningOf(placed, sources);
   const [worst] = spill;
   return {
     mic: listener.id,
     source: own.piece.id,
+    shell: shell?.piece.id ?? null,
     ...now,
     head: surface.name,
     first,

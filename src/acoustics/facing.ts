@@ -1,15 +1,8 @@
-import {
-  along,
-  distance,
-  dot,
-  length,
-  perpendicular,
-  subtract,
-  type Vec3,
-} from '../geometry/vector.ts';
+import { along, distance, dot, subtract, type Vec3 } from '../geometry/vector.ts';
 import type { Mm } from '../units/quantity.ts';
 import type { Start } from './comb.ts';
 import { distanceToDisc, type Ear } from './radiation.ts';
+import { isInside } from './shell.ts';
 import type { RadiatingSurface, Source } from './source.ts';
 
 /** Which side of a piece a mic is on, and how a stroke first arrives there. */
@@ -31,12 +24,12 @@ const SURE = 0.5;
  *     its other side and before the other head pressed together; inside, the other head's back thins it. So opposite sides of
  *     one head start opposite.
  */
-export function facingOf({ tip, axis }: Ear, { struck, surfaces, depth }: Source): Facing {
+export function facingOf({ tip, axis }: Ear, source: Source): Facing {
+  const { struck, surfaces, depth } = source;
   const other = surfaces.find(({ name }) => name === 'resonant') ?? struck;
   const from = subtract(tip, struck.centre);
   const above = dot(from, struck.normal);
-  const aside = length(perpendicular(from, struck.normal));
-  if (above < 0 && above > -depth && aside < struck.radius) {
+  if (isInside(tip, source)) {
     const looksAtStruck = dot(axis, struck.normal) > 0;
     return {
       surface: looksAtStruck ? struck : other,

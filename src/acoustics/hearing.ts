@@ -6,6 +6,7 @@ import type { Decibels, Degrees, Mm } from '../units/quantity.ts';
 import { toDecibels } from './decibels.ts';
 import { patternOf } from './pattern.ts';
 import { discEnergy, distanceToDisc, type Ear } from './radiation.ts';
+import { openEnergy, shelteredEnergy } from './shell.ts';
 import type { Source } from './source.ts';
 
 /** What a mic hears of one piece. */
@@ -28,15 +29,19 @@ export const earOf = ({ tip, axis, micClass }: PlacedMic): Ear => ({
   pattern: patternOf(micClass.patternA),
 });
 
-/** H19 The level of a piece at a mic: its level at 1 m and what of each surface's part arrives (H16), added as energy. */
-export function levelAt(ear: Ear, { level, surfaces }: Source): Decibels {
-  let energy = 0;
-  for (const surface of surfaces) energy += surface.share * discEnergy(ear, surface);
-  return level + toDecibels(energy);
-}
+/**
+ * H19 The level of a piece at a mic: its level at 1 m and what of each surface's part arrives (H16), added as energy. `shell` is
+ *     the drum inside which the mic is, which shelters it from every other piece (H41).
+ */
+export const levelAt = (ear: Ear, source: Source, shell?: Source): Decibels =>
+  source.level +
+  toDecibels(
+    shell && shell !== source ? shelteredEnergy(ear, shell, source) : openEnergy(ear, source),
+  );
 
-/** H19 with the way it comes. */
-export function hear(ear: Ear, { piece, level, surfaces, struck }: Source): Hearing {
+/** H19 with the way it comes; into a shell, the way it would come without it. */
+export function hear(ear: Ear, source: Source, shell?: Source): Hearing {
+  const { piece, level, surfaces, struck } = source;
   let energy = 0;
   let most = { energy: -1, centre: struck.centre };
   let nearest = Number.POSITIVE_INFINITY;
@@ -48,7 +53,7 @@ export function hear(ear: Ear, { piece, level, surfaces, struck }: Source): Hear
   }
   return {
     piece: piece.id,
-    level: level + toDecibels(energy),
+    level: shell ? levelAt(ear, source, shell) : level + toDecibels(energy),
     from: most.centre,
     angle: angleOff(ear, most.centre),
     distance: nearest,

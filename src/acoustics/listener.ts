@@ -4,6 +4,7 @@ import type { PlacedMic } from '../rig/placed.ts';
 import type { Mm } from '../units/quantity.ts';
 import { earOf, type Hearing } from './hearing.ts';
 import type { Ear } from './radiation.ts';
+import { shellAround } from './shell.ts';
 import type { Source } from './source.ts';
 
 /** What a mic is there for. `free`: it is said to hear nothing that sounds. */
@@ -15,6 +16,8 @@ export interface Listener {
   readonly id: Id;
   readonly ear: Ear;
   readonly role: MicRole;
+  /** The drum inside which it is. */
+  readonly shell: Source | undefined;
   /** Its own source: the first that it hears. */
   readonly own: Source | undefined;
   /** All that it is there to hear. */
@@ -29,24 +32,26 @@ const OVERHEAD_ABOVE: Mm = 400;
 export const isCymbalSource = ({ piece }: Source): boolean =>
   isCymbal(piece) || piece.kind === 'hiHat';
 
-/** A placed mic among sources; `hears` tells what reaches it from one of them. */
+/** A placed mic among sources; `hears` tells what reaches it from one of them, inside a drum or in the open. */
 export function listenerOf(
   placed: PlacedMic,
   sources: readonly Source[],
-  hears: (source: Source) => Hearing,
+  hears: (source: Source, shell: Source | undefined) => Hearing,
 ): Listener {
   const wanted = placed.mic.hears.flatMap(
     (id) => sources.find(({ piece }) => piece.id === id) ?? [],
   );
   const [own] = wanted;
+  const shell = shellAround(placed.tip, sources);
   return {
     placed,
     id: placed.mic.id,
     ear: earOf(placed),
     role: own ? roleAmong(placed, wanted) : 'free',
+    shell,
     own,
     wanted,
-    heard: sources.map(hears),
+    heard: sources.map((source) => hears(source, shell)),
   };
 }
 

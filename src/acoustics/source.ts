@@ -29,6 +29,8 @@ export interface Source {
   readonly struck: RadiatingSurface;
   /** From the struck head to the head at the other end; 0 for what has one surface. */
   readonly depth: Mm;
+  /** H41 What sound of other pieces loses on its way into the shell; 0 for what has none. */
+  readonly shellLoss: Decibels;
   readonly fundamental: Hertz | undefined;
 }
 
@@ -45,12 +47,14 @@ export function sourceOf({ piece }: PlacedPiece, choices: AcousticChoices): Sour
   if (piece.kind === 'pedal' || piece.kind === 'throne') return undefined;
   const surfaces = surfacesOf(piece);
   const [struck] = surfaces;
+  const hasShell = isDrum(piece) || piece.kind === 'kick';
   return {
     piece,
     level: choices.pieceLevels[piece.id] ?? choices.levels[piece.kind],
     surfaces,
     struck,
-    depth: isDrum(piece) || piece.kind === 'kick' ? piece.depth : 0,
+    depth: hasShell ? piece.depth : 0,
+    shellLoss: hasShell ? choices.shellLoss : 0,
     fundamental: fundamentalOf(piece, choices),
   };
 }

@@ -40,6 +40,7 @@ export function soundPreferencesIn(kept: unknown): SoundPreferences {
     partOf(kept, 'part') === null ? null : one('part', parts, usualSoundPreferences.part);
   return {
     stageWash: numberIn(partOf(kept, 'stageWash'), 40, 130),
+    shellLoss: numberIn(partOf(kept, 'shellLoss'), 0, 40),
     levels: numbersIn(partOf(kept, 'levels'), 60, 130, (key) => kinds.some((kind) => kind === key)),
     fundamentals: numbersIn(partOf(kept, 'fundamentals'), 20, 1000, (key) => key.includes('/')),
     lastAir: temperature === null || humidity === null ? null : { temperature, humidity },

@@ -15,6 +15,7 @@ export type SoundPart =
 /** What no drawing tells of the sound, where the user said otherwise than usual; null: as usual. */
 export interface SoundPreferences {
   readonly stageWash: Decibels | null;
+  readonly shellLoss: Decibels | null;
   readonly levels: Readonly<Partial<Record<SoundingKind, Decibels>>>;
   /** In Hz, by {@link drumKey}. */
   readonly fundamentals: Readonly<Record<string, number>>;
@@ -26,6 +27,7 @@ export interface SoundPreferences {
 
 export const usualSoundPreferences: SoundPreferences = {
   stageWash: null,
+  shellLoss: null,
   levels: {},
   fundamentals: {},
   lastAir: null,

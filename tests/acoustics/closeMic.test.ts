@@ -17,7 +17,7 @@ describe('H24 close mics', () => {
         const mic = only(listeners.find(({ id }) => id === close.mic));
         const spill = sources
           .filter(({ piece }) => !mic.placed.mic.hears.includes(piece.id))
-          .map((source) => levelAt(mic.ear, source));
+          .map((source) => levelAt(mic.ear, source, mic.shell));
         expect(close.level).toBeCloseTo(levelAt(mic.ear, sourceIn(sources, close.source)), 9);
         expect(close.others).toBeCloseTo(energySum(spill), 9);
         expect(close.isolation).toBeCloseTo(close.level - close.others, 9);

@@ -18,7 +18,7 @@ export function heardIn(layout: Layout): {
   const rig = buildRig(layout);
   const sources = rig.pieces.flatMap((placed) => sourceOf(placed, DEFAULT_CHOICES) ?? []);
   const listeners = rig.mics.map((placed) =>
-    listenerOf(placed, sources, (source) => hear(earOf(placed), source)),
+    listenerOf(placed, sources, (source, shell) => hear(earOf(placed), source, shell)),
   );
   return { sources, listeners };
 }

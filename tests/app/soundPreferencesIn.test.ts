@@ -7,6 +7,7 @@ describe('sound preferences that were kept', () => {
   it('come back as they were', () => {
     const mine = {
       stageWash: 88,
+      shellLoss: 14,
       levels: { kick: 110 },
       fundamentals: { 'kit/snare': 205 },
       lastAir: { temperature: 12, humidity: 80 },
@@ -20,6 +21,7 @@ describe('sound preferences that were kept', () => {
     expect(
       soundPreferencesIn({
         stageWash: 900,
+        shellLoss: -1,
         levels: { kick: 'loud', gong: 100, ride: 97 },
         fundamentals: { 'kit/snare': 5, 'kit/tom': 120, tom: 130 },
         lastAir: { temperature: 20 },

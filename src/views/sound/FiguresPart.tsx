@@ -5,6 +5,7 @@ import { DECIBELS, HERTZ } from '../fields/measure.ts';
 import { useOpen } from '../parts/useOpen.ts';
 import { kindWords } from '../words/kindWords.ts';
 import { SettingField } from './SettingField.tsx';
+import { ShellField } from './ShellField.tsx';
 import { SoundPartFrame } from './SoundPartFrame.tsx';
 import { preferSound, useSound, useSoundChoices } from './useSound.ts';
 import { WashField } from './WashField.tsx';
@@ -24,12 +25,15 @@ export function FiguresPart() {
           </p>
           <div className="field-grid">
             <WashField />
+            <ShellField />
           </div>
           <Levels />
           <Fundamentals />
           <button
             type="button"
-            onClick={() => preferSound({ stageWash: null, levels: {}, fundamentals: {} })}
+            onClick={() =>
+              preferSound({ stageWash: null, shellLoss: null, levels: {}, fundamentals: {} })
+            }
           >
             Back to the usual figures
           </button>

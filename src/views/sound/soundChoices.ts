@@ -3,7 +3,7 @@ import type { Layout } from '../../layout/layout.ts';
 import type { SoundChoices } from '../../report/sound.ts';
 import { drumKey, type SoundPreferences } from '../../session/soundPreferences.ts';
 
-type Said = Pick<SoundPreferences, 'stageWash' | 'levels' | 'fundamentals'>;
+type Said = Pick<SoundPreferences, 'stageWash' | 'shellLoss' | 'levels' | 'fundamentals'>;
 
 /** What one layout's sound is computed with: its style of music, what the user said, and what is usual for the rest. */
 export function soundChoices(
@@ -20,6 +20,7 @@ export function soundChoices(
     pieceLevels: usual.pieceLevels,
     fundamentals: Object.fromEntries(fundamentals),
     stageWash: said.stageWash ?? usual.stageWash,
+    shellLoss: said.shellLoss ?? usual.shellLoss,
     style: patch.style,
   };
 }

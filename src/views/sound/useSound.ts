@@ -18,12 +18,17 @@ const reporter = createSoundReporter();
 export function useSoundChoices(): SoundChoices {
   const { layout } = useOpen();
   const kept = useSession((state) => state.preferences.sound);
-  const { stageWash, levels, fundamentals } = kept;
+  const { stageWash, shellLoss, levels, fundamentals } = kept;
   const { id } = layout;
   const { style } = layout.patch;
   return useMemo(
-    () => soundChoices({ stageWash, levels, fundamentals }, { id, patch: { style } }, USUAL_SOUND),
-    [style, stageWash, levels, fundamentals, id],
+    () =>
+      soundChoices(
+        { stageWash, shellLoss, levels, fundamentals },
+        { id, patch: { style } },
+        USUAL_SOUND,
+      ),
+    [style, stageWash, shellLoss, levels, fundamentals, id],
   );
 }
 

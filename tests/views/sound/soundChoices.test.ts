@@ -13,6 +13,7 @@ describe('what a layout’s sound is computed with', () => {
   it('takes the layout’s style, what the user said, and fundamentals of this layout alone', () => {
     const said = {
       stageWash: 80,
+      shellLoss: 12,
       levels: { ride: 101 },
       fundamentals: { [drumKey('kit', 'snare')]: 205, [drumKey('kit2', 'snare')]: 150 },
     };
@@ -20,6 +21,7 @@ describe('what a layout’s sound is computed with', () => {
       ...USUAL_SOUND,
       style: 'jazz',
       stageWash: 80,
+      shellLoss: 12,
       levels: { ...USUAL_SOUND.levels, ride: 101 },
       fundamentals: { snare: 205 },
     });

@@ -7,10 +7,13 @@ import { patternWords } from '../../words/kindWords.ts';
 import { nameOf } from '../../words/nameOf.ts';
 import { Facts } from '../Facts.tsx';
 import { FigureTable } from '../NumbersTable.tsx';
-import { changeWords, differenceWords, levelWords } from '../words/amounts.ts';
+import { useSoundChoices } from '../useSound.ts';
+import { changeWords, levelWords } from '../words/amounts.ts';
 import {
   aimWords,
+  isolationFigure,
   moveWords,
+  shellWords,
   sinceWords,
   spillWords,
   turnGainWords,
@@ -28,6 +31,7 @@ interface CloseMicCardProps {
 export function CloseMicCard({ row, sound, change }: CloseMicCardProps) {
   const { layout } = useOpen();
   const { units } = layout;
+  const { shellLoss } = useSoundChoices();
   const hearing = sound.hearing.find(({ mic }) => mic === row.mic);
   return (
     <div className="sound-card">
@@ -39,10 +43,13 @@ export function CloseMicCard({ row, sound, change }: CloseMicCardProps) {
       <Facts
         facts={[
           ['Own level', levelWords(row.level)],
-          ['Isolation', differenceWords(row.isolation)],
+          ['Isolation', isolationFigure(row)],
           ['Bass boost, 100 Hz', changeWords(row.proximity)],
         ]}
       />
+      {row.shell !== null && (
+        <p className="soft small">{shellWords(row.shell, shellLoss, layout)}</p>
+      )}
       <p>
         <strong>Aim:</strong> {aimWords(row, units)}
       </p>
@@ -54,7 +61,7 @@ export function CloseMicCard({ row, sound, change }: CloseMicCardProps) {
         {showLength(row.distance, units)}.
       </p>
       {hearing && <PolarPlot row={row} hearing={hearing} />}
-      <NullTurnOffer row={row} />
+      {row.shell === null && <NullTurnOffer row={row} />}
       <Trials row={row} />
     </div>
   );

@@ -5,8 +5,7 @@ import { useOpen } from '../../parts/useOpen.ts';
 import { nameOf } from '../../words/nameOf.ts';
 import { SoundPartFrame } from '../SoundPartFrame.tsx';
 import { useSoundChanges } from '../useSound.ts';
-import { differenceWords } from '../words/amounts.ts';
-import { closeLine, closeSummary } from '../words/closeWords.ts';
+import { closeLine, closeSummary, isolationFigure } from '../words/closeWords.ts';
 import { CloseMicCard } from './CloseMicCard.tsx';
 
 /** Every close mic with its isolation; the selected one opens. */
@@ -59,7 +58,7 @@ function CloseLine({ row, sound, change }: CloseLineProps) {
         </span>
         <span className="line-number">
           <span className="spoken">Isolation </span>
-          {differenceWords(row.isolation)}
+          {isolationFigure(row)}
         </span>
       </button>
       {isOpen && <CloseMicCard row={row} sound={sound} change={change} />}

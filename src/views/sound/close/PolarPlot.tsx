@@ -10,6 +10,7 @@ import { useOpen } from '../../parts/useOpen.ts';
 import { nameOf } from '../../words/nameOf.ts';
 import { NumbersTable } from '../NumbersTable.tsx';
 import { changeWords, figure } from '../words/amounts.ts';
+import { nullWords } from '../words/closeWords.ts';
 import { type PolarPoint, polarPoints } from './polar.ts';
 
 const SIZE = 352;
@@ -35,7 +36,7 @@ interface PolarPlotProps {
 export function PolarPlot({ row, hearing }: PolarPlotProps) {
   const { layout, report } = useOpen();
   const placed = report.rig.mics.find(({ mic }) => mic.id === row.mic);
-  const points = polarPoints(row, placed?.tip.x ?? 0);
+  const points = polarPoints(row, placed?.tip.x ?? 0, hearing.pattern);
   const name = nameOf(layout, row.mic);
   const numbered = points.map(({ number, piece }) =>
     number === 0 ? `Own: ${nameOf(layout, piece)}` : `${number} ${nameOf(layout, piece)}`,
@@ -60,12 +61,13 @@ export function PolarPlot({ row, hearing }: PolarPlotProps) {
         Up: where it looks. Line: its pattern, dashed: its null, claimed {DEEPEST_NULL} dB deep at
         most. Pieces to the player’s left of the mic are on the left. {legend}.
       </figcaption>
+      {row.shell === null && <p>{nullWords(points, hearing, layout)}</p>}
       <NumbersTable
         caption={`the polar plot of ${name}`}
         head={['Piece', 'Off axis', 'Against own']}
         rows={points.map((point, i) => [
           numbered[i] ?? '',
-          `${figure(point.angle, 0)}° ${point.side}`,
+          `${figure(point.angle, 0)}° ${point.side}${point.inNull ? ', in the null' : ''}`,
           changeWords(point.level),
         ])}
       />
@@ -113,7 +115,7 @@ function Point({ point }: { readonly point: PolarPoint }) {
   const hasNumber = !isOwn && point.number <= NUMBERED;
   return (
     <g
-      className={isOwn ? 'chart-own' : 'chart-point'}
+      className={isOwn ? 'chart-own' : point.inNull ? 'chart-point in-null' : 'chart-point'}
       transform={`translate(${MIDDLE + out * Math.sin(at)} ${MIDDLE - out * Math.cos(at)})`}
     >
       <circle r={isOwn || hasNumber ? 12 : 5} />

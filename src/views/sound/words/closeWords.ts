@@ -1,7 +1,10 @@
+import type { Id } from '../../../layout/fields.ts';
 import type { Layout } from '../../../layout/layout.ts';
-import type { CloseRow, SoundChange } from '../../../report/sound.ts';
+import type { CloseRow, HearingRow, SoundChange } from '../../../report/sound.ts';
 import { type LengthUnit, showLength } from '../../../units/lengthText.ts';
-import { nameOf } from '../../words/nameOf.ts';
+import type { Decibels } from '../../../units/quantity.ts';
+import { listed, nameOf } from '../../words/nameOf.ts';
+import { NULL_FROM, type PolarPoint } from '../close/polar.ts';
 import { changeWords, differenceWords, figure, levelWords } from './amounts.ts';
 
 type Zone = NonNullable<CloseRow['aim']>['zone'];
@@ -34,13 +37,24 @@ export const spillWords = (
 export const belowWords = (under: number): string =>
   under >= 0 ? `${differenceWords(under)} below` : `${differenceWords(-under)} above`;
 
-/** The isolation in one line: `6.2 dB over all the rest`. */
-export function isolationWords({ isolation }: Pick<CloseRow, 'isolation'>): string {
+/** The isolation in one line: `6.2 dB over all the rest`; inside a drum the least that it is. */
+export function isolationWords({ isolation, shell }: Isolated): string {
   if (!Number.isFinite(isolation)) return 'nothing else sounds';
-  return isolation >= 0
-    ? `${differenceWords(isolation)} over all the rest`
-    : `${differenceWords(-isolation)} under all the rest`;
+  if (isolation >= 0) {
+    return `${shell === null ? '' : 'at least '}${differenceWords(isolation)} over all the rest`;
+  }
+  return `${shell === null ? '' : 'at most '}${differenceWords(-isolation)} under all the rest`;
 }
+
+type Isolated = Pick<CloseRow, 'isolation' | 'shell'>;
+
+/** The isolation as a number: `6.2 dB`, inside a drum `≥ 6.2 dB`. */
+export const isolationFigure = ({ isolation, shell }: Isolated): string =>
+  `${shell === null || !Number.isFinite(isolation) ? '' : '≥ '}${differenceWords(isolation)}`;
+
+/** Why the isolation of a mic inside a drum is the least that it is. */
+export const shellWords = (shell: Id, loss: Decibels, layout: Layout): string =>
+  `Inside ${nameOf(layout, shell)}, whose heads and shell are taken to keep ${figure(loss, 0)} dB of the other pieces out (an estimate; change it under Levels and pitches). They come from all sides there, so no turn finds a null. Its own sound builds up inside, which is not counted: the isolation is at least this.`;
 
 /** `Since its last change: own level +1.2 dB, isolation −0.4 dB.` */
 export function sinceWords(change: SoundChange, unit: LengthUnit): string {
@@ -83,4 +97,17 @@ export function closeSummary(rows: readonly CloseRow[], layout: Layout): string 
   const [least] = rows.toSorted((p, q) => p.isolation - q.isolation);
   if (!least) return 'No close mics yet.';
   return `Least isolated: ${nameOf(layout, least.mic)}, ${isolationWords(least)}`;
+}
+
+/** Which pieces sit in a mic's null, drawn with a broken ring. */
+export function nullWords(
+  points: readonly PolarPoint[],
+  { nullAngle }: Pick<HearingRow, 'nullAngle'>,
+  layout: Layout,
+): string {
+  if (nullAngle === null) return 'Its pattern has no null.';
+  const inside = points.filter(({ inNull }) => inNull).map(({ piece }) => nameOf(layout, piece));
+  return inside.length === 0
+    ? 'In its null: nothing.'
+    : `In its null (${NULL_FROM} dB or more softer than on its axis): ${listed(inside)}.`;
 }

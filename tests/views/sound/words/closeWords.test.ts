@@ -4,7 +4,10 @@ import {
   aimWords,
   closeLine,
   closeSummary,
+  isolationFigure,
   isolationWords,
+  nullWords,
+  shellWords,
   sinceWords,
   spillWords,
   turnGainWords,
@@ -29,9 +32,32 @@ describe('a close mic in words', () => {
   });
 
   it('says isolation without a minus', () => {
-    expect(isolationWords({ isolation: 6.24 })).toBe('6.2 dB over all the rest');
-    expect(isolationWords({ isolation: -1.2 })).toBe('1.2 dB under all the rest');
-    expect(isolationWords({ isolation: Number.POSITIVE_INFINITY })).toBe('nothing else sounds');
+    const said = (isolation: number, shell: string | null = null) =>
+      isolationWords({ isolation, shell });
+    expect(said(6.24)).toBe('6.2 dB over all the rest');
+    expect(said(-1.2)).toBe('1.2 dB under all the rest');
+    expect(said(Number.POSITIVE_INFINITY)).toBe('nothing else sounds');
+    expect(said(6.24, 'kick')).toBe('at least 6.2 dB over all the rest');
+    expect(said(-1.2, 'kick')).toBe('at most 1.2 dB under all the rest');
+    expect(isolationFigure({ isolation: 6.24, shell: 'kick' })).toBe('≥ 6.2 dB');
+    expect(isolationFigure({ isolation: 6.24, shell: null })).toBe('6.2 dB');
+  });
+
+  it('says what a shell keeps out, and what is not counted', () => {
+    const kick = first(kit.pieces.filter(({ kind }) => kind === 'kick')).id;
+    expect(shellWords(kick, 10, kit)).toMatch(
+      new RegExp(`^Inside ${nameOf(kit, kick)}, .* keep 10 dB .* at least this\\.$`),
+    );
+  });
+
+  it('names the pieces in the null', () => {
+    const point = { number: 1, angle: 170, side: 'left', level: -20, inNull: true } as const;
+    const points = [{ ...point, piece: neighbour }];
+    expect(nullWords(points, { nullAngle: 180 }, kit)).toBe(
+      `In its null (15 dB or more softer than on its axis): ${nameOf(kit, neighbour)}.`,
+    );
+    expect(nullWords([], { nullAngle: 180 }, kit)).toBe('In its null: nothing.');
+    expect(nullWords(points, { nullAngle: null }, kit)).toBe('Its pattern has no null.');
   });
 
   it('names what spills most, above or below its own source', () => {
@@ -79,6 +105,6 @@ describe('a close mic in words', () => {
     const mic = sound.close.find(({ isolation }) => isolation === least)?.mic ?? '';
     expect(closeSummary(sound.close, kit)).toContain(nameOf(kit, mic));
     expect(closeSummary([], kit)).toBe('No close mics yet.');
-    expect(closeLine(first(sound.close), kit)).toMatch(/ at \d+ dB, \d+\.\d dB (over|under) all/);
+    expect(closeLine(first(sound.close), kit)).toMatch(/ at \d+ dB, at least \d+\.\d dB over all/);
   });
 });
