@@ -7,6 +7,8 @@ import { idField, nameField, notesField, spotField } from './fields.ts';
 export const micAnswerSchema = z.strictObject({
   about: z.literal('mic'),
   mic: idField,
+  /** Its name when it was asked about: the mic may be gone since. */
+  name: nameField,
   answer: z.enum(['fine', 'move']),
   note: z.string().max(400),
   wish: spotField.nullable(),
@@ -25,9 +27,9 @@ export const answerSchema = z.union([micAnswerSchema, sceneAnswerSchema]);
 export type Answer = z.infer<typeof answerSchema>;
 
 /**
- * One sign-off. `signed` is the RFC 8785 text of player, pieces and mics as they were shown, kept as it was for ever (a later
- * version of the document never rewrites it), and `digest` its SHA-256 in lower-case hexadecimal. It shows that what stands here
- * is what was shown; it does not show who approved, or when.
+ * One sign-off. `signed` is the RFC 8785 text of player, pieces and mics as they were shown (see `signedText`), kept as it was for
+ * ever (a later version of the document never rewrites it), and `digest` its SHA-256 in lower-case hexadecimal. It shows that what
+ * stands here is what was shown; it does not show who approved, or when.
  */
 export const signOffSchema = z.strictObject({
   id: idField,
@@ -35,8 +37,11 @@ export const signOffSchema = z.strictObject({
   at: z.iso.datetime('a time as YYYY-MM-DDTHH:MM:SSZ'),
   /** Whether the drummer agreed to the whole. */
   consent: z.boolean(),
+  /** What was asked this time: about mics that were signed off before and stayed as they were nothing is asked again. */
   answers: z.array(answerSchema).max(80),
   notes: notesField,
+  /** The version of the document in whose shapes `signed` is written. */
+  form: z.number().int().min(1),
   signed: z.string().max(400_000),
   digest: z.string().regex(/^[0-9a-f]{64}$/, 'a SHA-256 digest: 64 hexadecimal digits'),
 });
