@@ -1,7 +1,9 @@
 import { lazy, Suspense } from 'react';
 import type { ClearSpots } from '../session/clearing.ts';
+import type { HandOver } from '../session/handOver.ts';
 import type { LibraryActions } from '../session/library.ts';
 import { useSession } from '../session/session.ts';
+import { HandOverContext } from '../views/handOver/HandOverContext.ts';
 import { LibraryScreen } from '../views/LibraryScreen.tsx';
 import { Notices } from '../views/Notices.tsx';
 import { Workspace } from '../views/Workspace.tsx';
@@ -14,30 +16,33 @@ const Plan = lazy(async () => ({ default: (await import('../editor/Plan.tsx')).P
 interface AppProps {
   readonly actions: LibraryActions;
   readonly clearSpots: ClearSpots;
+  readonly handOver: HandOver;
 }
 
 /** The page: the list of layouts, or the open one. */
-export function App({ actions, clearSpots }: AppProps) {
+export function App({ actions, clearSpots, handOver }: AppProps) {
   const isOpen = useSession((state) => state.open !== null);
   return (
     <ErrorBoundary what="This page" extent="page">
       <TroubleNotice />
       <Notices actions={actions} />
-      {isOpen ? (
-        <Workspace
-          actions={actions}
-          clearSpots={clearSpots}
-          plan={
-            <ErrorBoundary what="The plan" extent="part">
-              <Suspense fallback={<p role="status">Drawing the plan…</p>}>
-                <Plan />
-              </Suspense>
-            </ErrorBoundary>
-          }
-        />
-      ) : (
-        <LibraryScreen actions={actions} />
-      )}
+      <HandOverContext value={handOver}>
+        {isOpen ? (
+          <Workspace
+            actions={actions}
+            clearSpots={clearSpots}
+            plan={
+              <ErrorBoundary what="The plan" extent="part">
+                <Suspense fallback={<p role="status">Drawing the plan…</p>}>
+                  <Plan />
+                </Suspense>
+              </ErrorBoundary>
+            }
+          />
+        ) : (
+          <LibraryScreen actions={actions} />
+        )}
+      </HandOverContext>
     </ErrorBoundary>
   );
 }

@@ -4,18 +4,12 @@ import type { TextFile } from '../storage/files.ts';
  * Gives a file to the user: as a download, or by the share sheet where the app is installed on a tablet whose browser does not
  * download from installed apps.
  */
-export async function handOut({ name, text }: TextFile): Promise<void> {
-  const file = new File([text], name, {
-    type: name.endsWith('.csv') ? 'text/csv' : 'application/json',
-  });
-  if (installed() && touchOnly() && navigator.canShare?.({ files: [file] })) {
-    await shared(file);
-    return;
-  }
-  const address = URL.createObjectURL(file);
+export async function handOut(out: TextFile): Promise<void> {
+  if (installed() && touchOnly() && canShareFiles()) return shareFile(out);
+  const address = URL.createObjectURL(fileOf(out));
   const link = document.createElement('a');
   link.href = address;
-  link.download = name;
+  link.download = out.name;
   document.body.append(link);
   link.click();
   link.remove();
@@ -23,14 +17,24 @@ export async function handOut({ name, text }: TextFile): Promise<void> {
   setTimeout(() => URL.revokeObjectURL(address), 60_000);
 }
 
-async function shared(file: File): Promise<void> {
+/** Whether the system has a share sheet that takes our files. */
+export function canShareFiles(): boolean {
+  const sample = fileOf({ name: 'layout.json', text: '{}' });
+  return navigator.canShare?.({ files: [sample] }) === true;
+}
+
+/** Offers a file to the system's share sheet; closing it without a choice is no fault. */
+export async function shareFile(out: TextFile): Promise<void> {
   try {
-    await navigator.share({ files: [file] });
+    await navigator.share({ files: [fileOf(out)] });
   } catch (error) {
     const closed = error instanceof DOMException && error.name === 'AbortError';
     if (!closed) throw error;
   }
 }
+
+const fileOf = ({ name, text }: TextFile): File =>
+  new File([text], name, { type: name.endsWith('.csv') ? 'text/csv' : 'application/json' });
 
 const installed = (): boolean => matchMedia('(display-mode: standalone)').matches;
 const touchOnly = (): boolean => !matchMedia('(any-pointer: fine)').matches;

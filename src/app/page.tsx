@@ -12,6 +12,7 @@ import { ClearSpotKeeper } from './clearSpotKeeper.ts';
 import { FieldKeeper } from './fieldKeeper.ts';
 import { floorRule, ringRule, zoneRule } from './fieldRules.ts';
 import { handOut } from './handOut.ts';
+import { handOverIn } from './handOverIn.ts';
 import { tasksInTurn } from './inTurn.ts';
 import { keepAddress } from './keepAddress.ts';
 import { askOnceWhenThereIsSomething, askToKeep, lookWhetherKept } from './keeping.ts';
@@ -71,7 +72,13 @@ const clearSpots = new ClearSpotKeeper(startClearWorker);
 
 const place = document.getElementById('page');
 if (place === null) throw new Error('index.html must hold an element with the id "page"');
-createRoot(place).render(<App actions={actions} clearSpots={clearSpots} />);
+createRoot(place).render(
+  <App
+    actions={actions}
+    clearSpots={clearSpots}
+    handOver={handOverIn(() => workbench.openNow())}
+  />,
+);
 
 async function start(): Promise<void> {
   watchPage({ storage, autosave, workbench, notes, inTurn });

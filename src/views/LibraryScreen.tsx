@@ -1,5 +1,6 @@
 import type { LibraryActions } from '../session/library.ts';
 import { useSession } from '../session/session.ts';
+import { ReadCodes } from './handOver/ReadCodes.tsx';
 import { Cautions } from './library/Cautions.tsx';
 import { FirstRun } from './library/FirstRun.tsx';
 import { ImportFile } from './library/ImportFile.tsx';
@@ -34,6 +35,9 @@ export function LibraryScreen({ actions }: { readonly actions: LibraryActions })
           {rows !== null && rows.length > 0 && <LayoutList rows={rows} library={library} />}
           <div className="import-line">
             <ImportFile onFile={library.takeIn} />
+            <ReadCodes
+              onText={(text) => library.takeIn(new File([text], 'Codes of another tablet'))}
+            />
             <span className="small soft">or drop a layout file anywhere on this page</span>
           </div>
         </main>

@@ -34,7 +34,7 @@ export const roomTable: Readonly<Record<string, Room>> = {
   acoustics: pure(engine),
   patch: pure(['units', 'layout', 'rig']),
   report: pure([...engine, 'player', 'clearance', 'cabling', 'acoustics', 'patch']),
-  storage: open(['layout'], 'idb'),
+  storage: open(['layout'], 'idb', 'fflate', '@noble/hashes'),
   session: open(['units', 'geometry', 'layout', 'report'], 'zustand'),
   editor: open(
     ['units', 'geometry', 'layout', 'rig', 'report', 'session'],

@@ -14,7 +14,7 @@ const entries: Readonly<Record<PageName, PageEntry>> = {
     title: 'Hand over',
     about: 'Give this layout to another tablet',
     Page: lazy(async () => ({
-      default: (await import('./handOver/HandOverPage.tsx')).HandOverPage,
+      default: (await import('../handOver/HandOverPage.tsx')).HandOverPage,
     })),
   },
 };

@@ -1,0 +1,125 @@
+import { writeFileSync } from 'node:fs';
+import { chromium, type Page } from '@playwright/test';
+import encodeQR from 'qr';
+import { filmOf, readElsewhere, screensOfCodes } from './support/codes.ts';
+import {
+  closeLayout,
+  downloaded,
+  listed,
+  nameOf,
+  renameAndSave,
+  startLayout,
+} from './support/layouts.ts';
+import { appIsOpen } from './support/offline.ts';
+import { landscape, launchOptions } from './support/tablet.ts';
+import { expect, test } from './support/test.ts';
+
+const name = 'Barn, Saturday';
+
+async function showCodes(page: Page, called = name): Promise<readonly Buffer[]> {
+  await startLayout(page);
+  await renameAndSave(page, called);
+  return screensOfCodes(page);
+}
+
+/** What of a layout goes over: all but its id, which is the receiving tablet's own. */
+function content(text: string): unknown {
+  const { id: _, ...rest } = JSON.parse(text);
+  return rest;
+}
+
+const offered = (screens: readonly Buffer[]) =>
+  screens.map((buffer, i) => ({ name: `screen-${i}.png`, mimeType: 'image/png', buffer }));
+
+const backToList = async (page: Page) => {
+  await page.getByRole('button', { name: 'Plan', exact: true }).click();
+  await closeLayout(page);
+};
+
+test('every code is read off the screen by another program @portrait', async ({ page }) => {
+  const screens = await showCodes(page);
+  expect(screens.length).toBeGreaterThan(2);
+  const texts = screens.map(readElsewhere);
+  for (const [i, text] of texts.entries()) {
+    expect(text).toMatch(new RegExp(`^STROKESPACE\\.1/[0-9A-F]{16}/${i + 1}/${screens.length}/`));
+  }
+});
+
+test('a camera that looks at the other tablet takes the layout in', async ({
+  page,
+  baseURL,
+}, info) => {
+  const screens = await showCodes(page);
+  const sent = await downloaded(page, page.getByRole('button', { name: 'Save the file' }));
+  const film = info.outputPath('codes.y4m');
+  writeFileSync(film, filmOf(screens));
+  const { args = [], ...rest } = launchOptions();
+  const browser = await chromium.launch({
+    ...rest,
+    args: [
+      ...args,
+      '--use-fake-ui-for-media-stream',
+      '--use-fake-device-for-media-stream',
+      `--use-file-for-fake-video-capture=${film}`,
+    ],
+  });
+  const other = await browser.newPage({
+    ...landscape,
+    ...(baseURL === undefined ? {} : { baseURL }),
+  });
+  await other.goto('/');
+  await appIsOpen(other);
+  await other.getByRole('button', { name: 'Read codes' }).click();
+  await expect(listed(other)).toHaveText([name], { timeout: 60_000 });
+  await listed(other).first().click();
+  await expect(nameOf(other)).toContainText(name);
+  const got = await downloaded(other, other.getByRole('button', { name: 'Export', exact: true }));
+  expect(content(got.text)).toEqual(content(sent.text));
+  await browser.close();
+});
+
+test('pictures of codes: lost ones are named, repeated and foreign ones do no harm @portrait', async ({
+  page,
+}) => {
+  const screens = await showCodes(page);
+  await backToList(page);
+  await page.getByRole('button', { name: 'New layout' }).click();
+  await page
+    .getByRole('button', { name: /Five-piece, one rack tom/ })
+    .first()
+    .click();
+  await expect(nameOf(page)).toContainText('Five-piece');
+  const [stranger] = await screensOfCodes(page);
+  if (!stranger) throw new Error('no code of the other layout');
+  await backToList(page);
+  await expect(listed(page)).toHaveCount(2);
+
+  await page.getByRole('button', { name: 'Read codes' }).click();
+  await expect(page.getByRole('alert')).toContainText(/camera/);
+  const pictures = page.getByLabel('Pictures of codes');
+  const [first, second, ...later] = screens;
+  if (!first || !second) throw new Error('too few codes');
+
+  await pictures.setInputFiles(offered([...later.toReversed(), second, second]));
+  const progress = page.locator('.read-progress');
+  await expect(progress).toContainText(`${screens.length - 1} of ${screens.length} codes read.`);
+  await expect(progress).toContainText('Still to come: 1.');
+
+  await pictures.setInputFiles(offered([stranger]));
+  await expect(progress).toContainText('of another layout');
+  await expect(progress).toContainText('Still to come: 1.');
+
+  const foreign = Buffer.from(encodeQR('https://example.org/', 'gif', { scale: 6, border: 4 }));
+  await pictures.setInputFiles([{ name: 'foreign.gif', mimeType: 'image/gif', buffer: foreign }]);
+  await expect(progress).toContainText('not of this app');
+
+  await pictures.setInputFiles([
+    { name: 'notes.txt', mimeType: 'image/png', buffer: Buffer.from('no picture') },
+  ]);
+  await expect(page.getByRole('alert').filter({ hasText: 'notes.txt' })).toBeVisible();
+
+  await pictures.setInputFiles(offered([first]));
+  await expect(page.getByRole('dialog')).toHaveCount(0);
+  await expect(listed(page)).toHaveCount(3);
+  await expect(listed(page).filter({ hasText: name })).toHaveCount(2);
+});
