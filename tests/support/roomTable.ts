@@ -59,6 +59,7 @@ export const roomTable: Readonly<Record<string, Room>> = {
     'idb',
     'konva',
     'node:',
+    'qr',
     'react',
     'react-dom',
     'react-konva',
