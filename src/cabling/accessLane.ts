@@ -7,14 +7,15 @@ import {
 import { leftOf } from '../geometry/orientation.ts';
 import { gap } from '../geometry/plan.ts';
 import type { Vec2 } from '../geometry/vector.ts';
+import type { Deck, Stairs } from '../layout/deck.ts';
 import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
 import { toDeck } from '../rig/deckFrame.ts';
-import { stairsMiddle } from '../rig/stairs.ts';
+import { stairsMiddle, stairsOutward } from '../rig/stairs.ts';
 import type { Mm } from '../units/quantity.ts';
 import type { Obstacle } from './obstacle.ts';
 
-/** Width of the lane kept free. Common practice, no source. */
+/** Width of the lane kept free, and depth of what is kept free before stairs. Common practice, no source. */
 const LANE_WIDTH: Mm = 600;
 
 /** The middle line of the lane: from the throne's back to the stairs, deck frame. */
@@ -27,7 +28,9 @@ interface LaneLine {
 function laneLine({ deck, pieces }: Layout): LaneLine | undefined {
   const throne = pieces.find((piece) => piece.kind === 'throne');
   const from = toDeck(deck, { x: 0, y: throne ? -throne.diameter / 2 : 0 });
-  const middles = deck.stairs.map((stairs) => stairsMiddle(stairs, deck));
+  const middles = deck.stairs
+    .filter((stairs) => beyondEdge(stairs, deck) < stairs.width)
+    .map((stairs) => stairsMiddle(stairs, deck));
   const [first, ...others] = middles;
   if (!first) return undefined;
   const to = others.reduce(
@@ -40,8 +43,8 @@ function laneLine({ deck, pieces }: Layout): LaneLine | undefined {
 
 /**
  * A1 The access lane is a strip 600 mm wide, straight from the throne's back (the kit's origin where there is no throne) to
- *    the middle of the nearest stairs. It goes round nothing. Without stairs, or with the throne on them, there is none. Deck
- *    frame.
+ *    the middle of the nearest stairs that stand at an edge. It goes round nothing. Without stairs, or with the throne on them,
+ *    there is none. Deck frame.
  */
 export function accessLane(layout: Layout): ConvexPolygon<'deck'> | undefined {
   const line = laneLine(layout);
@@ -55,6 +58,28 @@ export function accessLane(layout: Layout): ConvexPolygon<'deck'> | undefined {
     { x: to.x - sideX, y: to.y - sideY },
     { x: to.x + sideX, y: to.y + sideY },
   ]);
+}
+
+/** How far stairs reach beyond the nearer end of their edge; 0 or less where they don't. */
+export function beyondEdge({ edge, offset, width }: Stairs, deck: Deck): Mm {
+  const length = edge === 'front' || edge === 'back' ? deck.width : deck.depth;
+  return Math.abs(offset) + width / 2 - length / 2;
+}
+
+/** A4 A cable crosses stairs where it lies before them: as wide as they are, 600 mm from the edge to both sides. Deck frame. */
+export function beforeStairs(stairs: Stairs, deck: Deck): ConvexPolygon<'deck'> {
+  const middle = stairsMiddle(stairs, deck);
+  const out = stairsOutward[stairs.edge];
+  const half = stairs.width / 2;
+  const corners = [-1, 1].flatMap((far) =>
+    [-1, 1].map((aside) => ({
+      x: middle.x + far * LANE_WIDTH * out.x - aside * half * out.y,
+      y: middle.y + far * LANE_WIDTH * out.y + aside * half * out.x,
+    })),
+  );
+  const strip = convexHull<'deck'>(corners);
+  if (!strip) throw new RangeError('Stairs have a width.');
+  return strip;
 }
 
 /** Something that stands in the lane: whose it is (null: the box), where, and how far it must go sideways to leave it, mm. */

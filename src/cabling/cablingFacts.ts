@@ -1,66 +1,48 @@
 import { overlaps } from '../geometry/convexPolygon.ts';
-import type { Vec2, Vec3 } from '../geometry/vector.ts';
 import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
-import { toKit } from '../rig/deckFrame.ts';
-import { accessLane, laneBlocks, laneCrossing } from './accessLane.ts';
 import { boxIsOnDeck, obstacleOfBox } from './box.ts';
-import type { CableRouting } from './routeRuns.ts';
-import type { Run } from './run.ts';
-
-/** What can be wrong with the cables or the box. */
-export type CablingCode =
-  | 'run-no-way'
-  | 'run-no-stock'
-  | 'run-stock-taken'
-  | 'run-unplugged'
-  | 'input-twice'
-  | 'input-beyond-box'
-  | 'more-mics-than-inputs'
-  | 'lane-crossed'
-  | 'lane-blocked'
-  | 'box-in-obstacle'
-  | 'box-off-deck';
-
-/** A fact for the report to judge and the views to put into words. */
-export interface CablingFact {
-  readonly code: CablingCode;
-  /** Mics and pieces it is about, the main one first. */
-  readonly ids: readonly Id[];
-  /** On the deck, kit frame; undefined where it has no place. */
-  readonly place: Vec3 | undefined;
-  /** Lengths in mm, counts and input numbers. */
-  readonly numbers: Readonly<Record<string, number>>;
-}
+import type { CableCount } from './cableCount.ts';
+import type { CableRun, Cables } from './cables.ts';
+import type { CablingCode, CablingFact } from './cablingFact.ts';
+import { onDeck } from './deckFloor.ts';
+import { blockFacts, crossingFacts, stairsFacts } from './laneFacts.ts';
+import type { Obstacle } from './obstacle.ts';
 
 /**
  * What is wrong with the cables of a layout, in the layout's order.
  *
  * K1 run-no-way: no way keeps clear of everything; the mic, then what its cable passes.
- * K2 run-no-stock: no stock length carried reaches; run-stock-taken: those that reach are all taken by other runs (R4); `needed` and
- *    the `longest` carried (0: none).
+ * K2 stock-missing: `count` more cables of a `length` have to be brought, for these mics, beside the `listed` cables of the stock list;
+ *    run-joined: two cables are joined (`longer`, `shorter`) for what one alone does not reach.
  * K3 run-unplugged; input-beyond-box with `input` and `inputs`; input-twice with all mics on the `input`.
  * K4 more-mics-than-inputs: more mics are placed than the box has inputs, plugged or not; `mics` and `inputs`.
- * K5 lane-crossed: a cable lies in the access lane, by `length` (A1, A2).
+ * K5 lane-crossed: cables lie in the access lane (A1, A2), the longest of them by `length`. stairs-crossed: they lie before
+ *    the foot or the head of stairs (A4), but for those that the lane names already.
  * K6 box-in-obstacle: the box really overlaps what stands on the deck; those pieces and mics. The player's foot space counts.
  * K7 box-off-deck: the box stands beside a deck that is higher than the stage floor; cables go over its edge, by `drop`.
  * K8 lane-blocked: what stands in the access lane (A3), the box with no id; it leaves it sideways by `overlap`.
+ * K9 stairs-off-edge: stairs reach beyond the end of their edge, by `beyond`.
+ * K10 run-signal: run and multicore together are so long that the mic's signal shows it (X4): `length`, `levelLoss` and
+ *    `lossAt20k` in dB.
  */
-export function cablingFacts(layout: Layout, routing: CableRouting): readonly CablingFact[] {
-  const { runs } = routing;
+export function cablingFacts(layout: Layout, cables: Cables): readonly CablingFact[] {
+  const { runs, stock, obstacles } = cables;
   return [
     ...runs.flatMap((run) => runFacts(run, layout)),
+    ...stock.missing.map((missing) => missingFact(missing, runs, layout)),
     ...inputsUsedTwice(runs),
     ...tooManyMics(layout),
-    ...laneFacts(runs, layout),
-    ...blockFacts(layout, routing),
-    ...boxFacts(layout, routing),
+    ...crossingFacts(runs, layout),
+    ...blockFacts(layout, obstacles),
+    ...stairsFacts(layout),
+    ...boxFacts(layout, obstacles),
   ];
 }
 
-function runFacts(run: Run, layout: Layout): CablingFact[] {
-  const { mic, input, through, stock, total } = run;
-  const { box, cabling } = layout;
+function runFacts(run: CableRun, layout: Layout): CablingFact[] {
+  const { mic, input, through, total, carried, electrical } = run;
+  const { box } = layout;
   const [start] = run.route;
   const facts: CablingFact[] = [];
   const fact = (
@@ -72,17 +54,31 @@ function runFacts(run: Run, layout: Layout): CablingFact[] {
     facts.push({ code, ids: [mic, ...others.filter((id) => id !== mic)], place, numbers });
   };
   if (through.length > 0) fact('run-no-way', {}, through);
-  if (stock === null) {
-    const carried = cabling.stock.filter(({ count }) => count > 0).map(({ length }) => length);
-    const longest = Math.max(0, ...carried);
-    fact(longest >= total ? 'run-stock-taken' : 'run-no-stock', { needed: total, longest });
+  const [longer, shorter] = carried;
+  if (longer !== undefined && shorter !== undefined) {
+    fact('run-joined', { needed: total, longer, shorter });
+  }
+  if (electrical.matters.length > 0) {
+    const { levelLoss, lossAt20k } = electrical;
+    fact('run-signal', { length: total + box.tail, levelLoss, lossAt20k });
   }
   if (input === null) fact('run-unplugged', {});
   else if (input > box.inputs) fact('input-beyond-box', { input, inputs: box.inputs });
   return facts;
 }
 
-function inputsUsedTwice(runs: readonly Run[]): CablingFact[] {
+function missingFact(
+  { length, count }: CableCount,
+  runs: readonly CableRun[],
+  { cabling }: Layout,
+): CablingFact {
+  const ids = runs.filter(({ missing }) => missing.includes(length)).map(({ mic }) => mic);
+  const listed = cabling.stock.reduce((sum, cables) => sum + cables.count, 0);
+  const numbers = { count, length, listed };
+  return { code: 'stock-missing', ids, which: String(length), place: undefined, numbers };
+}
+
+function inputsUsedTwice(runs: readonly CableRun[]): CablingFact[] {
   const mics = new Map<number, Id[]>();
   for (const { input, mic } of runs) {
     if (input !== null) mics.set(input, [...(mics.get(input) ?? []), mic]);
@@ -98,28 +94,7 @@ function tooManyMics({ mics, box: { inputs } }: Layout): CablingFact[] {
   return [{ code: 'more-mics-than-inputs', ids: [], place: undefined, numbers }];
 }
 
-function laneFacts(runs: readonly Run[], layout: Layout): CablingFact[] {
-  const lane = accessLane(layout);
-  if (!lane) return [];
-  return runs.flatMap(({ mic, route }): CablingFact[] => {
-    const crossing = laneCrossing(lane, route);
-    if (!crossing) return [];
-    const { place, length } = crossing;
-    return [
-      { code: 'lane-crossed', ids: [mic], place: onDeck(layout, place), numbers: { length } },
-    ];
-  });
-}
-
-const blockFacts = (layout: Layout, { obstacles }: CableRouting): CablingFact[] =>
-  laneBlocks(layout, obstacles).map(({ owner, place, overlap }) => ({
-    code: 'lane-blocked',
-    ids: owner === null ? [] : [owner],
-    place: onDeck(layout, place),
-    numbers: { overlap },
-  }));
-
-function boxFacts(layout: Layout, { obstacles }: CableRouting): CablingFact[] {
+function boxFacts(layout: Layout, obstacles: readonly Obstacle[]): CablingFact[] {
   const place = onDeck(layout, layout.box);
   if (!boxIsOnDeck(layout)) {
     const drop = layout.deck.height;
@@ -129,9 +104,4 @@ function boxFacts(layout: Layout, { obstacles }: CableRouting): CablingFact[] {
   const met = obstacles.filter(({ owner, body }) => owner !== null && overlaps(body, box));
   const ids = [...new Set(met.flatMap(({ owner }) => (owner === null ? [] : [owner])))];
   return ids.length > 0 ? [{ code: 'box-in-obstacle', ids, place, numbers: {} }] : [];
-}
-
-function onDeck({ deck }: Layout, p: Vec2<'deck'>): Vec3 {
-  const { x, y } = toKit(deck, p);
-  return { x, y, z: 0 };
 }

@@ -1,7 +1,8 @@
 import type { Rectangle } from '../geometry/plan.ts';
+import type { Vec2, Vec3 } from '../geometry/vector.ts';
 import type { Deck } from '../layout/deck.ts';
 import type { Layout } from '../layout/layout.ts';
-import { toDeck } from '../rig/deckFrame.ts';
+import { toDeck, toKit } from '../rig/deckFrame.ts';
 import type { Keeping } from './obstacle.ts';
 
 /** The deck on the plan, deck frame. */
@@ -13,4 +14,10 @@ export const deckRectangle = ({ width, depth }: Deck): Rectangle<'deck'> => ({
 /** How obstacles of this layout are made. */
 export function keepingOf({ deck, cabling }: Pick<Layout, 'deck' | 'cabling'>): Keeping {
   return { keepAway: cabling.keepAway, toDeck: (p) => toDeck(deck, p) };
+}
+
+/** A place on the deck in the kit frame. */
+export function onDeck({ deck }: Pick<Layout, 'deck'>, p: Vec2<'deck'>): Vec3 {
+  const { x, y } = toKit(deck, p);
+  return { x, y, z: 0 };
 }

@@ -1,18 +1,17 @@
 import { gatherWays } from '../geometry/gatherWays.ts';
 import { wayLength } from '../geometry/plan.ts';
-import { type SharedStretch, sharedStretches } from '../geometry/sharedStretches.ts';
 import type { Place, Tangents } from '../geometry/tangents.ts';
 import type { Vec2 } from '../geometry/vector.ts';
 import type { GatherWeights, WayToGather } from '../geometry/wayTree.ts';
 import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
-import type { Rig } from '../rig/placed.ts';
+import type { PlacedMic, Rig } from '../rig/placed.ts';
 import type { Mm } from '../units/quantity.ts';
-import type { Floors, WayLeg } from './layWay.ts';
+import type { Floors, LaidWay, WayLeg } from './layWay.ts';
+import { type LoomLines, linesOf } from './loomLines.ts';
 import type { CableRouting } from './routeRuns.ts';
 import type { Run } from './run.ts';
 import { runAlong } from './runParts.ts';
-import { serveRuns } from './serveRuns.ts';
 
 type Spot = Vec2<'deck'>;
 
@@ -24,8 +23,8 @@ export interface LoomSettings {
   readonly longest: number;
 }
 
-/** Common practice, no source. */
-export const USUAL_LOOM: LoomSettings = { neatness: 0.5, longest: 1.3 };
+/** How much longer than its own shortest a way may become. Common practice, no source. */
+const USUAL_LONGEST = 1.3;
 
 /** A run as it lies in the loom. */
 export interface LoomedRun {
@@ -35,34 +34,28 @@ export interface LoomedRun {
   readonly extra: Mm;
 }
 
-/** A line of the loom and the mics whose cables lie in it, in the layout's order. Deck frame. */
-export interface LoomStretch {
-  readonly points: readonly Spot[];
-  readonly length: Mm;
-  readonly mics: readonly Id[];
-}
-
-/** A place where cables leave the bundle, as seen from the box: one group for every line but the thickest. */
-export interface Breakout {
-  readonly place: Spot;
-  readonly groups: readonly (readonly Id[])[];
-}
-
-export interface Loom {
+export interface Loom extends LoomLines {
   /** In the layout's order. */
   readonly runs: readonly LoomedRun[];
-  readonly stretches: readonly LoomStretch[];
-  readonly breakouts: readonly Breakout[];
-  /** All ways over the floor: each line once, and with every cable in it counted. */
-  readonly laid: Mm;
-  readonly cable: Mm;
 }
 
 /** Even the neatest loom prefers the shorter of two equally neat ones. */
 const LEAST_EACH = 0.02;
 
+/** Gathers the runs of a layout; takes its rig, its routing, and settings where they are not the layout's own. */
+export type GatherLoom = (
+  layout: Layout,
+  rig: Rig,
+  routing: CableRouting,
+  settings?: LoomSettings,
+) => Loom;
+
+/** The runs of one layout gathered into bundles, as {@link createLoom} does it. */
+export const loomOf: GatherLoom = (layout, rig, routing, settings) =>
+  createLoom()(layout, rig, routing, settings);
+
 /**
- * The runs of a layout gathered into bundles. Takes the routing of the same layout and rig.
+ * Gathers the runs of one layout after another into bundles; what no change touches is kept from the last call.
  *
  * M1 With neatness n, what is made least is n times the laid way (each line once) plus 1 - n times the cable over the floor.
  * M2 No way over the floor becomes longer than `longest` times the run's own shortest.
@@ -71,30 +64,110 @@ const LEAST_EACH = 0.02;
  * M4 Cables for a box beside the deck gather on the deck up to where all go over its edge, and again below.
  * M5 In front of the box each cable leaves for its own input, at most along the row of inputs.
  */
-export function loomOf(
-  layout: Layout,
-  rig: Rig,
-  routing: CableRouting,
-  { neatness, longest }: LoomSettings = USUAL_LOOM,
-): Loom {
+export function createLoom(): GatherLoom {
+  let last: Gathered | undefined;
+  let lines:
+    | { readonly routes: Routes; readonly mics: string; readonly drawn: LoomLines }
+    | undefined;
+  const kept = new Map<Id, KeptRun>();
+  return (layout, rig, routing, settings = settingsOf(layout)) => {
+    const routes =
+      last && isSameGathering(last, routing, settings)
+        ? last.routes
+        : keptWhereEqual(routesIn(routing, settings), last?.routes ?? []);
+    last = { ways: routing.ways, floors: routing.floors, settings, routes };
+    const runs = routes.flatMap((route, i): LoomedRun[] => {
+      const [placed, way] = [rig.mics[i], routing.ways[i]];
+      if (!placed || !way) return [];
+      const run = runOf(kept, placed, { ...way, route }, layout);
+      const shortest = routing.runs[i]?.total ?? run.total;
+      return [{ run, shortest, extra: run.total - shortest }];
+    });
+    const mics = runs.map(({ run }) => run.mic).join(' ');
+    if (lines?.routes !== routes || lines.mics !== mics) {
+      lines = {
+        routes,
+        mics,
+        drawn: linesOf(
+          runs.map(({ run }) => run),
+          lines?.drawn,
+        ),
+      };
+    }
+    return { runs, ...lines.drawn };
+  };
+}
+
+const settingsOf = ({ cabling: { neatness } }: Layout): LoomSettings => ({
+  neatness,
+  longest: USUAL_LONGEST,
+});
+
+type Routes = readonly (readonly Spot[])[];
+
+/** What routes were gathered from. */
+interface Gathered {
+  readonly ways: CableRouting['ways'];
+  readonly floors: Floors;
+  readonly settings: LoomSettings;
+  readonly routes: Routes;
+}
+
+const isSameGathering = (
+  { ways, floors, settings }: Gathered,
+  now: CableRouting,
+  { neatness, longest }: LoomSettings,
+): boolean =>
+  settings.neatness === neatness &&
+  settings.longest === longest &&
+  // Without neatness nothing but the ways counts.
+  (neatness === 0 || floors === now.floors) &&
+  ways.length === now.ways.length &&
+  ways.every((way, i) => way === now.ways[i]);
+
+/** Routes that are as they were, as the objects they were. */
+const keptWhereEqual = (now: Routes, before: Routes): Routes =>
+  now.map((route, i) => {
+    const old = before[i];
+    const isEqual =
+      old?.length === route.length &&
+      old.every((p, k) => p.x === route[k]?.x && p.y === route[k].y);
+    return isEqual ? old : route;
+  });
+
+function routesIn(routing: CableRouting, { neatness, longest }: LoomSettings): Routes {
+  if (neatness === 0) return routing.ways.map(({ route }) => route);
   const weights = { each: Math.max(LEAST_EACH, 1 - neatness), once: neatness };
   const routes = routing.ways.map(({ route }) => [...route]);
-  if (neatness > 0) {
-    for (const floor of ['stage', 'deck'] as const) {
-      for (const { run, leg, points } of gatheredOn(floor, routing, { weights, longest })) {
-        routes[run]?.splice(leg.first, leg.last - leg.first + 1, ...points);
-      }
+  for (const floor of ['stage', 'deck'] as const) {
+    for (const { run, leg, points } of gatheredOn(floor, routing, { weights, longest })) {
+      routes[run]?.splice(leg.first, leg.last - leg.first + 1, ...points);
     }
   }
-  const laid = routes.flatMap((route, i): Run[] => {
-    const [placed, way] = [rig.mics[i], routing.ways[i]];
-    return placed && way ? [runAlong(placed, { ...way, route }, layout)] : [];
-  });
-  const runs = serveRuns(laid, layout.cabling.stock).map((run, i): LoomedRun => {
-    const shortest = routing.runs[i]?.total ?? run.total;
-    return { run, shortest, extra: run.total - shortest };
-  });
-  return { runs, ...drawn(laid) };
+  return routes;
+}
+
+/** A run with what it was made from. */
+interface KeptRun {
+  readonly placed: PlacedMic;
+  readonly way: LaidWay;
+  readonly layout: Layout;
+  readonly run: Run;
+}
+
+function runOf(kept: Map<Id, KeptRun>, placed: PlacedMic, way: LaidWay, layout: Layout): Run {
+  const known = kept.get(placed.mic.id);
+  const isSame =
+    known?.placed === placed &&
+    known.way.route === way.route &&
+    known.way.edges === way.edges &&
+    known.way.through === way.through &&
+    known.layout.cabling === layout.cabling &&
+    known.layout.deck === layout.deck;
+  if (isSame) return known.run;
+  const run = runAlong(placed, way, layout);
+  kept.set(placed.mic.id, { placed, way, layout, run });
+  return run;
 }
 
 interface Gathering {
@@ -146,45 +219,4 @@ function placesOf(points: readonly Spot[], { tangents, free, ends }: Floor): Pla
     ends.set(key, end);
     return end;
   });
-}
-
-function drawn(runs: readonly Run[]): Omit<Loom, 'runs'> {
-  const shared = sharedStretches(runs.map(({ route }) => route));
-  const micsOf = (ways: readonly number[]): readonly Id[] =>
-    ways.flatMap((way) => runs[way]?.mic ?? []);
-  const stretches = shared.map(({ points, length, ways }) => ({
-    points,
-    length,
-    mics: micsOf(ways),
-  }));
-  return {
-    stretches,
-    breakouts: breakoutsOf(shared).map(({ place, groups }) => ({
-      place,
-      groups: groups.map(micsOf),
-    })),
-    laid: shared.reduce((sum, { length }) => sum + length, 0),
-    cable: runs.reduce((sum, { route }) => sum + wayLength(route), 0),
-  };
-}
-
-function breakoutsOf(
-  stretches: readonly SharedStretch<'deck'>[],
-): { readonly place: Spot; readonly groups: readonly (readonly number[])[] }[] {
-  const at = new Map<string, { place: Spot; stretches: SharedStretch<'deck'>[] }>();
-  for (const stretch of stretches) {
-    for (const place of [stretch.points[0], stretch.points.at(-1)]) {
-      if (!place) continue;
-      const key = `${place.x},${place.y}`;
-      const known = at.get(key) ?? { place, stretches: [] };
-      at.set(key, known);
-      known.stretches.push(stretch);
-    }
-  }
-  return [...at.values()]
-    .filter(({ stretches: met }) => met.length > 2)
-    .map(({ place, stretches: met }) => {
-      const thickFirst = met.map(({ ways }) => ways).sort((p, q) => q.length - p.length);
-      return { place, groups: thickFirst.slice(1) };
-    });
 }

@@ -1,4 +1,5 @@
 import { passesThrough } from '../geometry/convexPolygon.ts';
+import type { Vec2 } from '../geometry/vector.ts';
 import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
 import { toDeck } from '../rig/deckFrame.ts';
@@ -11,7 +12,6 @@ import { lazily } from './lazily.ts';
 import type { Keeping, Obstacle } from './obstacle.ts';
 import type { Run } from './run.ts';
 import { runAlong } from './runParts.ts';
-import { serveRuns } from './serveRuns.ts';
 
 /** The cables of a layout: what they keep off, and one run for every mic with the way it is laid, in the layout's order. */
 export interface CableRouting {
@@ -34,13 +34,14 @@ export const routeRuns = (layout: Layout, rig: Rig): readonly Run[] =>
  *
  * C1 The obstacles of a piece or mic are kept while it, the kit's place on the deck and the distance to keep stay; those of a
  *    mic also when it moved but its feet did not.
- * C2 While deck, box and cabling stay, the run of a mic that stays is kept if all obstacles stay, and else if its way touches
- *    none that came and rests on none that went. Of several ways of exactly equal length it may so be another one.
+ * C2 While deck, box and cabling stay, the way of a cable that comes down in the same place for the same input is kept if all
+ *    obstacles stay, and else if it touches none that came and rests on none that went. Of several ways of exactly equal length
+ *    it may so be another one.
  */
 export function createCableRouter(): (layout: Layout, rig: Rig) => CableRouting {
   const obstaclesOf = createObstacleKeeper();
   let last: { layout: Layout; routing: CableRouting; lay: () => LayWay } | undefined;
-  let known = new Map<PlacedMic, KnownRun>();
+  let known = new Map<Id, KnownRun>();
   return (layout, rig) => {
     const found = obstaclesOf(layout, rig);
     const isSameFloor = last !== undefined && sameFloor(last.layout, layout);
@@ -51,18 +52,20 @@ export function createCableRouter(): (layout: Layout, rig: Rig) => CableRouting 
     const floors = last && isKept ? last.routing.floors : createFloors(layout, found);
     const lay = last && isKept ? last.lay : lazily(() => createLayWay(layout, found, floors));
     const runs = rig.mics.map((placed): KnownRun => {
-      const before = isSameFloor ? known.get(placed) : undefined;
-      if (before && (isStill || isUntouched(before, change))) return before;
-      const way = lay()(toDeck(layout.deck, placed.deckPoint), placed.mic.input);
-      return { run: runAlong(placed, way, layout), way };
+      const before = isSameFloor ? known.get(placed.mic.id) : undefined;
+      const stays = before && (isStill || isUntouched(before, change));
+      if (stays && before.placed === placed) return before;
+      const start = toDeck(layout.deck, placed.deckPoint);
+      const { input } = placed.mic;
+      const isSameLine =
+        stays && before.placed.mic.input === input && isSamePlace(before.start, start);
+      const way = isSameLine ? before.way : lay()(start, input);
+      return { placed, start, run: runAlong(placed, way, layout), way };
     });
-    known = new Map(rig.mics.flatMap((placed, i) => pair(placed, runs[i])));
+    known = new Map(runs.map((run) => [run.placed.mic.id, run]));
     const routing = {
       obstacles,
-      runs: serveRuns(
-        runs.map(({ run }) => run),
-        layout.cabling.stock,
-      ),
+      runs: runs.map(({ run }) => run),
       ways: runs.map(({ way }) => way),
       floors,
     };
@@ -72,6 +75,9 @@ export function createCableRouter(): (layout: Layout, rig: Rig) => CableRouting 
 }
 
 interface KnownRun {
+  readonly placed: PlacedMic;
+  /** Where the cable comes down. */
+  readonly start: Vec2<'deck'>;
   readonly run: Run;
   readonly way: LaidWay;
 }
@@ -95,8 +101,7 @@ const isUntouched = ({ way: { route, restsOn } }: KnownRun, { gone, added }: Cha
   !restsOn.some((obstacle) => gone.has(obstacle)) &&
   !added.some(({ outline }) => route.some((p, i) => passesThrough(outline, route[i - 1] ?? p, p)));
 
-const pair = <K, V>(key: K, value: V | undefined): [K, V][] =>
-  value === undefined ? [] : [[key, value]];
+const isSamePlace = (p: Vec2<'deck'>, q: Vec2<'deck'>): boolean => p.x === q.x && p.y === q.y;
 
 const sameFloor = (p: Layout, q: Layout): boolean =>
   p.deck === q.deck && p.box === q.box && p.cabling === q.cabling;

@@ -24,8 +24,6 @@ export interface Run {
   readonly route: readonly Vec2<'deck'>[];
   readonly parts: readonly RunPart[];
   readonly total: Mm;
-  /** The shortest stock length that serves it; null when none carried is long enough. */
-  readonly stock: Mm | null;
   /** Where no way keeps clear of everything: what the route had to pass through. Empty in the usual case. */
   readonly through: readonly Id[];
 }

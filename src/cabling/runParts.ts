@@ -1,5 +1,4 @@
 import { wayLength } from '../geometry/plan.ts';
-import type { Stock } from '../layout/cabling.ts';
 import type { Layout } from '../layout/layout.ts';
 import type { PlacedMic } from '../rig/placed.ts';
 import type { Mm } from '../units/quantity.ts';
@@ -14,8 +13,6 @@ import type { Run, RunPart } from './run.ts';
  *    floor, as long as its route; over the deck's edge, where it goes over it, by the deck's height each time; up to the input;
  *    the loop at the box; and for dressing a share of everything but the loops.
  * R2 Its total is the sum of its parts in that order.
- * R3 By itself it would take the shortest stock length that reaches and of which at least one is carried; what is left for it beside
- *    the other runs is R4's.
  */
 export function runAlong(placed: PlacedMic, way: LaidWay, layout: Layout): Run {
   const { cabling, deck } = layout;
@@ -38,15 +35,9 @@ export function runAlong(placed: PlacedMic, way: LaidWay, layout: Layout): Run {
     route: way.route,
     parts,
     total,
-    stock: shortestThatReaches(cabling.stock, total),
     through: way.through,
   };
 }
 
 const sum = (parts: readonly RunPart[]): Mm =>
   parts.reduce((total, { length }) => total + length, 0);
-
-function shortestThatReaches(stock: Stock, total: Mm): Mm | null {
-  const reach = stock.filter(({ length, count }) => count > 0 && length >= total);
-  return reach.length > 0 ? Math.min(...reach.map(({ length }) => length)) : null;
-}

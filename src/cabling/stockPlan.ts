@@ -1,6 +1,7 @@
 import type { Stock } from '../layout/cabling.ts';
 import type { Id } from '../layout/fields.ts';
 import type { Mm } from '../units/quantity.ts';
+import { type CableCount, counted } from './cableCount.ts';
 import { createPool, type Pool } from './stockPool.ts';
 
 /** Usual lengths of mic cables, in metres and in feet (common practice, from memory). */
@@ -27,12 +28,6 @@ export interface ServedRun {
   readonly missing: readonly Mm[];
   /** What is too much. */
   readonly waste: Mm;
-}
-
-/** How many cables of one length. */
-export interface CableCount {
-  readonly length: Mm;
-  readonly count: number;
 }
 
 export interface StockPlan {
@@ -110,14 +105,6 @@ function toBring(needed: Mm, sizes: readonly Mm[]): readonly Mm[] {
   const rest = needed - whole * longest;
   const last = sizes.find((size) => size >= rest) ?? longest;
   return [...Array.from({ length: whole }, () => longest), last];
-}
-
-function counted(lengths: readonly Mm[]): CableCount[] {
-  const counts = new Map<Mm, number>();
-  for (const length of lengths) counts.set(length, (counts.get(length) ?? 0) + 1);
-  return [...counts]
-    .map(([length, count]) => ({ length, count }))
-    .sort((a, b) => a.length - b.length);
 }
 
 interface Served {

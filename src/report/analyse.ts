@@ -1,5 +1,5 @@
+import { createCables } from '../cabling/cables.ts';
 import { cablingFacts } from '../cabling/cablingFacts.ts';
-import { createCableRouter } from '../cabling/routeRuns.ts';
 import { runTotals } from '../cabling/runTotals.ts';
 import { createClearances } from '../clearance/clearances.ts';
 import type { Layout } from '../layout/layout.ts';
@@ -23,21 +23,22 @@ export function createAnalyst(): Analyst {
   const rigOf = createRigBuilder();
   const clearancesOf = createClearances();
   const standingOf = createStandingFinder();
-  const routingOf = createCableRouter();
+  const cablesOf = createCables();
   return (layout) => {
     const rig = rigOf(layout);
     const clearances = clearancesOf(layout, rig.mics);
-    const routing = routingOf(layout, rig);
+    const cables = cablesOf(layout, rig);
     const findings = sortedFindings([
       ...clearanceFindings(clearances),
       ...standFindings(rig.mics),
       ...standingFindings(standingOf(rig, layout.deck)),
-      ...cableFindings(cablingFacts(layout, routing)),
+      ...cableFindings(cablingFacts(layout, cables)),
       ...reachFindings(layout),
       ...patchFindings(rig, layout),
     ]);
-    const { runs } = routing;
+    const { runs, loom, stock } = cables;
     const totals = runTotals(runs);
-    return { rig, clearances, findings, runs, totals, player: playerFacts(layout) };
+    const player = playerFacts(layout);
+    return { rig, clearances, findings, runs, loom, stock, totals, player };
   };
 }

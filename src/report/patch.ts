@@ -3,6 +3,7 @@ import { earOf, hear } from '../acoustics/hearing.ts';
 import { highPasses } from '../acoustics/highPass.ts';
 import { listenerOf } from '../acoustics/listener.ts';
 import { sourceOf } from '../acoustics/source.ts';
+import { counted } from '../cabling/cableCount.ts';
 import type { Layout } from '../layout/layout.ts';
 import type { CableRow } from '../patch/csv/cableTable.ts';
 import { type InputRow, inputList } from '../patch/inputList.ts';
@@ -30,7 +31,7 @@ export function patchReport(layout: Layout, report: Report): PatchReport {
   const { patch } = layout;
   const rows = inputList(report.rig, patch, startsOf(report.rig, patch.style));
   const pull = pullList(layout, patch, {
-    cables: report.totals.stock,
+    cables: counted(report.runs.flatMap(({ carried, missing }) => [...carried, ...missing])),
     sandbags: report.findings.filter(({ code }) => code === 'stand-may-tip').length,
   });
   return {
@@ -52,19 +53,30 @@ function startsOf(rig: Rig, style: Layout['patch']['style']): readonly HighPassR
   return highPasses(listeners, style);
 }
 
-function cableRows(rows: readonly InputRow[], { runs }: Report): readonly CableRow[] {
+function cableRows(rows: readonly InputRow[], { runs, findings }: Report): readonly CableRow[] {
+  const toCover = new Set(
+    findings
+      .filter(({ code }) => code === 'lane-crossed' || code === 'stairs-crossed')
+      .flatMap(({ about }) => about),
+  );
   const unplugged = Number.POSITIVE_INFINITY;
   return runs
     .toSorted((a, b) => (a.input ?? unplugged) - (b.input ?? unplugged) || 0)
-    .map(({ mic, input, total, stock }) => {
+    .map(({ mic, input, total, extra, parts, carried, missing, through }) => {
       const row = rows.find((each) => each.mic === mic);
       return {
         channel: row?.channel ?? null,
         input,
         name: row?.name ?? mic,
+        parts,
+        extra,
         length: total,
-        stock: stock === null ? [] : [stock],
-        notes: '',
+        stock: carried,
+        missing,
+        notes: [
+          ...(through.length > 0 ? ['no free way'] : []),
+          ...(toCover.has(mic) ? ['cover it'] : []),
+        ],
       };
     });
 }

@@ -15,7 +15,7 @@ export function patchTable(table: PatchTable, layout: Layout, patch: PatchReport
     case 'inputs':
       return inputTable(patch.rows, layout.pieces, layout.patch.splits);
     case 'cables':
-      return cableTable(patch.cables, layout.units);
+      return cableTable(patch.cables, layout.box.tail, layout.units);
     case 'pull':
       return pullTable(patch.pull, patch.strike, layout);
     case 'check':

@@ -1,5 +1,5 @@
-import type { CablingCode } from '../cabling/cablingFacts.ts';
-import type { Run } from '../cabling/run.ts';
+import type { CableRun, Cables } from '../cabling/cables.ts';
+import type { CablingCode } from '../cabling/cablingFact.ts';
 import type { RunTotals } from '../cabling/runTotals.ts';
 import type { MicClearance } from '../clearance/nearest.ts';
 import type { Vec3 } from '../geometry/vector.ts';
@@ -45,7 +45,12 @@ export interface Report {
   readonly clearances: readonly MicClearance[];
   /** Sorted by how bad they are. */
   readonly findings: readonly Finding[];
-  readonly runs: readonly Run[];
+  /** One for every mic, as they lie in the loom. */
+  readonly runs: readonly CableRun[];
+  /** The lines in which the runs lie, and where they part. */
+  readonly loom: Cables['loom'];
+  /** How the cables carried serve the runs. */
+  readonly stock: Cables['stock'];
   readonly totals: RunTotals;
   readonly player: PlayerFacts;
 }
@@ -53,3 +58,5 @@ export interface Report {
 /** The names under which screens use a report's rows. */
 export type ClearanceRow = Report['clearances'][number];
 export type RunRow = Report['runs'][number];
+export type LoomLine = Report['loom']['stretches'][number];
+export type Breakout = Report['loom']['breakouts'][number];

@@ -3,7 +3,7 @@ import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
 import type { Side } from '../player/hands.ts';
 import type { MicPart } from '../rig/placed.ts';
-import type { FindingCode, Report, Severity } from './report.ts';
+import type { FindingCode, Report, RunRow, Severity } from './report.ts';
 import { type SoundJson, soundJson } from './soundJson.ts';
 
 /** The version of the report document that this program writes; raised when a reader of the last one would go wrong. */
@@ -31,7 +31,16 @@ export interface ReportJson {
   readonly totals: {
     readonly cable: number;
     readonly longest: number;
-    readonly stock: readonly { readonly length: number; readonly count: number }[];
+    /** How much of `cable` the loom adds to the runs' own shortest ways. */
+    readonly extra: number;
+    /** All lines on which cables lie, each once. */
+    readonly laid: number;
+    /** Cables carried that the runs take, joined ones each counted. */
+    readonly stock: readonly CableCountJson[];
+    /** Cables that have to be brought beside those carried. */
+    readonly missing: readonly CableCountJson[];
+    /** Runs of two joined cables. */
+    readonly joins: number;
   };
   readonly player: {
     readonly name: string;
@@ -42,6 +51,12 @@ export interface ReportJson {
   /** Worst first. */
   readonly findings: readonly FindingJson[];
   readonly sound: SoundJson;
+}
+
+/** How many cables of one length. */
+export interface CableCountJson {
+  readonly length: number;
+  readonly count: number;
 }
 
 /** One mic against everything that moves. */
@@ -71,8 +86,21 @@ export interface RunJson {
   /** Numbered input of the box; null: not plugged. */
   readonly input: number | null;
   readonly total: number;
-  /** The stock length that serves it; null when none carried is long enough. */
+  /** Its length on its own shortest way, and what the loom adds to that. */
+  readonly shortest: number;
+  readonly extra: number;
+  /** The one stock cable that serves it; null where none does alone. */
   readonly stock: number | null;
+  /** The stock cables that serve it, two where they are joined; none where `missing` says what has to be brought. */
+  readonly cables: readonly number[];
+  readonly missing: readonly number[];
+  /** What run and multicore do to the signal; null unless it is worth telling. Loop in ohm, corner in Hz, losses in dB. */
+  readonly electrical: {
+    readonly loop: number;
+    readonly levelLoss: number;
+    readonly corner: number | null;
+    readonly lossAt20k: number;
+  } | null;
   /** In the order in which the cable is laid; `total` is their sum. */
   readonly parts: readonly { readonly what: string; readonly length: number }[];
   /** Over the deck, deck frame: origin at the deck's centre, with the axes' senses of the kit frame. */
@@ -108,20 +136,15 @@ export function reportJson(layout: Layout, report: Report): ReportJson {
       clearance: finite(clearance),
       nearest: nearest ? nearestJson(nearest) : null,
     })),
-    runs: runs.map(({ mic, input, total, stock, parts, route, through }) => ({
-      mic,
-      name: nameOf(mic),
-      input,
-      total: rounded(total),
-      stock: stock === null ? null : rounded(stock),
-      parts: parts.map(({ what, length }) => ({ what, length: rounded(length) })),
-      route: route.map(({ x, y }) => ({ x: rounded(x), y: rounded(y) })),
-      through,
-    })),
+    runs: runs.map((run) => runJson(run, nameOf(run.mic))),
     totals: {
       cable: rounded(totals.cable),
       longest: rounded(totals.longest),
-      stock: totals.stock.map(({ length, count }) => ({ length: rounded(length), count })),
+      extra: rounded(totals.extra),
+      laid: rounded(report.loom.laid),
+      stock: totals.stock.map(countJson),
+      missing: report.stock.missing.map(countJson),
+      joins: report.stock.joins,
     },
     player: {
       name: layout.player.name,
@@ -141,6 +164,34 @@ export function reportJson(layout: Layout, report: Report): ReportJson {
     sound: soundJson(layout, report),
   };
 }
+
+const runJson = (run: RunRow, name: string): RunJson => ({
+  mic: run.mic,
+  name,
+  input: run.input,
+  total: rounded(run.total),
+  shortest: rounded(run.shortest),
+  extra: rounded(run.extra),
+  stock: run.carried.length === 1 && run.carried[0] !== undefined ? rounded(run.carried[0]) : null,
+  cables: run.carried.map(rounded),
+  missing: run.missing.map(rounded),
+  electrical: run.electrical.matters.length > 0 ? electricalJson(run.electrical) : null,
+  parts: run.parts.map(({ what, length }) => ({ what, length: rounded(length) })),
+  route: run.route.map(({ x, y }) => ({ x: rounded(x), y: rounded(y) })),
+  through: run.through,
+});
+
+const electricalJson = ({ loop, levelLoss, corner, lossAt20k }: RunRow['electrical']) => ({
+  loop: rounded(loop),
+  levelLoss: rounded(levelLoss),
+  corner: finite(corner),
+  lossAt20k: rounded(lossAt20k),
+});
+
+const countJson = ({ length, count }: CableCountJson): CableCountJson => ({
+  length: rounded(length),
+  count,
+});
 
 const nearestJson = ({ movement, part, micPart, onMic, onMoving }: Nearest): NearestJson => ({
   movement: 'at' in movement ? { ...movement, at: rounded(movement.at) } : movement,

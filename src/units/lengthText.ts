@@ -24,6 +24,12 @@ export function showLongLength(length: Mm, unit: LengthUnit): string {
   return unit === 'mm' ? `${(length / 1000).toFixed(1)} m` : `${(length / 304.8).toFixed(1)} ft`;
 }
 
+/** The length of a stock cable as the trade says it: `5 m`, `7.5 m`, `25 ft`; never more than two decimals. */
+export function showCableLength(length: Mm, unit: LengthUnit): string {
+  const value = unit === 'mm' ? length / 1000 : length / 304.8;
+  return `${Number(value.toFixed(2))} ${unit === 'mm' ? 'm' : 'ft'}`;
+}
+
 /**
  * Reads a length as a person types it: `120`, `120 mm`, `12 cm`, `1.2 m`, `14 in`, `14"`, with point or comma.
  * A bare number is in the unit shown. Undefined when it is not a length.

@@ -3,7 +3,6 @@ import { accessLane } from '../../src/cabling/accessLane.ts';
 import { boxIsOnDeck, obstacleOfBox } from '../../src/cabling/box.ts';
 import { type BoxSpot, type BoxSpots, boxSpots, USUAL_SPOTS } from '../../src/cabling/boxSpots.ts';
 import { createCableRouter } from '../../src/cabling/routeRuns.ts';
-import { runTotals } from '../../src/cabling/runTotals.ts';
 import { overlaps } from '../../src/geometry/convexPolygon.ts';
 import type { Layout } from '../../src/layout/layout.ts';
 import { buildRig } from '../../src/rig/buildRig.ts';
@@ -17,10 +16,16 @@ function spotsOf(layout: Layout, settings = USUAL_SPOTS): BoxSpots {
   }
 }
 
+const sum = (all: readonly number[]): number => all.reduce((total, one) => total + one, 0);
 const routed = (layout: Layout, { box }: BoxSpot) => {
   const there = { ...layout, box };
   const { runs } = createCableRouter()(there, buildRig(there));
-  return { ...runTotals(runs), blocked: runs.filter(({ through }) => through.length > 0).length };
+  const totals = runs.map(({ total }) => total);
+  return {
+    cable: sum(totals),
+    longest: Math.max(0, ...totals),
+    blocked: runs.filter(({ through }) => through.length > 0).length,
+  };
 };
 
 describe('box spots along the edges of the deck', () => {

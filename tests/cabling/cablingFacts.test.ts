@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { type CablingFact, cablingFacts } from '../../src/cabling/cablingFacts.ts';
-import { createCableRouter } from '../../src/cabling/routeRuns.ts';
+import { cablesOf } from '../../src/cabling/cables.ts';
+import type { CablingFact } from '../../src/cabling/cablingFact.ts';
+import { cablingFacts } from '../../src/cabling/cablingFacts.ts';
 import {
   usualKick,
   usualPedal,
@@ -17,7 +18,7 @@ const stocked: Layout = {
 };
 function factsOf(layout: Layout, mics: readonly PlacedMic[]): readonly CablingFact[] {
   const [placed, rig] = withMics(layout, mics);
-  return cablingFacts(placed, createCableRouter()(placed, rig));
+  return cablingFacts(placed, cablesOf(placed, rig));
 }
 const mic = hangingMic('mic', { x: 0, y: 500 }, 1);
 
@@ -39,18 +40,43 @@ describe('facts about the cables', () => {
     expect(fact?.place?.z).toBe(0);
   });
 
-  it('K2: no cable is long enough: what is needed and the longest carried', () => {
+  it('K2: how many more of which length have to be brought, and for whom', () => {
     const stock = [
       { length: 2000, count: 5 },
-      { length: 3000, count: 1 },
+      { length: 5000, count: 1 },
       { length: 20_000, count: 0 },
     ];
     const layout = { ...stocked, cabling: { ...stocked.cabling, stock } };
-    const [fact] = factsOf(layout, [mic]);
-    expect(fact).toMatchObject({ code: 'run-no-stock', ids: ['mic'], numbers: { longest: 3000 } });
-    expect(fact?.numbers.needed).toBeGreaterThan(3000);
+    const mics = [1, 2, 3].map((i) => hangingMic(`mic-${i}`, { x: 0, y: 300 * i }, i));
+    const facts = factsOf(layout, mics).filter(({ code }) => code === 'stock-missing');
+    expect(facts).toHaveLength(1);
+    expect(facts[0]).toMatchObject({ numbers: { length: 5000, listed: 6 } });
+    expect(facts[0]?.numbers.count).toBe(facts[0]?.ids.length);
     const [none] = factsOf(bareLayout, [mic]);
-    expect(none?.numbers.longest).toBe(0);
+    expect(none).toMatchObject({ code: 'stock-missing', ids: ['mic'], numbers: { listed: 0 } });
+  });
+
+  it('K2: a join, its two cables the longer first', () => {
+    const cabling = { ...stocked.cabling, stock: [{ length: 3000, count: 2 }] };
+    const [fact, ...others] = factsOf({ ...stocked, cabling }, [mic]);
+    expect(others).toEqual([]);
+    expect(fact).toMatchObject({ code: 'run-joined', numbers: { longer: 3000, shorter: 3000 } });
+    expect(fact?.numbers.needed).toBeGreaterThan(3000);
+  });
+
+  it('K10: a multicore of 100 m matters to a ribbon, one of 15 m to nobody', () => {
+    const [ribbon] = [mic].map((placed) => ({
+      ...placed,
+      micClass: { ...placed.micClass, type: 'ribbon' as const },
+    }));
+    if (!ribbon) throw new Error('a mic was expected');
+    const far = { ...stocked, box: { ...stocked.box, tail: 100_000 } };
+    const [fact] = factsOf(far, [ribbon]);
+    expect(fact?.code).toBe('run-signal');
+    expect(fact?.numbers.lossAt20k).toBeGreaterThan(0.5);
+    expect(fact?.numbers.levelLoss).toBeLessThan(0.5);
+    expect(factsOf(far, [mic])).toEqual([]);
+    expect(factsOf(stocked, [ribbon])).toEqual([]);
   });
 
   it('K3: not plugged, plugged into an input that is not there, two on one input', () => {
@@ -88,6 +114,47 @@ describe('facts about the cables', () => {
     expect(facts.map(({ code, ids }) => [code, ids])).toEqual([['lane-crossed', ['far']]]);
     expect(facts[0]?.place?.x).toBeCloseTo(0, 6);
     expect(facts[0]?.numbers.length).toBeGreaterThan(599);
+  });
+
+  it('K5: a bundle that crosses is one fact; cables before other stairs are one of theirs', () => {
+    const stairs = [
+      { edge: 'back', offset: 0, width: 900 },
+      { edge: 'right', offset: 1000, width: 900 },
+    ] as const;
+    const layout: Layout = {
+      ...stocked,
+      deck: { ...stocked.deck, stairs: [...stairs] },
+      box: { ...stocked.box, y: -1000 },
+    };
+    const mics = [
+      hangingMic('one', { x: 1500, y: -1000 }, 2),
+      hangingMic('two', { x: 1500, y: -1300 }, 3),
+    ];
+    const facts = factsOf(layout, mics).map(({ code, ids }) => [code, ids]);
+    expect(facts).toEqual([['lane-crossed', ['one', 'two']]]);
+    const away = { ...layout, box: { ...layout.box, x: 2000, y: 1700, turn: 270 } };
+    const near = [
+      hangingMic('near', { x: 2800, y: 500 }, 1),
+      hangingMic('off', { x: 1500, y: 1000 }, 2),
+    ];
+    expect(factsOf(away, near).map(({ code, ids }) => [code, ids])).toEqual([
+      ['stairs-crossed', ['near']],
+    ]);
+  });
+
+  it('K9: stairs beyond the end of their edge, which lead nowhere', () => {
+    const stairs = (offset: number): Layout => ({
+      ...stocked,
+      deck: { ...stocked.deck, stairs: [{ edge: 'back', offset, width: 900 }] },
+    });
+    expect(factsOf(stairs(2550), [])).toEqual([]);
+    const [fact, ...others] = factsOf(stairs(2650), []);
+    expect(others).toEqual([]);
+    expect(fact).toMatchObject({ code: 'stairs-off-edge', ids: [], numbers: { beyond: 100 } });
+    // Wholly beside the deck they are no way out: nothing crosses a lane to them.
+    const far = { ...stairs(9000), box: { ...stocked.box, y: -1000 } };
+    const crossing = factsOf(far, [hangingMic('far', { x: 2500, y: -1000 }, 2)]);
+    expect(crossing.map(({ code }) => code)).toEqual(['stairs-off-edge']);
   });
 
   it('K8: what stands in the way to the stairs, once each, and how far aside it must go', () => {
@@ -130,7 +197,7 @@ describe('facts about the cables', () => {
 
   it('every starting kit has clear ways for all its cables and needs no cable it does not carry', () => {
     for (const layout of startingLayouts) {
-      const facts = cablingFacts(layout, createCableRouter()(layout, buildRig(layout)));
+      const facts = cablingFacts(layout, cablesOf(layout, buildRig(layout)));
       expect(facts.filter(({ code }) => code !== 'lane-crossed')).toEqual([]);
     }
   });

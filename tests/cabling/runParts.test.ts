@@ -2,7 +2,6 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { INPUT_HEIGHT } from '../../src/cabling/box.ts';
 import { runAlong } from '../../src/cabling/runParts.ts';
-import type { Layout } from '../../src/layout/layout.ts';
 import { bareLayout, hangingMic } from './scenes.ts';
 
 const mic = hangingMic('mic', { x: 0, y: 0 }, 3);
@@ -17,10 +16,6 @@ const way = {
   restsOn: null,
   legs: [],
 };
-const withStock = (stock: Layout['cabling']['stock']): Layout => ({
-  ...bareLayout,
-  cabling: { ...bareLayout.cabling, stock },
-});
 
 describe('a run', () => {
   it('R1: lists its parts in the order in which it is laid, worked by hand', () => {
@@ -40,7 +35,6 @@ describe('a run', () => {
       route: way.route,
       parts: [],
       total: 3716,
-      stock: null,
       through: ['kick'],
     });
   });
@@ -81,21 +75,5 @@ describe('a run', () => {
         },
       ),
     );
-  });
-
-  it('R3: takes the shortest stock that reaches and is carried', () => {
-    const stockOf = (stock: Layout['cabling']['stock']) =>
-      runAlong(mic, way, withStock(stock)).stock;
-    expect(stockOf([])).toBeNull();
-    expect(stockOf([{ length: 3715.9, count: 9 }])).toBeNull();
-    expect(stockOf([{ length: 3716, count: 1 }])).toBe(3716);
-    expect(
-      stockOf([
-        { length: 10_000, count: 2 },
-        { length: 5000, count: 1 },
-        { length: 4000, count: 0 },
-        { length: 7500, count: 1 },
-      ]),
-    ).toBe(5000);
   });
 });

@@ -1,24 +1,26 @@
 import { expect, it } from 'vitest';
-import type { Run } from '../../src/cabling/run.ts';
 import { runTotals } from '../../src/cabling/runTotals.ts';
 
-const run = (total: number, stock: number | null): Run => ({
-  mic: 'mic',
-  input: 1,
-  route: [],
-  parts: [],
+const run = (total: number, extra: number, carried: readonly number[]) => ({
   total,
-  stock,
-  through: [],
+  extra,
+  carried,
 });
 
-it('adds up all cable, finds the longest and counts the stock, shortest first', () => {
-  expect(runTotals([])).toEqual({ cable: 0, longest: 0, stock: [] });
-  expect(runTotals([run(4000, 5000), run(9000, null), run(1500, 2000), run(4500, 5000)])).toEqual({
-    cable: 19_000,
+it('adds up all cable, finds the longest and counts the stock, joined ones each, shortest first', () => {
+  expect(runTotals([])).toEqual({ cable: 0, longest: 0, extra: 0, stock: [] });
+  const runs = [
+    run(4000, 200, [5000]),
+    run(9000, 0, []),
+    run(1500, 10, [2000]),
+    run(6500, 90, [5000, 2000]),
+  ];
+  expect(runTotals(runs)).toEqual({
+    cable: 21_000,
     longest: 9000,
+    extra: 300,
     stock: [
-      { length: 2000, count: 1 },
+      { length: 2000, count: 2 },
       { length: 5000, count: 2 },
     ],
   });

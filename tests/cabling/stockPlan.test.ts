@@ -1,6 +1,5 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { assignStock } from '../../src/cabling/assignStock.ts';
 import {
   FOOT_SIZES,
   METRIC_SIZES,
@@ -88,18 +87,6 @@ describe('the stock plan', () => {
         const brought = missing.flatMap(({ length, count }) => Array<number>(count).fill(length));
         const short = runs.flatMap((run) => run.missing).sort((a, b) => a - b);
         expect(brought).toEqual(short);
-      }),
-    );
-  });
-
-  it('S3: gives out single cables as the simple assignment does, where they are enough', () => {
-    fc.assert(
-      fc.property(lengths(10), lengths(14), (needed, cables) => {
-        const simple = assignStock(needed, stockOf(cables));
-        fc.pre(simple.every((cable) => cable !== null));
-        const { runs, joins, missing } = planStock(needsOf(needed), stockOf(cables), sizes);
-        expect(runs.map(({ carried }) => carried)).toEqual(simple.map((cable) => [cable]));
-        expect([joins, missing]).toEqual([0, []]);
       }),
     );
   });

@@ -90,12 +90,31 @@ describe('a finding says', () => {
 
   test('that the cables carried do not serve every run', () => {
     const one = { ...start, cabling: { ...start.cabling, stock: [{ length: 10_000, count: 1 }] } };
-    const { runs, totals, findings } = fresh(one);
+    const { runs, totals, stock, findings } = fresh(one);
     expect(totals.stock).toEqual([{ length: 10_000, count: 1 }]);
-    const without = runs.filter(({ stock }) => stock === null).map(({ mic }) => mic);
+    const without = runs.filter(({ carried }) => carried.length === 0).map(({ mic }) => mic);
     expect(without).toHaveLength(runs.length - 1);
-    const told = findings.filter(({ code }) => code === 'run-stock-taken');
+    expect(stock.missing).toEqual([{ length: 10_000, count: without.length }]);
+    const told = findings.filter(({ code }) => code === 'stock-missing');
+    expect(told).toMatchObject([{ numbers: { length: 10_000, count: without.length, listed: 1 } }]);
     expect(told.flatMap(({ about }) => about).toSorted()).toEqual(without.toSorted());
+  });
+
+  test('that two cables are joined where no single one reaches', () => {
+    const short = { ...start.cabling, stock: [{ length: 4000, count: 40 }] };
+    const { runs, stock, findings } = fresh({ ...start, cabling: short });
+    const joined = runs.filter(({ carried }) => carried.length === 2).map(({ mic }) => mic);
+    expect(joined).not.toEqual([]);
+    expect(stock.joins).toBe(joined.length);
+    const told = findings.filter(({ code }) => code === 'run-joined');
+    expect(told.flatMap(({ about }) => about).toSorted()).toEqual(joined.toSorted());
+  });
+
+  test('what is missing in the feet of a layout in inches', () => {
+    const none: Layout = { ...start, units: 'in', cabling: { ...start.cabling, stock: [] } };
+    const { stock } = fresh(none);
+    expect(stock.missing.length).toBeGreaterThan(0);
+    for (const { length } of stock.missing) expect((length / 304.8) % 1).toBeCloseTo(0, 9);
   });
 
   test('that a hand cannot reach a piece', () => {

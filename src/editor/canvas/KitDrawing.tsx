@@ -1,7 +1,7 @@
 import { memo, useCallback, useMemo, useState } from 'react';
 import type { Layout } from '../../layout/layout.ts';
 import { createFigures } from '../../report/figure.ts';
-import type { Report, RunRow } from '../../report/report.ts';
+import type { Breakout, LoomLine, Report } from '../../report/report.ts';
 import type { PlacedMic, PlacedPiece } from '../../rig/placed.ts';
 import type { Palette } from '../palette.ts';
 import { paintBox } from '../shapes/box.ts';
@@ -10,7 +10,7 @@ import { paintMic } from '../shapes/mic.ts';
 import type { Pen } from '../shapes/pen.ts';
 import { drawingHeight, paintPiece } from '../shapes/piece.ts';
 import { paintPlayer } from '../shapes/player.ts';
-import { paintRun, type RunWeight } from '../shapes/run.ts';
+import { paintBreakout, paintStretch, type RunWeight } from '../shapes/run.ts';
 import { Drawn } from './Drawn.tsx';
 import { KitFrame } from './Frames.tsx';
 import { keyOf, type Moving } from './useMoving.ts';
@@ -37,14 +37,27 @@ export function KitDrawing(props: Props) {
   );
   const pieces = sorted.filter(({ piece }) => isMine(keyOf.piece(piece.id)));
   const mics = rig.mics.filter(({ mic }) => isMine(keyOf.mic(mic.id)));
-  const runs = props.showRuns ? report.runs.filter(({ mic }) => isMine(keyOf.run(mic))) : [];
+  const lines = props.showRuns
+    ? report.loom.stretches.filter((line) => isMine(keyOf.line(line)))
+    : [];
+  const breakouts = props.showRuns
+    ? report.loom.breakouts.filter((breakout) => isMine(keyOf.breakout(breakout)))
+    : [];
   return (
     <>
-      {runs.map((run) => (
-        <RunDrawing
-          key={run.mic}
-          run={run}
-          weight={selectedMic === null ? 'plain' : run.mic === selectedMic ? 'strong' : 'faint'}
+      {lines.map((line) => (
+        <LineDrawing
+          key={keyOf.line(line)}
+          line={line}
+          weight={weightOf(line.mics, selectedMic)}
+          colours={colours}
+        />
+      ))}
+      {breakouts.map((breakout) => (
+        <BreakoutDrawing
+          key={keyOf.breakout(breakout)}
+          breakout={breakout}
+          weight={weightOf(breakout.mics, selectedMic)}
           colours={colours}
         />
       ))}
@@ -94,14 +107,37 @@ function PlayerDrawing({ layout, colours }: LayoutProps) {
   return <Drawn paint={paint} colours={colours} />;
 }
 
-interface RunProps {
-  readonly run: RunRow;
+function weightOf(mics: readonly string[], selectedMic: string | null): RunWeight {
+  if (selectedMic === null) return 'plain';
+  return mics.includes(selectedMic) ? 'strong' : 'faint';
+}
+
+interface LineProps {
+  readonly line: LoomLine;
   readonly weight: RunWeight;
   readonly colours: Palette;
 }
 
-const RunDrawing = memo(function RunDrawing({ run, weight, colours }: RunProps) {
-  const paint = useCallback((pen: Pen) => paintRun(pen, run.route, weight), [run.route, weight]);
+const LineDrawing = memo(function LineDrawing({ line, weight, colours }: LineProps) {
+  const paint = useCallback(
+    (pen: Pen) => paintStretch(pen, line.points, line.mics.length, weight),
+    [line, weight],
+  );
+  return <Drawn paint={paint} colours={colours} />;
+});
+
+interface BreakoutProps {
+  readonly breakout: Breakout;
+  readonly weight: RunWeight;
+  readonly colours: Palette;
+}
+
+const BreakoutDrawing = memo(function BreakoutDrawing(props: BreakoutProps) {
+  const { breakout, weight, colours } = props;
+  const paint = useCallback(
+    (pen: Pen) => paintBreakout(pen, breakout.place, breakout.mics.length, weight),
+    [breakout, weight],
+  );
   return <Drawn paint={paint} colours={colours} />;
 });
 

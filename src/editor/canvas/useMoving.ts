@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import type { Breakout, LoomLine } from '../../report/report.ts';
 import { type OpenLayout, useSession } from '../../session/session.ts';
 
 /**
@@ -10,7 +11,9 @@ export type Moving = ReadonlySet<string>;
 export const keyOf = {
   piece: (id: string): string => `piece ${id}`,
   mic: (id: string): string => `mic ${id}`,
-  run: (mic: string): string => `run ${mic}`,
+  /** Lines of the loom go by the cables in them: while a mic is dragged, most lines keep theirs. */
+  line: ({ mics, nth }: LoomLine): string => `line ${nth} ${mics.join(' ')}`,
+  breakout: ({ groups, nth }: Breakout): string => `breakout ${nth} ${groups.join(' ')}`,
   box: 'box',
 } as const;
 
@@ -48,17 +51,19 @@ function moved(drawn: Drawn, open: OpenLayout): Drawn {
 /** What is not the same object any more: edits and the analysis share what they don't change. */
 export function movedSince(before: OpenLayout, now: OpenLayout): Moving {
   if (before.layout.id !== now.layout.id) return nothing;
-  const { rig, runs } = before.report;
+  const { rig, loom } = before.report;
   const known = new Set<unknown>([
     before.layout.box,
     ...rig.pieces,
     ...rig.mics,
-    ...runs.map(({ route }) => route),
+    ...loom.stretches,
+    ...loom.breakouts,
   ]);
   const keys = [
     ...now.report.rig.pieces.map((placed) => [keyOf.piece(placed.piece.id), placed] as const),
     ...now.report.rig.mics.map((placed) => [keyOf.mic(placed.mic.id), placed] as const),
-    ...now.report.runs.map(({ mic, route }) => [keyOf.run(mic), route] as const),
+    ...now.report.loom.stretches.map((line) => [keyOf.line(line), line] as const),
+    ...now.report.loom.breakouts.map((breakout) => [keyOf.breakout(breakout), breakout] as const),
     [keyOf.box, now.layout.box] as const,
   ].flatMap(([key, value]) => (known.has(value) ? [] : [key]));
   return new Set(keys);

@@ -138,7 +138,7 @@ function runLabel(lettered: Lettered, run: RunRow): readonly Lettering[] {
   const quiet = selection?.kind === 'mic' && !chosen;
   if (quiet || run.input === null || run.route.length < 2) return [];
   const look: LabelLook = { kind: 'input', strong: chosen };
-  const way = run.route.map((spot) => toScreen(kitView.view, spot));
+  const way = ownWay(lettered, run).map((spot) => toScreen(kitView.view, spot));
   const places = SHARES.map((share) => pointAlong(way, share));
   const at = places[0] ?? { x: 0, y: 0 };
   return [
@@ -154,6 +154,14 @@ function runLabel(lettered: Lettered, run: RunRow): readonly Lettering[] {
       },
     },
   ];
+}
+
+/** Where a cable lies by itself, nearest to its mic: in a bundle nobody could tell whose number it is. All of it where it never does. */
+function ownWay({ report }: Lettered, run: RunRow): RunRow['route'] {
+  const [own] = report.loom.stretches.filter(
+    ({ mics }) => mics.length === 1 && mics[0] === run.mic,
+  );
+  return own?.points ?? run.route;
 }
 
 /** The point at a share of a way's length. */

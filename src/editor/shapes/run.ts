@@ -1,21 +1,48 @@
 import type { Vec2 } from '../../geometry/vector.ts';
-import { apart, type Pen, strokePath, strokeThick, traceLine } from './pen.ts';
+import { apart, fillPath, type Pen, strokePath, strokeThick, traceDisc, traceLine } from './pen.ts';
 
 /** Outer diameter of a mic cable, mm. */
 const CABLE = 6.5;
+/** Least width of a single cable, px; a bundle is as much wider as its real width is, but for the tightest packing. */
+const LEAST = 1.75;
+const STRONG = 3;
+/** Least radius of a breakout, px. */
+const BREAKOUT = 3.5;
 
-/** A run is strong when its mic is selected, faint when another mic is. */
+/** A line is strong when the selected mic's cable lies in it, faint when only others do. */
 export type RunWeight = 'plain' | 'strong' | 'faint';
 
-/** A cable's way over the deck (deck frame). */
-export function paintRun(pen: Pen, route: readonly Vec2<'deck'>[], weight: RunWeight): void {
-  const strong = weight === 'strong';
+/** A line of the loom over the deck (deck frame): as wide as the cables in it together. */
+export function paintStretch(
+  pen: Pen,
+  points: readonly Vec2<'deck'>[],
+  cables: number,
+  weight: RunWeight,
+): void {
+  const wide = Math.sqrt(cables);
+  const least = (weight === 'strong' ? STRONG : LEAST) * wide;
   apart(pen, () => {
     pen.canvas.globalAlpha = weight === 'faint' ? 0.4 : 1;
     pen.canvas.lineCap = 'round';
     pen.canvas.lineJoin = 'round';
-    traceLine(pen, ...route);
-    strokePath(pen, pen.colours.deck, strong ? 6 : 4);
-    strokeThick(pen, pen.colours.cable, CABLE, strong ? 3 : 1.75);
+    traceLine(pen, ...points);
+    strokePath(pen, pen.colours.deck, least + 2.5);
+    strokeThick(pen, pen.colours.cable, CABLE * wide, least);
+  });
+}
+
+/** Where cables leave the bundle: a ring round the tie that holds them. */
+export function paintBreakout(
+  pen: Pen,
+  { x, y }: Vec2<'deck'>,
+  cables: number,
+  weight: RunWeight,
+): void {
+  const radius = Math.max(CABLE * Math.sqrt(cables), BREAKOUT * pen.px);
+  apart(pen, () => {
+    pen.canvas.globalAlpha = weight === 'faint' ? 0.4 : 1;
+    traceDisc(pen, { x, y }, radius);
+    fillPath(pen, pen.colours.deck);
+    strokePath(pen, pen.colours.cable, 1.5);
   });
 }

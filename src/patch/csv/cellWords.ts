@@ -2,9 +2,9 @@ import { standSpec } from '../../layout/catalogue/standClasses.ts';
 import type { Id } from '../../layout/fields.ts';
 import type { Mount } from '../../layout/mics/mount.ts';
 import type { Insert, Split } from '../../layout/patch.ts';
+import { type BandColour, colourBands } from '../../units/colourCode.ts';
 import type { LengthUnit } from '../../units/lengthText.ts';
 import type { Mm } from '../../units/quantity.ts';
-import { type BandColour, colourBands } from '../colourCode.ts';
 import type { InputRow } from '../inputList.ts';
 import type { HeadPlace, PatchSource } from '../pickup.ts';
 

@@ -1,10 +1,9 @@
-import type { CablingCode, CablingFact } from '../../cabling/cablingFacts.ts';
+import type { CablingCode, CablingFact } from '../../cabling/cablingFact.ts';
 import type { Finding, Severity } from '../report.ts';
 
 const SEVERITY: { readonly [Code in CablingCode]: Severity } = {
   'run-no-way': 'stop',
-  'run-no-stock': 'stop',
-  'run-stock-taken': 'stop',
+  'stock-missing': 'stop',
   'input-twice': 'stop',
   'input-beyond-box': 'stop',
   'more-mics-than-inputs': 'stop',
@@ -12,13 +11,20 @@ const SEVERITY: { readonly [Code in CablingCode]: Severity } = {
   'run-unplugged': 'warn',
   'lane-crossed': 'warn',
   'lane-blocked': 'warn',
+  'stairs-crossed': 'warn',
+  'stairs-off-edge': 'warn',
+  'run-joined': 'note',
+  'run-signal': 'note',
   'box-off-deck': 'note',
 };
 
 /** What is wrong with cables and box, as findings. */
 export const cableFindings = (facts: readonly CablingFact[]): readonly Finding[] =>
-  facts.map(({ code, ids, place, numbers }) => ({
-    key: [code, ...ids, numbers['input'] ?? ''].join(':'),
+  facts.map(({ code, ids, which, place, numbers }) => ({
+    key:
+      which === undefined
+        ? [code, ...ids, numbers['input'] ?? ''].join(':')
+        : [code, which].join(':'),
     code,
     severity: SEVERITY[code],
     about: ids,

@@ -1,6 +1,6 @@
 import { cablingSchema } from '../../layout/cabling.ts';
 import { setCabling } from '../../layout/edit/stage.ts';
-import { LENGTH, PERCENT } from '../fields/measure.ts';
+import { GATHERED, LENGTH, PERCENT } from '../fields/measure.ts';
 import { NumberField } from '../fields/NumberField.tsx';
 import { limitsOf } from '../fields/reading.ts';
 import { Group } from '../parts/Group.tsx';
@@ -20,7 +20,10 @@ export function CablingFields() {
     />
   );
   return (
-    <Group title="How runs are laid">
+    <Group
+      title="How runs are laid"
+      hint="Gathered: from 0 %, where every cable takes its own shortest way, to 100 %, with as few lines on the floor as can be. At most 1.3 times the shortest way."
+    >
       {length('loopAtMic', 'Loop at the mic')}
       {length('loopAtBox', 'Loop at the box')}
       <NumberField
@@ -32,6 +35,14 @@ export function CablingFields() {
         apply={(layout, dressing) => setCabling(layout, { dressing })}
       />
       {length('keepAway', 'Kept off what stands')}
+      <NumberField
+        label="Gathered"
+        step="How far cables gather"
+        value={cabling.neatness}
+        measure={GATHERED}
+        limits={limitsOf(cablingSchema.shape.neatness)}
+        apply={(layout, neatness) => setCabling(layout, { neatness })}
+      />
     </Group>
   );
 }

@@ -1,9 +1,10 @@
-import { useId } from 'react';
+import { useEffect, useId, useRef } from 'react';
 import type { RunRow } from '../../report/report.ts';
 import { showLength, showLongLength } from '../../units/lengthText.ts';
 import { useOpen } from '../parts/useOpen.ts';
+import { BoxInput } from '../patch/BoxInput.tsx';
 import { listed, nameOf } from '../words/nameOf.ts';
-import { inputWords, runPartWords, stockWords } from '../words/runWords.ts';
+import { loomWords, runPartWords, signalWords, stockWords } from '../words/runWords.ts';
 
 interface RunLineProps {
   readonly run: RunRow;
@@ -11,12 +12,22 @@ interface RunLineProps {
   readonly onToggle: () => void;
 }
 
-/** One run; tapped, it shows its parts. */
+/** One run; tapped, it shows its parts, and comes into view whole. */
 export function RunLine({ run, shown, onToggle }: RunLineProps) {
   const { layout } = useOpen();
   const moreId = useId();
+  const line = useRef<HTMLLIElement>(null);
+  useEffect(() => {
+    if (shown) line.current?.scrollIntoView({ block: 'nearest' });
+  }, [shown]);
+  const isShort = run.carried.length === 0 || run.through.length > 0;
+  const notes = [
+    ...(run.through.length > 0 ? ['no free way'] : []),
+    stockWords(run, layout),
+    loomWords(run, layout),
+  ].filter((note) => note !== undefined);
   return (
-    <li className={shown ? 'line shown' : 'line'}>
+    <li className={shown ? 'line shown' : 'line'} ref={line}>
       <button
         type="button"
         className="line-button"
@@ -24,15 +35,10 @@ export function RunLine({ run, shown, onToggle }: RunLineProps) {
         aria-controls={moreId}
         onClick={onToggle}
       >
-        <span className="input-number">
-          <span className="spoken">{inputWords(run.input)}: </span>
-          <span aria-hidden="true">{run.input ?? '–'}</span>
-        </span>
+        <BoxInput input={run.input} />
         <span className="line-text">
           <span className="line-name">{nameOf(layout, run.mic)}</span>
-          <span className={run.stock === null ? 'line-note struck' : 'line-note'}>
-            {stockWords(run, layout)}
-          </span>
+          <span className={isShort ? 'line-note struck' : 'line-note'}>{notes.join(' · ')}</span>
         </span>
         <span className="line-number">{showLongLength(run.total, layout.units)}</span>
       </button>
@@ -45,6 +51,8 @@ export function RunLine({ run, shown, onToggle }: RunLineProps) {
 
 function RunParts({ run }: { readonly run: RunRow }) {
   const { layout } = useOpen();
+  const show = (length: number) => showLength(length, layout.units);
+  const signal = signalWords(run, layout);
   return (
     <div className="line-more">
       <table className="parts">
@@ -53,14 +61,18 @@ function RunParts({ run }: { readonly run: RunRow }) {
           {run.parts.map((part) => (
             <tr key={`${part.what} ${part.length}`}>
               <th scope="row">{runPartWords(part.what)}</th>
-              <td>{showLength(part.length, layout.units)}</td>
+              <td>{show(part.length)}</td>
             </tr>
           ))}
         </tbody>
         <tfoot>
           <tr>
             <th scope="row">Total</th>
-            <td>{showLength(run.total, layout.units)}</td>
+            <td>{show(run.total)}</td>
+          </tr>
+          <tr className="soft">
+            <th scope="row">Of it by the loom</th>
+            <td>{show(run.extra)}</td>
           </tr>
         </tfoot>
       </table>
@@ -69,6 +81,7 @@ function RunParts({ run }: { readonly run: RunRow }) {
           No free way: it passes through {listed(run.through.map((id) => nameOf(layout, id)))}.
         </p>
       )}
+      {signal !== undefined && <p>{signal}</p>}
     </div>
   );
 }

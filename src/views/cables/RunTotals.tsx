@@ -1,31 +1,68 @@
-import { showLongLength } from '../../units/lengthText.ts';
+import { showCableLength, showLongLength } from '../../units/lengthText.ts';
 import { useOpen } from '../parts/useOpen.ts';
+import { counted, listed, nameOf } from '../words/nameOf.ts';
+import { missingWords } from '../words/runWords.ts';
 
-/** All runs together: cable laid, the longest run, and how many stock cables of each length they take. */
+/** All runs together: cable laid, what the loom makes of it, which stock cables they take and which are missing. */
 export function RunTotals() {
   const { layout, report } = useOpen();
-  const { cable, longest, stock } = report.totals;
-  const taken = stock
-    .map(({ length, count }) => `${count} × ${showLongLength(length, layout.units)}`)
+  const { totals, stock, loom, runs } = report;
+  const long = (length: number) => showLongLength(length, layout.units);
+  const taken = totals.stock
+    .map(({ length, count }) => `${count} × ${showCableLength(length, layout.units)}`)
     .join(', ');
+  const noWay = runs.filter(({ through }) => through.length > 0);
   return (
-    <dl className="total">
-      <div>
-        <dt>Runs</dt>
-        <dd>{report.runs.length}</dd>
-      </div>
-      <div>
-        <dt>Cable laid</dt>
-        <dd>{showLongLength(cable, layout.units)}</dd>
-      </div>
-      <div>
-        <dt>Longest</dt>
-        <dd>{showLongLength(longest, layout.units)}</dd>
-      </div>
-      <div className="total-wide">
-        <dt>Stock cables taken</dt>
-        <dd>{taken === '' ? 'None' : taken}</dd>
-      </div>
-    </dl>
+    <>
+      <dl className="total">
+        <div>
+          <dt>Runs</dt>
+          <dd>{runs.length}</dd>
+        </div>
+        <div>
+          <dt>Cable laid</dt>
+          <dd>{long(totals.cable)}</dd>
+        </div>
+        <div>
+          <dt>Longest</dt>
+          <dd>{long(totals.longest)}</dd>
+        </div>
+        <div>
+          <dt>By the loom</dt>
+          <dd>{long(totals.extra)}</dd>
+        </div>
+        <div>
+          <dt>Lines on the floor</dt>
+          <dd>{long(loom.laid)}</dd>
+        </div>
+        <div>
+          <dt>Joins</dt>
+          <dd>{stock.joins}</dd>
+        </div>
+        <div className="total-wide">
+          <dt>Stock cables taken</dt>
+          <dd>{taken === '' ? 'None' : taken}</dd>
+        </div>
+        {stock.missing.length > 0 && (
+          <div className="total-wide struck">
+            <dt>Missing</dt>
+            <dd>{missingWords(stock.missing, layout)}</dd>
+          </div>
+        )}
+      </dl>
+      {noWay.length > 0 && (
+        <p className="struck" role="note">
+          {counted(noWay.length, 'run')} without a free way:{' '}
+          {listed(noWay.map(({ mic }) => nameOf(layout, mic)))}. Each says below what it passes
+          through.
+        </p>
+      )}
+      {!stock.isBest && (
+        <p className="field-hint">
+          There are too many ways of joining these cables to try them all: this plan serves, but a
+          better one may exist.
+        </p>
+      )}
+    </>
   );
 }

@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { stockSchema } from '../../layout/cabling.ts';
 import { setStock } from '../../layout/edit/stage.ts';
 import { edit } from '../../session/session.ts';
-import { showLongLength } from '../../units/lengthText.ts';
+import { showCableLength } from '../../units/lengthText.ts';
 import { CABLE_LENGTH, COUNT } from '../fields/measure.ts';
 import { NumberField } from '../fields/NumberField.tsx';
 import { limitsOf, readField } from '../fields/reading.ts';
@@ -22,7 +22,7 @@ export function StockFields() {
       )}
       <div className="field-grid">
         {cabling.stock.map(({ length, count }) => {
-          const name = showLongLength(length, units);
+          const name = showCableLength(length, units);
           return (
             <NumberField
               key={length}
@@ -52,7 +52,7 @@ function NewLength() {
     setProblem('');
     setText('');
     const length = reading.value;
-    edit(`Add ${showLongLength(length, units)} cables`, (layout) => {
+    edit(`Add ${showCableLength(length, units)} cables`, (layout) => {
       const has = layout.cabling.stock.some((row) => row.length === length);
       return has ? layout : setStock(layout, length, 1);
     });

@@ -131,6 +131,17 @@ export const PERCENT = plain({
   step: 5,
 });
 
+/** A share of 1 that is shown as a percentage, 10 % a press. */
+export const GATHERED: Measure = {
+  ...PERCENT,
+  show: (value, unit) => PERCENT.show(100 * value, unit),
+  read: (text, unit) => {
+    const percent = PERCENT.read(text, unit);
+    return percent === undefined ? undefined : percent / 100;
+  },
+  step: () => 0.1,
+};
+
 export const COUNT = plain({
   unit: '',
   spoken: '',

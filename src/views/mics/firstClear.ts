@@ -51,4 +51,5 @@ function judge(layout: Layout, mic: Mic) {
 }
 
 /** Cables are judged by their own list: a short stock is no fault of the place. */
-const isAboutCable = (code: string): boolean => code.startsWith('run-') || code === 'lane-crossed';
+const isAboutCable = (code: string): boolean =>
+  code.startsWith('run-') || ['stock-missing', 'lane-crossed', 'stairs-crossed'].includes(code);

@@ -1,4 +1,4 @@
-import { colourBands } from '../../patch/colourCode.ts';
+import { colourBands } from '../../units/colourCode.ts';
 
 /** A number of the box with the colour of each digit by IEC 60062; the digit is always printed. */
 export function BoxInput({ input }: { readonly input: number | null }) {

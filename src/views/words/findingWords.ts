@@ -1,10 +1,11 @@
 import type { Layout } from '../../layout/layout.ts';
 import type { Mic } from '../../layout/mics/mic.ts';
 import type { ClearanceRow, Finding, FindingCode } from '../../report/report.ts';
-import { showLength, showLongLength } from '../../units/lengthText.ts';
+import { showLength } from '../../units/lengthText.ts';
+import { cableSentences } from './cableWords.ts';
 import { clearanceWords } from './clearanceWords.ts';
 import { feetNext } from './feetWords.ts';
-import { capitalised, counted, listed, nameOf } from './nameOf.ts';
+import { capitalised, listed, nameOf } from './nameOf.ts';
 import { patchSentences } from './patchWords.ts';
 import { placeWords } from './placeWords.ts';
 
@@ -29,8 +30,8 @@ interface Subject {
 }
 
 /**
- * The words of a finding. The numbers it may carry, each optional: `beyond`, `depth`, `overlap`, `serving` (classes of stand that reach), `needed`, `longest`, `drop` (mm),
- * `right` and `left` (mm each hand falls short), `factor`, `input`, `inputs`, `mics` (counts). Give the report's clearances, and a struck or tight mic names its move too.
+ * The words of a finding. The numbers it may carry, each optional: `beyond`, `depth`, `overlap`, `serving` (classes of stand that reach),
+ * `right` and `left` (mm each hand falls short), `factor`; those of cables and patch stand with their words. Give the report's clearances, and a struck or tight mic names its move too.
  */
 export function findingWords(
   finding: Finding,
@@ -90,11 +91,6 @@ function reachNext(subject: Subject): string {
   return `Bring it nearer, ${hands}or check who plays: stature, seat, trunk lean and stick.`;
 }
 
-function dropOf({ finding, layout }: Subject): string {
-  const { drop } = finding.numbers;
-  return drop === undefined ? '' : `, ${showLength(drop, layout.units)} high`;
-}
-
 function moveItAway(subject: Subject): string {
   switch (micOf(subject)?.mount.kind) {
     case 'clip':
@@ -111,6 +107,7 @@ const detailOfMic = ({ row, layout }: Subject, fallback: string): string =>
 
 const sentences: Readonly<Record<FindingCode, (subject: Subject) => FindingText>> = {
   ...patchSentences,
+  ...cableSentences,
   'mic-struck': (s) => ({
     title: `${s.main} would be struck`,
     detail: detailOfMic(s, 'Something that moves passes through it.'),
@@ -186,61 +183,6 @@ const sentences: Readonly<Record<FindingCode, (subject: Subject) => FindingText>
     detail: `It bites on the hoop of ${s.other}.`,
     next: "Ask the drum's owner first, or take a rubber clip.",
   }),
-  'run-no-way': (s) => ({
-    title: `No free way for the cable of ${s.main}`,
-    detail: `Its shortest way passes through ${s.others}.`,
-    next: 'Move the box or the stand, or lay this cable by hand over the obstacle and cover it.',
-  }),
-  'run-no-stock': (s) => ({
-    title: `No cable carried is long enough for ${s.main}`,
-    detail: stockShort(s),
-    next: 'Bring a longer cable, join two, or move the box nearer.',
-  }),
-  'run-stock-taken': (s) => ({
-    title: `No cable is left for ${s.main}`,
-    detail: `${need(s)}; the cables carried that reach are all taken by other runs.`,
-    next: 'Bring one more, or move the box so that shorter ones serve.',
-  }),
-  'run-unplugged': (s) => ({
-    title: `${s.main} is not plugged in`,
-    detail: 'It has no input of the box.',
-    next: 'Give it a free input.',
-  }),
-  'input-twice': (s) => ({
-    title: `Input ${s.finding.numbers.input ?? '?'} is used twice`,
-    detail: `${s.all} are on the same input.`,
-    next: 'Give one of them a free input.',
-  }),
-  'input-beyond-box': (s) => ({
-    title: `The box has no input ${s.finding.numbers.input ?? '?'}`,
-    detail: `${s.main} is on an input that the box does not have${ofInputs(s)}.`,
-    next: 'Give it a free input, or take a larger box.',
-  }),
-  'more-mics-than-inputs': (s) => ({
-    title: 'More mics than box inputs',
-    detail: `${counted(s.finding.numbers.mics ?? s.layout.mics.length, 'mic')} for ${counted(s.finding.numbers.inputs ?? s.layout.box.inputs, 'input')}.`,
-    next: 'Take a larger box, or leave out a mic.',
-  }),
-  'box-in-obstacle': (s) => ({
-    title: 'The box stands in something else',
-    detail: `The box takes the same floor as ${s.all}.`,
-    next: 'Move the box to a free place along the edge of the deck.',
-  }),
-  'box-off-deck': (s) => ({
-    title: 'The box stands beside the deck',
-    detail: `Its cables hang over the edge of the deck${dropOf(s)}.`,
-    next: 'Secure the cables at the edge, or move the box onto the deck.',
-  }),
-  'lane-crossed': (s) => ({
-    title: `The cable of ${s.main} crosses the way to the stairs`,
-    detail: 'Someone leaving the throne steps over it.',
-    next: 'Cover it, or move the box to another edge.',
-  }),
-  'lane-blocked': (s) => ({
-    title: `${s.finding.about.length > 0 ? s.main : 'The box'} stands in the way to the stairs`,
-    detail: `The way from the throne to the nearest stairs is kept free; this reaches into it${by(s, 'overlap')}.`,
-    next: 'Move it aside, or the stairs to another edge: the player must get out in the dark.',
-  }),
 };
 
 function tipping({ finding }: Subject): string {
@@ -248,17 +190,3 @@ function tipping({ finding }: Subject): string {
   if (factor === undefined) return 'Its boom weighs too much for its base.';
   return `Its base holds ${factor.toFixed(1)} times the pull of boom and mic; 1.5 is wanted.`;
 }
-
-const need = ({ finding, layout }: Subject): string =>
-  `It needs ${showLongLength(finding.numbers.needed ?? 0, layout.units)}`;
-
-function stockShort(subject: Subject): string {
-  const { needed, longest } = subject.finding.numbers;
-  if (needed === undefined) return 'Every cable in the stock list is too short.';
-  return longest === undefined || longest === 0
-    ? `${need(subject)}.`
-    : `${need(subject)}; the longest carried is ${showLongLength(longest, subject.layout.units)}.`;
-}
-
-const ofInputs = ({ finding }: Subject): string =>
-  finding.numbers.inputs === undefined ? '' : ` (it has ${finding.numbers.inputs})`;

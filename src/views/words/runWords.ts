@@ -1,6 +1,6 @@
 import type { Layout } from '../../layout/layout.ts';
-import type { RunRow } from '../../report/report.ts';
-import { showLongLength } from '../../units/lengthText.ts';
+import type { Report, RunRow } from '../../report/report.ts';
+import { showCableLength, showLongLength } from '../../units/lengthText.ts';
 import { nameOf } from './nameOf.ts';
 
 const parts: Readonly<Record<RunRow['parts'][number]['what'], string>> = {
@@ -22,16 +22,48 @@ const parts: Readonly<Record<RunRow['parts'][number]['what'], string>> = {
 /** What one stretch of a run is: `Down the mast`. */
 export const runPartWords = (what: RunRow['parts'][number]['what']): string => parts[what];
 
+/** Less is not told: it would show as nothing. */
+const LEAST_TOLD = 50;
+
 /** Where a run is plugged: `Input 4`, or that it is not. */
 export const inputWords = (input: number | null): string =>
   input === null ? 'Not plugged' : `Input ${input}`;
 
-/** The cable that serves a run: `5.0 m cable`, or that none is long enough. */
-export const stockWords = (run: RunRow, layout: Layout): string =>
-  run.stock === null
-    ? 'no cable left that reaches'
-    : `${showLongLength(run.stock, layout.units)} cable`;
+/** The cable that serves a run: `5 m cable`, `10 m + 5 m, joined`, or what has to be brought for it. */
+export function stockWords({ carried, missing }: RunRow, { units }: Layout): string {
+  const sum = (lengths: readonly number[]): string =>
+    lengths.map((length) => showCableLength(length, units)).join(' + ');
+  if (carried.length > 1) return `${sum(carried)}, joined`;
+  if (carried.length === 1) return `${sum(carried)} cable`;
+  return `missing: bring ${sum(missing)}${missing.length > 1 ? ', joined' : ''}`;
+}
 
-/** One line: `Input 4: Snare top, 3.4 m, 5.0 m cable`. */
+/** How much of a run the loom adds: `0.3 m by the loom`; undefined where that is next to nothing. */
+export const loomWords = ({ extra }: RunRow, { units }: Layout): string | undefined =>
+  extra < LEAST_TOLD ? undefined : `${showLongLength(extra, units)} of it by the loom`;
+
+/** What run and multicore do to the signal; undefined where it is not worth telling. */
+export function signalWords({ total, electrical }: RunRow, layout: Layout): string | undefined {
+  const { matters, loop, levelLoss, corner, lossAt20k } = electrical;
+  if (matters.length === 0) return undefined;
+  const length = showLongLength(total + layout.box.tail, layout.units);
+  const facts = {
+    loop: `loop resistance ${loop.toFixed(0)} Ω, ${levelLoss.toFixed(1)} dB less level`,
+    corner: `3 dB down at ${(corner / 1000).toFixed(0)} kHz, ${lossAt20k.toFixed(1)} dB less at 20 kHz`,
+  };
+  const told = matters.map((fact) => facts[fact]).join('; ');
+  return `With the multicore ${length}: ${told} (estimate for a usual mic cable).`;
+}
+
+/** What is missing from the stock: `2 more of 5 m, 1 more of 10 m`. */
+export const missingWords = (
+  missing: Report['stock']['missing'],
+  { units }: Pick<Layout, 'units'>,
+): string =>
+  missing
+    .map(({ length, count }) => `${count} more of ${showCableLength(length, units)}`)
+    .join(', ');
+
+/** One line: `Input 4: Snare top, 3.4 m, 5 m cable`. */
 export const runWords = (run: RunRow, layout: Layout): string =>
   `${inputWords(run.input)}: ${nameOf(layout, run.mic)}, ${showLongLength(run.total, layout.units)}, ${stockWords(run, layout)}`;

@@ -50,7 +50,9 @@ const report: Report = {
     finding('clip-metal-rim', 'note', ['c']),
   ],
   runs: [],
-  totals: { cable: 0, longest: 0, stock: [] },
+  loom: { stretches: [], breakouts: [], laid: 0, cable: 0 },
+  stock: { missing: [], joins: 0, waste: 0, isBest: true },
+  totals: { cable: 0, longest: 0, extra: 0, stock: [] },
   player: playerFacts(sample),
 };
 

@@ -30,8 +30,9 @@ const everyCode: Readonly<Record<FindingCode, true>> = {
   'stand-may-tip': true,
   'clip-metal-rim': true,
   'run-no-way': true,
-  'run-no-stock': true,
-  'run-stock-taken': true,
+  'run-joined': true,
+  'run-signal': true,
+  'stock-missing': true,
   'run-unplugged': true,
   'input-twice': true,
   'input-beyond-box': true,
@@ -40,6 +41,8 @@ const everyCode: Readonly<Record<FindingCode, true>> = {
   'box-off-deck': true,
   'lane-crossed': true,
   'lane-blocked': true,
+  'stairs-crossed': true,
+  'stairs-off-edge': true,
   'phantom-missing': true,
   'ribbon-with-phantom': true,
   'phantom-not-needed': true,
@@ -103,12 +106,6 @@ describe('a finding in words', () => {
     expect(
       findingWords(finding('stand-may-tip', { numbers: { factor: 1.234 } }), sample).detail,
     ).toBe('Its base holds 1.2 times the pull of boom and mic; 1.5 is wanted.');
-    expect(
-      findingWords(
-        finding('run-no-stock', { numbers: { needed: 16_400, longest: 15_000 } }),
-        sample,
-      ).detail,
-    ).toBe('It needs 16.4 m; the longest carried is 15.0 m.');
   });
 
   it('says which arm, which clip and how many share an input', () => {

@@ -1,24 +1,70 @@
 import { describe, expect, it } from 'vitest';
-import { runPartWords, runWords } from '../../../src/views/words/runWords.ts';
+import type { RunRow } from '../../../src/report/report.ts';
+import {
+  loomWords,
+  missingWords,
+  runPartWords,
+  runWords,
+  signalWords,
+  stockWords,
+} from '../../../src/views/words/runWords.ts';
 import { sample } from './sampleLayout.ts';
 
-const run = {
+const run: RunRow = {
   mic: 'mic-snare',
   input: 4,
   route: [],
   parts: [],
   total: 3420,
-  stock: 5000,
+  shortest: 3200,
+  extra: 220,
+  carried: [5000],
+  missing: [],
+  electrical: { loop: 3, levelLoss: 0.01, corner: 300_000, lossAt20k: 0.02, matters: [] },
   through: [],
 };
 
 describe('a run in words', () => {
   it('names input, mic, length and cable', () => {
-    expect(runWords(run, sample)).toBe('Input 4: Snare mic, 3.4 m, 5.0 m cable');
-    expect(runWords({ ...run, input: null, stock: null }, sample)).toBe(
-      'Not plugged: Snare mic, 3.4 m, no cable left that reaches',
+    expect(runWords(run, sample)).toBe('Input 4: Snare mic, 3.4 m, 5 m cable');
+    expect(runWords({ ...run, input: null, carried: [], missing: [5000] }, sample)).toBe(
+      'Not plugged: Snare mic, 3.4 m, missing: bring 5 m',
     );
     expect(runWords(run, { ...sample, units: 'in' })).toContain('11.2 ft');
+  });
+
+  it('says which cables are joined, carried or to be brought', () => {
+    expect(stockWords({ ...run, carried: [7500, 1500] }, sample)).toBe('7.5 m + 1.5 m, joined');
+    const far = { ...run, carried: [], missing: [20_000, 5000] };
+    expect(stockWords(far, sample)).toBe('missing: bring 20 m + 5 m, joined');
+  });
+
+  it('says what the loom adds, unless it is next to nothing', () => {
+    expect(loomWords(run, sample)).toBe('0.2 m of it by the loom');
+    expect(loomWords({ ...run, extra: 49 }, sample)).toBeUndefined();
+  });
+
+  it('sums up what is missing', () => {
+    const missing = [
+      { length: 5000, count: 2 },
+      { length: 7620, count: 1 },
+    ];
+    expect(missingWords(missing, sample)).toBe('2 more of 5 m, 1 more of 7.62 m');
+    expect(missingWords(missing.slice(1), { units: 'in' })).toBe('1 more of 25 ft');
+  });
+
+  it('tells what a cable does to the signal only where it matters', () => {
+    expect(signalWords(run, sample)).toBeUndefined();
+    const electrical = {
+      loop: 20,
+      levelLoss: 0.1,
+      corner: 50_000,
+      lossAt20k: 0.64,
+      matters: ['corner'],
+    } as const;
+    const told = signalWords({ ...run, electrical }, sample);
+    expect(told).toContain('3 dB down at 50 kHz, 0.6 dB less at 20 kHz');
+    expect(told).not.toContain('loop');
   });
 
   it('names the parts', () => {

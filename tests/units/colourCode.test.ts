@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { colourBands } from '../../src/patch/colourCode.ts';
+import { colourBands } from '../../src/units/colourCode.ts';
 
 const words = (number: number) =>
   colourBands(number).map(({ digit, colour }) => `${digit} ${colour}`);

@@ -1,0 +1,103 @@
+import type { Id } from '../layout/fields.ts';
+import type { Layout } from '../layout/layout.ts';
+import type { PlacedMic, Rig } from '../rig/placed.ts';
+import type { Mm } from '../units/quantity.ts';
+import {
+  type ElectricalFacts,
+  electricalFacts,
+  SOURCE_IMPEDANCE,
+  USUAL_LOAD,
+} from './electrical.ts';
+import { createLoom, type Loom, type LoomedRun } from './loom.ts';
+import type { Obstacle } from './obstacle.ts';
+import { createCableRouter } from './routeRuns.ts';
+import type { Run } from './run.ts';
+import {
+  FOOT_SIZES,
+  METRIC_SIZES,
+  planStock,
+  type ServedRun,
+  type StockPlan,
+} from './stockPlan.ts';
+
+/** One cable as it lies in the loom, and what serves it. */
+export interface CableRun extends Run {
+  /** Its length on its own shortest way, and what the loom adds to that. */
+  readonly shortest: Mm;
+  readonly extra: Mm;
+  /** The stock cables that serve it: one, or two that are joined, the longer first; none where none that is left would do. */
+  readonly carried: readonly Mm[];
+  /** Else what has to be brought for it: one, or more that are joined. */
+  readonly missing: readonly Mm[];
+  /** What the run and the multicore after it do to its signal. */
+  readonly electrical: ElectricalFacts;
+}
+
+/** All cables of a layout. */
+export interface Cables {
+  /** What they keep off. */
+  readonly obstacles: readonly Obstacle[];
+  /** In the layout's order. */
+  readonly runs: readonly CableRun[];
+  readonly loom: Omit<Loom, 'runs'>;
+  readonly stock: Omit<StockPlan, 'runs'>;
+}
+
+/** The cables of a layout as they are laid: routed, gathered, and served from the stock carried. */
+export const cablesOf = (layout: Layout, rig: Rig): Cables => createCables()(layout, rig);
+
+/** The cables of one layout after another; what no change touches is kept from the last call, objects included. */
+export function createCables(): (layout: Layout, rig: Rig) => Cables {
+  const route = createCableRouter();
+  const gather = createLoom();
+  let known = new Map<Id, CableRun>();
+  return (layout, rig) => {
+    const routing = route(layout, rig);
+    const { runs, ...loom } = gather(layout, rig, routing);
+    const needs = runs.map(({ run: { mic, total } }) => ({ mic, total }));
+    const sizes = layout.units === 'mm' ? METRIC_SIZES : FOOT_SIZES;
+    const { runs: served, ...stock } = planStock(needs, layout.cabling.stock, sizes);
+    const all = runs.flatMap((run, i): CableRun[] => {
+      const [placed, cable] = [rig.mics[i], served[i]];
+      return placed && cable ? [cableRun(run, cable, signalOf(run.run, placed, layout))] : [];
+    });
+    const kept = all.map((run) => keptIfEqual(run, known.get(run.mic)));
+    known = new Map(kept.map((run) => [run.mic, run]));
+    return { obstacles: routing.obstacles, runs: kept, loom, stock };
+  };
+}
+
+const cableRun = (
+  { run, shortest, extra }: LoomedRun,
+  { carried, missing }: ServedRun,
+  electrical: ElectricalFacts,
+): CableRun => ({ ...run, shortest, extra, carried, missing, electrical });
+
+const signalOf = (
+  { total }: Run,
+  { micClass }: PlacedMic,
+  { box, venue }: Layout,
+): ElectricalFacts =>
+  electricalFacts({
+    length: total + box.tail,
+    source: SOURCE_IMPEDANCE[micClass.type],
+    load: USUAL_LOAD,
+    temperature: venue.temperature,
+  });
+
+/** A run that is as it was, as the object that it was. */
+const keptIfEqual = (now: CableRun, before: CableRun | undefined): CableRun =>
+  before?.route === now.route &&
+  before.parts === now.parts &&
+  before.input === now.input &&
+  before.through === now.through &&
+  before.shortest === now.shortest &&
+  before.electrical.corner === now.electrical.corner &&
+  before.electrical.loop === now.electrical.loop &&
+  isSame(before.carried, now.carried) &&
+  isSame(before.missing, now.missing)
+    ? before
+    : now;
+
+const isSame = (p: readonly Mm[], q: readonly Mm[]): boolean =>
+  p.length === q.length && p.every((length, i) => length === q[i]);
