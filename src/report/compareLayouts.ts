@@ -1,10 +1,10 @@
-import { type CableCount, planStock } from '../cabling/stockPlan.ts';
+import type { CableCount } from '../cabling/cableCount.ts';
 import { type Difference, differences } from '../layout/differences.ts';
 import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
 import type { Mm } from '../units/quantity.ts';
 import { compareKits, type KitChanges } from './compareKits.ts';
-import type { Finding, Report } from './report.ts';
+import type { Finding, Report, RunRow } from './report.ts';
 
 /** A layout with its report. */
 export interface Analysed {
@@ -12,7 +12,7 @@ export interface Analysed {
   readonly report: Report;
 }
 
-/** One cable that is not as it was. Lengths in mm; null where there is no such run, or no stock that serves it. */
+/** One cable that is not as it was. Lengths in mm; null where there is no such run, or no stock that serves it; joined cables as one. */
 export interface RunChange {
   readonly mic: Id;
   readonly name: string;
@@ -53,7 +53,7 @@ export function compareLayouts(before: Analysed, after: Analysed): Comparison {
     gained: notIn(after.report.findings, before.report.findings),
     lost: notIn(before.report.findings, after.report.findings),
     runs: runChanges(before, after),
-    missing: { before: missingIn(before), after: missingIn(after) },
+    missing: { before: before.report.stock.missing, after: after.report.stock.missing },
     stage: differences(stageOf(before.layout), stageOf(after.layout)),
   };
 }
@@ -72,29 +72,29 @@ function runChanges(before: Analysed, after: Analysed): readonly RunChange[] {
   );
   return [...new Set([...is.keys(), ...was.keys()])].flatMap((mic) => {
     const [first, second] = [was.get(mic), is.get(mic)];
+    const [stockBefore, stockAfter] = [carriedFor(first), carriedFor(second)];
     const change: RunChange = {
       mic,
       name: names.get(mic) ?? mic,
       before: first?.total ?? null,
       after: second?.total ?? null,
-      stockBefore: first?.stock ?? null,
-      stockAfter: second?.stock ?? null,
-      tooShort: second !== undefined && (first?.stock ?? Number.POSITIVE_INFINITY) < second.total,
+      stockBefore,
+      stockAfter,
+      tooShort: second !== undefined && (stockBefore ?? Number.POSITIVE_INFINITY) < second.total,
     };
     const same =
       first !== undefined &&
       second !== undefined &&
       Math.abs(first.total - second.total) < SAME &&
-      first.stock === second.stock;
+      stockBefore === stockAfter;
     return same ? [] : [change];
   });
 }
 
-const missingIn = ({ layout, report }: Analysed): readonly CableCount[] =>
-  planStock(
-    report.runs.map(({ mic, total }) => ({ mic, total })),
-    layout.cabling.stock,
-  ).missing;
+function carriedFor(run: RunRow | undefined): Mm | null {
+  if (run === undefined || run.carried.length === 0) return null;
+  return run.carried.reduce((sum, length) => sum + length, 0);
+}
 
 const stageOf = ({ name, venue, deck, box, cabling, margin }: Layout) => ({
   name,
