@@ -123,3 +123,59 @@ test('pictures of codes: lost ones are named, repeated and foreign ones do no ha
   await expect(listed(page)).toHaveCount(3);
   await expect(listed(page).filter({ hasText: name })).toHaveCount(2);
 });
+
+test('a file that the system opens with the app is taken in and shown, a bad one is named', async ({
+  page,
+}) => {
+  await startLayout(page);
+  await renameAndSave(page, name);
+  const sent = await downloaded(page, page.getByRole('button', { name: 'Export', exact: true }));
+  await page.addInitScript(
+    (files) => {
+      // Stands in for the system, which hands files to an installed app only.
+      const handles = files.map(([called, text]) => ({
+        getFile: async () => new File([text], called),
+      }));
+      Object.defineProperty(window, 'launchQueue', {
+        value: { setConsumer: (take: (launch: object) => void) => take({ files: handles }) },
+      });
+    },
+    [
+      [sent.name, sent.text],
+      ['broken.json', '{'],
+    ] as [string, string][],
+  );
+  await page.goto('/');
+  await expect(nameOf(page)).toContainText(name);
+  await expect(page.getByRole('complementary', { name: 'Trouble' })).toContainText(
+    '“broken.json” was not opened',
+  );
+  await page.getByRole('button', { name: 'Dismiss' }).click();
+  await closeLayout(page);
+  await expect(listed(page)).toHaveText([name, name]);
+});
+
+test('the manifest offers the app for layout files', async ({ page }) => {
+  const answer = await page.request.get('/manifest.webmanifest');
+  const { file_handlers: handlers } = await answer.json();
+  expect(handlers).toEqual([{ action: '/', accept: { 'application/json': ['.json'] } }]);
+});
+
+test('a file dropped over an open layout is taken in and shown', async ({ page }) => {
+  await startLayout(page);
+  await renameAndSave(page, name);
+  const sent = await downloaded(page, page.getByRole('button', { name: 'Export', exact: true }));
+  await renameAndSave(page, 'Another name');
+  await page.evaluate((text) => {
+    const dataTransfer = new DataTransfer();
+    dataTransfer.items.add(new File([text], 'sent.json', { type: 'application/json' }));
+    const plan = document.querySelector('.workspace');
+    for (const type of ['dragover', 'drop']) {
+      const init = { dataTransfer, bubbles: true, cancelable: true };
+      plan?.dispatchEvent(new DragEvent(type, init));
+    }
+  }, sent.text);
+  await expect(nameOf(page)).toContainText(name);
+  await closeLayout(page);
+  await expect(listed(page)).toHaveText([name, 'Another name']);
+});

@@ -18,6 +18,7 @@ import { keepAddress } from './keepAddress.ts';
 import { askOnceWhenThereIsSomething, askToKeep, lookWhetherKept } from './keeping.ts';
 import { leaveNotes } from './leaveNotes.ts';
 import { libraryActions } from './libraryActions.ts';
+import { openFile, takeDroppedFiles, takeOpenedFiles } from './openedFiles.ts';
 import { keepPreferences } from './preferences.ts';
 import { listenForSteps } from './shortcuts.ts';
 import { startClearWorker } from './startClearWorker.ts';
@@ -85,6 +86,8 @@ async function start(): Promise<void> {
   await inTurn(() => notes.takeUp((unstored) => workbench.takeUp(unstored)));
   await keepAddress((id) => inTurn(() => (id === null ? workbench.close() : workbench.open(id))));
   await inTurn(() => workbench.refresh());
+  takeOpenedFiles(window, (file) => openFile(actions, file));
+  takeDroppedFiles(window, (file) => openFile(actions, file));
   await lookWhetherKept();
   await storage.forget(Date.now() - DAY);
   await watchForUpdate((apply) => {
