@@ -15,7 +15,7 @@ import { type Facing, standpointOf } from './elevation/standpoint.ts';
 import { createTurner, type Turner } from './elevation/turned.ts';
 import { turnedFocus } from './move/micFocus.ts';
 import { useShowMove } from './move/useShowMove.ts';
-import type { PaneProps } from './PlanPane.tsx';
+import { type PaneProps, useFurniture } from './PlanPane.tsx';
 import { outlinesOf, type Pickable } from './pick/pickables.ts';
 import { TouchSurface } from './TouchSurface.tsx';
 import { heightDragOf } from './tools/dragHeight.ts';
@@ -41,6 +41,7 @@ export function ElevationPane({
   open,
   size,
   top,
+  foot,
   focus,
   opened,
   described,
@@ -72,6 +73,7 @@ export function ElevationPane({
     [opened, open, report.rig, selection, kitView],
   );
   const covered = useMemo(() => handleBoxes(handles), [handles]);
+  const furniture = useFurniture({ top, foot, size }, alone);
   const found = useRevealing(open, turner, { selection, controls });
   const finding = found && { key: found.key, at: kitToScreen(kitView, found.spot) };
   const turned = useMemo(() => focus && turnedFocus(focus, turner), [focus, turner]);
@@ -93,7 +95,7 @@ export function ElevationPane({
     <>
       <ElevationStage
         {...{ layout, report, figure, standpoint, selection, preferences, kitView }}
-        {...{ highlighted, handles, covered, finding }}
+        {...{ highlighted, handles, covered, furniture, finding }}
         focus={turned}
         moving={moving}
         alone={alone}

@@ -46,25 +46,23 @@ function OpenDrawings({ open, size }: { readonly open: OpenLayout; readonly size
   const opened = showsMove && showSweeps && move ? move.mic : null;
   const asked = useAskedPlace(open, ring);
   const described = useId();
+  const cards = (asked.place ? 1 : 0) + (move && showSweeps ? 1 : 0);
   const [here, setHere] = useState<readonly Selection[]>(nobody);
   return (
     <>
-      {panes.map(({ kind, left, top, size: own }) => (
-        <div key={kind} className="plan-pane" style={{ left, top, ...own }}>
-          {kind === 'plan' ? (
-            <PlanPane {...{ open, focus, opened, described, asked }} met={setHere} size={own} />
-          ) : (
-            <ElevationPane
-              {...{ open, focus, opened, described }}
-              met={setHere}
-              size={own}
-              top={top}
-              facing={kind}
-              alone={panes.length === 1}
-            />
-          )}
-        </div>
-      ))}
+      {panes.map(({ kind, left, top, size: own }) => {
+        const foot = top + own.height === size.height ? cards * CARD : 0;
+        const pane = { open, focus, opened, described, foot, top, size: own, met: setHere };
+        return (
+          <div key={kind} className="plan-pane" style={{ left, top, ...own }}>
+            {kind === 'plan' ? (
+              <PlanPane {...pane} asked={asked} />
+            ) : (
+              <ElevationPane {...pane} facing={kind} alone={panes.length === 1} />
+            )}
+          </div>
+        );
+      })}
       <div className="plan-head">
         <PlanText
           id={described}
@@ -85,6 +83,8 @@ function OpenDrawings({ open, size }: { readonly open: OpenLayout; readonly size
   );
 }
 
+/** Room that one card over the lower edge takes, px. */
+const CARD = 66;
 const nobody: readonly Selection[] = [];
 const nothing: ScreenSize = { width: 0, height: 0 };
 

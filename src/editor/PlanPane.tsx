@@ -6,6 +6,7 @@ import type { Selection } from '../session/selection.ts';
 import { type OpenLayout, useSession } from '../session/session.ts';
 import { handleBoxes } from './canvas/Handles.tsx';
 import { PlanStage } from './canvas/PlanStage.tsx';
+import type { Furniture } from './labels/reserved.ts';
 import type { MicFocus } from './move/micFocus.ts';
 import { useShowMove } from './move/useShowMove.ts';
 import { outlinesOf, type Pickable, pickablesOf } from './pick/pickables.ts';
@@ -26,6 +27,8 @@ export interface PaneProps {
   readonly size: ScreenSize;
   /** How far below the upper edge of all drawings it begins, px. */
   readonly top: number;
+  /** How high cards stand over its lower edge, px. */
+  readonly foot: number;
   /** What the selected mic is judged by, kit frame. */
   readonly focus: MicFocus | null;
   /** The mic whose nearest move is looked at; what is selected has no handles meanwhile. */
@@ -36,10 +39,11 @@ export interface PaneProps {
   met(things: readonly Selection[]): void;
 }
 
-type PlanProps = Omit<PaneProps, 'top'> & { readonly asked: AskedPlace };
+type PlanProps = PaneProps & { readonly asked: AskedPlace };
 
 /** The plan, with all that fingers and keys do on it. */
-export function PlanPane({ open, size, focus, opened, described, asked, met }: PlanProps) {
+export function PlanPane(props: PlanProps) {
+  const { open, size, top, foot, focus, opened, described, asked, met } = props;
   const { layout, report } = open;
   const preferences = useSession((state) => state.preferences);
   const selection = useSession((state) => state.selection);
@@ -60,6 +64,7 @@ export function PlanPane({ open, size, focus, opened, described, asked, met }: P
     [opened, layout, report.rig, selection, kitView],
   );
   const covered = useMemo(() => handleBoxes(handles), [handles]);
+  const furniture = useFurniture({ top, foot, size }, true);
   const finding = useRevealing(open, selection, controls);
   useShowMove(opened, focus, (point) => toDeck(layout.deck, point), controls);
   const ground = {
@@ -76,13 +81,26 @@ export function PlanPane({ open, size, focus, opened, described, asked, met }: P
     <>
       <PlanStage
         {...{ open, selection, zone, ring, floor, focus, preferences, kitView }}
-        {...{ highlighted, handles, covered, finding }}
+        {...{ highlighted, handles, covered, furniture, finding }}
         asked={asked.place}
       />
       <TouchSurface name={planName} described={described} ground={ground} framed={framed} />
     </>
   );
 }
+
+/** From this width on there is room for the legend beside the scale bar, px. */
+const LEGEND_FROM = 740;
+
+/** What stands over a drawing; a drawing below another one has the choice of drawings not over it. */
+export const useFurniture = (
+  { top, foot, size }: Pick<PaneProps, 'top' | 'foot' | 'size'>,
+  hasLegend: boolean,
+): Furniture =>
+  useMemo(
+    () => ({ head: top === 0, legend: hasLegend && size.width >= LEGEND_FROM, foot }),
+    [top, foot, size.width, hasLegend],
+  );
 
 function usePlanView({ layout, report }: OpenLayout, size: ScreenSize): ViewControls {
   const seenFrom = useSession((state) => state.preferences.seenFrom);

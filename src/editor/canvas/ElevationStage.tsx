@@ -12,6 +12,7 @@ import { elevationLabels } from '../labels/elevationWishes.ts';
 import { FONTS } from '../labels/lettering.ts';
 import { measureText } from '../labels/measureText.ts';
 import type { Box } from '../labels/placeLabels.ts';
+import type { Furniture } from '../labels/reserved.ts';
 import { measureLabel } from '../labels/wishes.ts';
 import type { MicFocus } from '../move/micFocus.ts';
 import { type Palette, palettes } from '../palette.ts';
@@ -49,6 +50,7 @@ interface Props {
   readonly highlighted: readonly Outline[];
   readonly handles: readonly Handle[];
   readonly covered: readonly Box[];
+  readonly furniture: Furniture;
   /** Whether the plan, which has the legend, is not beside it. */
   readonly alone: boolean;
   readonly finding: { readonly key: string; readonly at: ScreenPoint } | null;
@@ -177,10 +179,29 @@ const SolidMic = memo(function SolidMic({ placed, colours }: MicProps) {
 
 function ElevationLabels(
   props: WithColours<
-    'layout' | 'report' | 'selection' | 'kitView' | 'standpoint' | 'covered' | 'alone' | 'focus'
+    | 'layout'
+    | 'report'
+    | 'selection'
+    | 'kitView'
+    | 'standpoint'
+    | 'covered'
+    | 'furniture'
+    | 'alone'
+    | 'focus'
   >,
 ) {
-  const { layout, report, selection, kitView, standpoint, covered, alone, focus, colours } = props;
+  const {
+    layout,
+    report,
+    selection,
+    kitView,
+    standpoint,
+    covered,
+    furniture,
+    alone,
+    focus,
+    colours,
+  } = props;
   const labels = useMemo(() => {
     const lettered = { layout, report, selection, kitView, showRuns: false, measure: measureText };
     return [
@@ -190,7 +211,7 @@ function ElevationLabels(
   }, [layout, report, selection, kitView, standpoint, alone, focus]);
   return (
     <>
-      <PlacedLabels {...{ labels, report, kitView, covered, colours }} />
+      <PlacedLabels {...{ labels, report, kitView, covered, furniture, colours }} />
       <Footer view={kitView.view} unit={layout.units} legend={alone} colours={colours} />
     </>
   );

@@ -23,7 +23,7 @@ export function Footer({ view, unit, legend, colours }: Props) {
       paintScaleBar(canvas, { at, pxPerMm: view.scale, unit, font: FONTS.strong }, colours);
       if (!legend) return;
       const place = { x: at.x + 205, y: at.y + 1, font: FONTS.plain, unit };
-      paintLegend(canvas, { ...place, room: view.size.width - place.x - 70 }, colours);
+      paintLegend(canvas, { ...place, room: view.size.width - place.x - 190 }, colours);
     },
     [view, unit, legend, colours],
   );

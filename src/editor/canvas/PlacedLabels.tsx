@@ -3,6 +3,7 @@ import type { Report } from '../../report/report.ts';
 import type { Lettering } from '../labels/lettering.ts';
 import { paintLabel } from '../labels/paintLabels.ts';
 import { type Box, placeLabels } from '../labels/placeLabels.ts';
+import { type Furniture, reservedZones } from '../labels/reserved.ts';
 import type { Palette } from '../palette.ts';
 import type { Pen } from '../shapes/pen.ts';
 import { type KitView, kitToScreen } from '../view/kitView.ts';
@@ -14,11 +15,12 @@ interface Props {
   readonly report: Report;
   readonly kitView: KitView;
   readonly covered: readonly Box[];
+  readonly furniture: Furniture;
   readonly colours: Palette;
 }
 
 /** Labels where each finds its place (screen px). */
-export function PlacedLabels({ labels, report, kitView, covered, colours }: Props) {
+export function PlacedLabels({ labels, report, kitView, covered, furniture, colours }: Props) {
   const before = useRef<ReadonlyMap<string, number>>(new Map());
   const placed = useMemo(() => {
     const looks = new Map(labels.map(({ wish, look }) => [wish.key, look]));
@@ -26,10 +28,11 @@ export function PlacedLabels({ labels, report, kitView, covered, colours }: Prop
     const ground = {
       size: kitView.view.size,
       covered: [...covered, ...micBoxes(report, kitView)],
+      reserved: reservedZones(kitView.view.size, furniture),
       before: before.current,
     };
     return placeLabels(wishes, ground).map((label) => ({ label, look: looks.get(label.key) }));
-  }, [labels, report, kitView, covered]);
+  }, [labels, report, kitView, covered, furniture]);
   useEffect(() => {
     before.current = new Map(placed.map(({ label }) => [label.key, label.place]));
   }, [placed]);

@@ -8,6 +8,7 @@ import { contourLabels } from '../labels/contourWishes.ts';
 import { FONTS } from '../labels/lettering.ts';
 import { measureText } from '../labels/measureText.ts';
 import type { Box } from '../labels/placeLabels.ts';
+import type { Furniture } from '../labels/reserved.ts';
 import { ringLabels } from '../labels/ringWishes.ts';
 import { lettering, measureLabel } from '../labels/wishes.ts';
 import type { MicFocus } from '../move/micFocus.ts';
@@ -27,6 +28,7 @@ interface Props {
   readonly showRuns: boolean;
   readonly kitView: KitView;
   readonly covered: readonly Box[];
+  readonly furniture: Furniture;
   readonly ring: RingOfMic | null;
   readonly floor: FloorReport | null;
   readonly asked: RingPlace | null;
@@ -60,6 +62,7 @@ export function PlanLabels(props: Props) {
         report={report}
         kitView={kitView}
         covered={props.covered}
+        furniture={props.furniture}
         colours={colours}
       />
       <Footer view={kitView.view} unit={layout.units} legend={true} colours={colours} />

@@ -7,6 +7,7 @@ import type { ForbiddenZone } from '../../report/zone.ts';
 import type { Selection } from '../../session/selection.ts';
 import type { OpenLayout, Preferences } from '../../session/session.ts';
 import type { Box } from '../labels/placeLabels.ts';
+import type { Furniture } from '../labels/reserved.ts';
 import type { MicFocus } from '../move/micFocus.ts';
 import { type Palette, palettes } from '../palette.ts';
 import type { Outline } from '../pick/outline.ts';
@@ -41,6 +42,7 @@ interface Props {
   readonly highlighted: readonly Outline[];
   readonly handles: readonly Handle[];
   readonly covered: readonly Box[];
+  readonly furniture: Furniture;
   readonly finding: Finding | undefined;
 }
 
@@ -82,6 +84,7 @@ export function PlanStage(props: Props) {
         <PlanLabels
           {...{ layout, report, selection, showRuns, kitView, ring, floor, asked, colours }}
           covered={props.covered}
+          furniture={props.furniture}
           focus={props.focus}
         />
         <Handles handles={props.handles} colours={colours} />

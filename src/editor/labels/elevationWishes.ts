@@ -1,26 +1,33 @@
 import type { PlacedPiece } from '../../rig/placed.ts';
 import type { Standpoint } from '../elevation/standpoint.ts';
 import { kitToScreen } from '../view/kitView.ts';
+import type { ScreenPoint, ScreenSize } from '../view/view.ts';
 import { elevationTitle } from '../words.ts';
 import { formOf, type LabelLook, type Lettering } from './lettering.ts';
 import { overBroad } from './spots.ts';
-import { type Lettered, micLabels, RANK } from './wishes.ts';
+import { type Lettered, micLabels, nameForms, RANK } from './wishes.ts';
 
-/** Every label of an elevation; the report is the turned one. An elevation that stands alone has the legend too. */
+/**
+ * Every label of an elevation; the report is the turned one. An elevation that stands alone has the legend too. Beside the plan it is
+ * small, and the plan has every clear mic's number: only what is struck, tight or selected is lettered again.
+ */
 export const elevationLabels = (
   lettered: Lettered,
   standpoint: Standpoint,
   alone: boolean,
 ): readonly Lettering[] => [
   title(lettered, standpoint, alone),
-  ...micLabels(lettered),
+  ...micLabels(lettered).filter(({ wish }) => alone || wish.rank < RANK.clear),
   ...lettered.report.rig.pieces.flatMap((placed) => pieceLabel(lettered, placed)),
 ];
 
-/** How high over the lower edge the title stands, px: over the legend, or in its place, left of the buttons. */
-const OVER_LEGEND = 48;
-const IN_PLACE = 20;
-const BUTTONS = 72;
+/** How high over the lower edge the title stands, px: over the legend; in its place; or, in a narrow drawing, over the buttons. */
+const OVER_LEGEND = 52;
+const IN_PLACE = 26;
+const OVER_BUTTONS = 80;
+/** The room that the buttons take at the right, and how wide a drawing must be for the title beside them, px. */
+const BUTTONS = 188;
+const WIDE = 620;
 
 /** From where it is looked: always to be seen. */
 function title({ kitView, measure }: Lettered, standpoint: Standpoint, alone: boolean): Lettering {
@@ -30,15 +37,19 @@ function title({ kitView, measure }: Lettered, standpoint: Standpoint, alone: bo
     look,
     wish: {
       key: 'title',
-      at: alone
-        ? { x: width / 2, y: height - OVER_LEGEND }
-        : { x: width - BUTTONS, y: height - IN_PLACE },
+      at: titlePlace({ width, height }, alone),
       spots: [{ x: 0, y: 0, sideX: alone ? 0 : -1, sideY: 0 }],
       forms: elevationTitle(standpoint).map((text) => formOf(text, look, measure)),
       rank: RANK.selected - 1,
       must: true,
     },
   };
+}
+
+function titlePlace({ width, height }: ScreenSize, alone: boolean): ScreenPoint {
+  if (alone) return { x: width / 2, y: height - OVER_LEGEND };
+  if (width >= WIDE) return { x: width - BUTTONS, y: height - IN_PLACE };
+  return { x: width - 12, y: height - OVER_BUTTONS };
 }
 
 function pieceLabel(
@@ -50,15 +61,17 @@ function pieceLabel(
   if (!shell || (piece.kind === 'throne' && !chosen)) return [];
   const look: LabelLook = { kind: 'name', strong: chosen };
   const { axis, halfHeight, radius } = shell;
-  const seen = halfHeight * Math.abs(axis.y) + radius * Math.hypot(axis.x, axis.z);
+  const { scale } = kitView.view;
+  const high = halfHeight * Math.abs(axis.y) + radius * Math.hypot(axis.x, axis.z);
+  const wide = halfHeight * Math.abs(axis.x) + radius * Math.hypot(axis.y, axis.z);
   return [
     {
       look,
       wish: {
         key: `piece ${piece.id}`,
         at: kitToScreen(kitView, shell.centre),
-        spots: overBroad(seen * kitView.view.scale, chosen),
-        forms: [formOf(piece.name, look, measure)],
+        spots: overBroad(high * scale, chosen),
+        forms: nameForms({ name: piece.name, look, measure }, chosen ? null : 2 * wide * scale),
         rank: chosen ? RANK.selected : RANK.piece,
         must: chosen,
       },

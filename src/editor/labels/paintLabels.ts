@@ -61,21 +61,30 @@ function paintBadge(ink: Ink, { box, at, form }: PlacedLabel, look: BadgeLook): 
   canvas.fillText(form.text, box.left + 1.75 * PAD + MARK, middle + 0.5);
 }
 
-/** A thin line from a label to what it names, from the nearest point of its box. */
+/** A line from a label to what it names, from the nearest point of its box. */
 function paintLeader(
-  { canvas }: Ink,
+  { canvas, colours }: Ink,
   { box, at }: Pick<PlacedLabel, 'box' | 'at'>,
   colour: string,
 ): void {
   const x = Math.min(Math.max(at.x, box.left), box.left + box.width);
   const y = Math.min(Math.max(at.y, box.top), box.top + box.height);
   if (Math.hypot(x - at.x, y - at.y) < FAR) return;
+  for (const [stroke, width] of [
+    [colours.halo, 4],
+    [colour, 1.5],
+  ] as const) {
+    canvas.beginPath();
+    canvas.moveTo(at.x, at.y);
+    canvas.lineTo(x, y);
+    canvas.strokeStyle = stroke;
+    canvas.lineWidth = width;
+    canvas.stroke();
+  }
   canvas.beginPath();
-  canvas.moveTo(at.x, at.y);
-  canvas.lineTo(x, y);
-  canvas.strokeStyle = colour;
-  canvas.lineWidth = 1;
-  canvas.stroke();
+  canvas.arc(at.x, at.y, 2.5, 0, 2 * Math.PI);
+  canvas.fillStyle = colour;
+  canvas.fill();
 }
 
 function paintInput({ canvas, colours }: Ink, { box, form }: PlacedLabel, strong: boolean): void {

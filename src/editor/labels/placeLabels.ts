@@ -29,6 +29,8 @@ export interface LabelWish {
   readonly forms: readonly LabelForm[];
   /** Lower ranks choose first. */
   readonly rank: number;
+  /** Whether a place nearer to what another such label names would be read as that one's. */
+  readonly points?: true;
   /** A label that must be shown overlaps where no room is left; others are left out. */
   readonly must: boolean;
 }
@@ -53,6 +55,8 @@ export interface LabelGround {
   readonly size: ScreenSize;
   /** Kept free of labels where possible. */
   readonly covered: readonly Box[];
+  /** Where something stands over the drawing: no label, unless one that must be shown finds no other room. */
+  readonly reserved: readonly Box[];
   /** The places of the last drawing: a label keeps its place while it can, so that nothing jumps during a drag. */
   readonly before: ReadonlyMap<string, number>;
 }
@@ -66,17 +70,22 @@ const GAP = 3;
  * L1. No label is cut off by the edge of the screen, as long as it fits on the screen at all.
  * L2. No two labels overlap, except those that must be shown and find no room.
  * L3. A label that names something off the screen is left out, unless it must be shown.
+ * L4. No label stands under what stands over the drawing, except as in L2.
+ * L5. Of places that hide the same, a label that points takes one that is not nearer to what another such label names.
+ * L6. A label that need not be shown is left out where mics or handles would hide much of it.
  */
 export function placeLabels(
   wishes: readonly LabelWish[],
   ground: LabelGround,
 ): readonly PlacedLabel[] {
   const placed: PlacedLabel[] = [];
+  const named = wishes.flatMap(({ points, at }) => (points ? [at] : []));
   const inOrder = [...wishes].sort((a, b) => a.rank - b.rank);
   for (const wish of inOrder) {
+    const others = wish.points ? named.filter((at) => at !== wish.at) : [];
+    const here = { ...ground, others };
     const choice =
-      freePlace(wish, placed, ground) ??
-      (wish.must ? leastOverlap(wish, placed, ground) : undefined);
+      freePlace(wish, placed, here) ?? (wish.must ? leastOverlap(wish, placed, here) : undefined);
     if (choice) placed.push(choice);
   }
   return placed;
@@ -85,13 +94,15 @@ export function placeLabels(
 function freePlace(
   wish: LabelWish,
   placed: readonly PlacedLabel[],
-  ground: LabelGround,
+  ground: Surroundings,
 ): PlacedLabel | undefined {
   if (!onScreen(wish.at, ground.size)) return undefined;
   for (const form of wish.forms) {
     let best: { readonly label: PlacedLabel; readonly cost: number } | undefined;
     for (const label of candidates(wish, form)) {
       if (!inside(label.box, ground.size) || hits(label.box, placed)) continue;
+      if (shared(label.box, ground.reserved) > 0) continue;
+      if (!wish.must && isBuried(label.box, ground.covered)) continue;
       const cost = costOf(label, ground);
       if (!best || cost < best.cost) best = { label, cost };
     }
@@ -104,13 +115,14 @@ function freePlace(
 function leastOverlap(
   wish: LabelWish,
   placed: readonly PlacedLabel[],
-  ground: LabelGround,
+  ground: Surroundings,
 ): PlacedLabel | undefined {
   const form = wish.forms.at(-1);
   if (!form) return undefined;
   const choices = candidates(wish, form).map((label) => {
     const box = movedInside(label.box, ground.size);
-    const hidden = placed.reduce((sum, other) => sum + overlap(box, other.box), 0);
+    const others = placed.map((other) => other.box);
+    const hidden = shared(box, others) + shared(box, ground.reserved);
     return { label: { ...label, box }, cost: hidden * 100 + costOf(label, ground) };
   });
   return choices.reduce<(typeof choices)[number] | undefined>(
@@ -136,10 +148,32 @@ const candidates = (wish: LabelWish, form: LabelForm): readonly PlacedLabel[] =>
 /** Px of covered ground that leaving a place, and each step down the list of spots, is worth. */
 const MOVE_COST = 5;
 const STEP_COST = 30;
+/** What it is worth not to stand nearer to what another label names. */
+const MISTAKEN_COST = 45;
+
+interface Surroundings extends LabelGround {
+  /** What is named by labels that this one could be taken for. */
+  readonly others: readonly ScreenPoint[];
+}
+
+/** A text of which a mic or a handle hides more than this share can't be read. */
+const MOST_HIDDEN = 0.25;
+
+const isBuried = (box: Box, covered: readonly Box[]): boolean =>
+  shared(box, covered) > MOST_HIDDEN * box.width * box.height;
+
+const shared = (box: Box, others: readonly Box[]): number =>
+  others.reduce((sum, other) => sum + overlap(box, other), 0);
+
+/** How far a point lies outside a box, px. */
+const outside = ({ left, top, width, height }: Box, { x, y }: ScreenPoint): number =>
+  Math.hypot(Math.max(left - x, 0, x - left - width), Math.max(top - y, 0, y - top - height));
 
 /** What a place hides; a place other than the last one costs more the later it stands in the list. */
-function costOf(label: PlacedLabel, ground: LabelGround): number {
-  const covered = ground.covered.reduce((sum, box) => sum + overlap(label.box, box), 0);
+function costOf(label: PlacedLabel, ground: Surroundings): number {
+  const own = outside(label.box, label.at);
+  const mistaken = ground.others.filter((at) => outside(label.box, at) < own).length;
+  const covered = shared(label.box, ground.covered) + mistaken * MISTAKEN_COST;
   const kept = ground.before.get(label.key) === label.place;
   return kept ? covered : covered + MOVE_COST + label.place * STEP_COST;
 }

@@ -25,16 +25,24 @@ export const roundAbout = (clear: number): readonly LabelSpot[] => [
   ...round(clear + 36),
 ];
 
+/** Places round a thing that reaches so far from its middle, px: right, below, above, left. */
+export const besideBox = (x: number, y: number): readonly LabelSpot[] => [
+  { x: x + 8, y: 0, sideX: 1, sideY: 0 },
+  { x: 0, y: y + 6, sideX: 0, sideY: 1 },
+  { x: 0, y: -y - 6, sideX: 0, sideY: -1 },
+  { x: -x - 8, y: 0, sideX: -1, sideY: 0 },
+];
+
 /**
  * Places over a broad thing that reaches `reach` px from its middle: the middle, then toward its edges. Outside it a name could
  * be taken for its neighbour's: only what is selected is named there.
  */
 export const overBroad = (reach: number, outside: boolean): readonly LabelSpot[] => [
   { x: 0, y: 0, sideX: 0, sideY: 0 },
-  { x: 0, y: reach * 0.5, sideX: 0, sideY: 0 },
-  { x: 0, y: -reach * 0.5, sideX: 0, sideY: 0 },
-  { x: 0, y: reach * 0.78, sideX: 0, sideY: 0 },
-  { x: 0, y: -reach * 0.78, sideX: 0, sideY: 0 },
+  { x: 0, y: reach * 0.35, sideX: 0, sideY: 0 },
+  { x: 0, y: -reach * 0.35, sideX: 0, sideY: 0 },
+  { x: 0, y: reach * 0.65, sideX: 0, sideY: 0 },
+  { x: 0, y: -reach * 0.65, sideX: 0, sideY: 0 },
   ...(outside
     ? [
         { x: 0, y: reach + 4, sideX: 0, sideY: 1 },

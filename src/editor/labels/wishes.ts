@@ -2,6 +2,7 @@ import { along, type Vec2 } from '../../geometry/vector.ts';
 import type { Layout } from '../../layout/layout.ts';
 import type { Piece } from '../../layout/pieces/piece.ts';
 import type { ClearanceRow, Report, RunRow } from '../../report/report.ts';
+import { boxCorners } from '../../rig/boxShape.ts';
 import { kickFrame } from '../../rig/pieces/kickFrame.ts';
 import type { Selection } from '../../session/selection.ts';
 import { showLongLength } from '../../units/lengthText.ts';
@@ -11,7 +12,7 @@ import { type ScreenPoint, toScreen } from '../view/view.ts';
 import { clearanceText } from '../words.ts';
 import { formOf, type LabelLook, type Lettering, type Measure } from './lettering.ts';
 import { onScreen } from './placeLabels.ts';
-import { alongLine, overBroad, roundAbout } from './spots.ts';
+import { alongLine, besideBox, overBroad, roundAbout } from './spots.ts';
 
 /** What is lettered on the plan, and how it is seen. */
 export interface Lettered {
@@ -72,6 +73,7 @@ function micLabel(lettered: Lettered, mic: string): readonly Lettering[] {
         spots: roundAbout(12),
         forms: forms.map((text) => formOf(text, look, measure)),
         rank: chosen ? RANK.selected : RANK[row.verdict],
+        points: true,
         must: onScreen(at, kitView.view.size),
       },
     },
@@ -112,13 +114,34 @@ function pieceLabel(lettered: Lettered, piece: Piece): readonly Lettering[] {
         key: `piece ${piece.id}`,
         at,
         spots: overBroad((size / 2) * kitView.view.scale, chosen),
-        forms: [formOf(piece.name, look, measure)],
+        forms: nameForms(
+          { name: piece.name, look, measure },
+          chosen ? null : size * kitView.view.scale,
+        ),
         rank: chosen ? RANK.selected : RANK.piece,
         must: chosen,
       },
     },
   ];
 }
+
+/** How far a name may stand out over the thing itself, as a share of the thing's width: farther it is read as a neighbour's. */
+const OVERHANG = 1.35;
+
+interface Named {
+  readonly name: string;
+  readonly look: LabelLook;
+  readonly measure: Measure;
+}
+
+/** The ways to write a name on a thing so wide, px; no width is no limit. */
+export function nameForms({ name, look, measure }: Named, width: number | null) {
+  const forms = [name, shortName(name)].map((text) => formOf(text, look, measure));
+  return width === null ? forms : forms.filter((form) => form.width <= width * OVERHANG);
+}
+
+/** A tom is known by the rest of its name: Rack 1, Floor 2. */
+const shortName = (name: string): string => name.replace(/^(.+?) tom\b/i, '$1');
 
 /** Where a name stands best: on the thing's middle; a kick's nearer to its front, which nothing hangs over. */
 function namePlace(piece: Piece): Vec2 {
@@ -184,13 +207,18 @@ function pointAlong(way: readonly ScreenPoint[], share: number): ScreenPoint {
 
 function boxLabel({ layout, selection, kitView, measure }: Lettered): Lettering {
   const chosen = selection?.kind === 'box';
+  const at = toScreen(kitView.view, layout.box);
+  const corners = boxCorners(layout.box).map((corner) => toScreen(kitView.view, corner));
   const look: LabelLook = { kind: 'name', strong: chosen };
   return {
     look,
     wish: {
       key: 'box',
-      at: toScreen(kitView.view, layout.box),
-      spots: roundAbout(90 * kitView.view.scale),
+      at,
+      spots: besideBox(
+        Math.max(...corners.map(({ x }) => Math.abs(x - at.x))),
+        Math.max(...corners.map(({ y }) => Math.abs(y - at.y))),
+      ),
       forms: [
         formOf(`Box, ${layout.box.inputs} inputs`, look, measure),
         formOf('Box', look, measure),
@@ -222,7 +250,7 @@ function deckLabel({ layout, kitView, measure }: Lettered): Lettering {
 
 /** How far the words keep from the deck's edge, from the screen's edge and from the scale bar, px. */
 const INSIDE = 6;
-const SAFE = { side: 70, top: 10, bottom: 44 } as const;
+const SAFE = { side: 70, top: 10, bottom: 70 } as const;
 
 /** Which way the audience is stays on the screen wherever the plan is moved; the player's word goes with the player. */
 function sideLabels({ layout, kitView, measure }: Lettered): readonly Lettering[] {

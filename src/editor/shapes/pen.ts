@@ -38,11 +38,18 @@ export function traceLine(pen: Pen, ...spots: readonly Spot[]): void {
   addLine(pen, spots);
 }
 
+/** A canvas leaves out a line without length, ends and all: what is seen end on would vanish, mm. */
+const LEAST_LENGTH = 0.5;
+
 /** Adds an open line to the path. */
 export function addLine(pen: Pen, spots: readonly Spot[]): void {
-  for (const [i, spot] of spots.entries()) {
-    if (i === 0) pen.canvas.moveTo(spot.x, spot.y);
-    else pen.canvas.lineTo(spot.x, spot.y);
+  let last: Spot | undefined;
+  for (const spot of spots) {
+    if (!last) pen.canvas.moveTo(spot.x, spot.y);
+    else if (Math.hypot(spot.x - last.x, spot.y - last.y) < LEAST_LENGTH) {
+      pen.canvas.lineTo(last.x + LEAST_LENGTH, last.y);
+    } else pen.canvas.lineTo(spot.x, spot.y);
+    last = spot;
   }
 }
 

@@ -6,7 +6,7 @@ import { stairsMiddle, stairsOutward } from '../../rig/stairs.ts';
 import type { Border, Bounds } from './view.ts';
 
 /** Free px round a fitted plan: at the top there is the choice of drawing, at the bottom the scale bar. */
-export const FIT_BORDER: Border = { top: 62, right: 28, bottom: 56, left: 28 };
+export const FIT_BORDER: Border = { top: 62, right: 28, bottom: 66, left: 28 };
 
 /** Free ground round the box and behind the throne, mm. */
 const ROUND_BOX = 250;

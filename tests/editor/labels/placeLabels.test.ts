@@ -1,10 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type Box, type LabelWish, placeLabels } from '../../../src/editor/labels/placeLabels.ts';
+import { reservedZones } from '../../../src/editor/labels/reserved.ts';
 import { overBroad, roundAbout } from '../../../src/editor/labels/spots.ts';
 
 const size = { width: 800, height: 600 };
-const nothing = { size, covered: [], before: new Map<string, number>() };
+const nothing = { size, covered: [], reserved: [], before: new Map<string, number>() };
 
 const anyWish = (must: fc.Arbitrary<boolean>) =>
   fc.record({
@@ -82,8 +83,51 @@ describe('places for labels', () => {
     expect(placeLabels([{ ...wish, must: true }], nothing)).toHaveLength(1);
   });
 
+  test('L4: none that may be left out stands under what stands over the drawing', () => {
+    const zones = reservedZones(size, { head: true, legend: true, foot: 66 });
+    fc.assert(
+      fc.property(anyWishes(fc.constant(false), 40), (wishes) => {
+        for (const label of placeLabels(wishes, { ...nothing, reserved: zones })) {
+          for (const zone of zones) expect(overlap(label.box, zone)).toBe(false);
+        }
+      }),
+    );
+    const [kept] = placeLabels([{ ...wishAt(20, 590), must: true }], {
+      ...nothing,
+      reserved: zones,
+    });
+    expect(kept).toBeDefined();
+  });
+
+  test('L5: of free places one is taken that is not nearer to what another label names', () => {
+    const point = (key: string, x: number, rank: number): LabelWish => ({
+      ...wishAt(x, 300),
+      key,
+      forms: [{ text: 'x', width: 50, height: 22 }],
+      rank,
+      points: true,
+    });
+    const labels = placeLabels([point('a', 400, 0), point('b', 440, 1)], nothing);
+    const away = (box: Box, x: number) =>
+      Math.hypot(
+        Math.max(box.left - x, 0, x - box.left - box.width),
+        Math.max(box.top - 300, 0, 300 - box.top - box.height),
+      );
+    for (const { key, box } of labels) {
+      const [own, other] = key === 'a' ? [400, 440] : [440, 400];
+      expect(away(box, own), key).toBeLessThanOrEqual(away(box, other));
+    }
+    expect(labels).toHaveLength(2);
+  });
+
+  test('L6: one that would be hidden by a mic is left out, unless it must be shown', () => {
+    const mic: Box = { left: 350, top: 250, width: 100, height: 100 };
+    const name: LabelWish = { ...wishAt(400, 300), spots: overBroad(20, false) };
+    expect(placeLabels([name], { ...nothing, covered: [mic] })).toEqual([]);
+    expect(placeLabels([{ ...name, must: true }], { ...nothing, covered: [mic] })).toHaveLength(1);
+  });
+
   test('the shorter form is taken where the longer finds no room', () => {
-    const wall: Box = { left: 0, top: 0, width: 800, height: 600 };
     const crowd = [-1, 1].map(
       (side): LabelWish => ({
         ...wishAt(400 + 60 * side, 300),
@@ -98,7 +142,7 @@ describe('places for labels', () => {
       spots: [{ x: 0, y: 0, sideX: 0, sideY: 0 }],
       rank: 1,
     };
-    const labels = placeLabels([...crowd, between], { ...nothing, covered: [wall] });
+    const labels = placeLabels([...crowd, between], nothing);
     expect(labels.find((label) => label.key === 'wish')?.form.text).toBe('short');
   });
 

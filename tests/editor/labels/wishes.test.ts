@@ -1,6 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { onScreen, placeLabels } from '../../../src/editor/labels/placeLabels.ts';
-import { type Lettered, lettering, measureLabel } from '../../../src/editor/labels/wishes.ts';
+import {
+  type Lettered,
+  lettering,
+  measureLabel,
+  nameForms,
+} from '../../../src/editor/labels/wishes.ts';
 import { focusOn } from '../../../src/editor/move/micFocus.ts';
 import { kitToScreen } from '../../../src/editor/view/kitView.ts';
 import { zoomed } from '../../../src/editor/view/view.ts';
@@ -28,7 +33,7 @@ const placeOf = ({ layout, report, selection }: Lettered) =>
 const placed = (what: Lettered) =>
   placeLabels(
     [...measureLabel(what, placeOf(what)), ...lettering(what)].map(({ wish }) => wish),
-    { size: what.kitView.view.size, covered: [], before: new Map() },
+    { size: what.kitView.view.size, covered: [], reserved: [], before: new Map() },
   );
 
 describe('what is lettered on the plan', () => {
@@ -62,6 +67,19 @@ describe('what is lettered on the plan', () => {
       ).length;
     };
     expect(count(0.35)).toBeLessThan(count(1));
+  });
+
+  test('a name that would stand far out over its piece is shortened, then left out; a selected piece is always named in full', () => {
+    const named = (name: string, width: number | null) =>
+      nameForms(
+        { name, look: { kind: 'name', strong: false }, measure: (text) => 8 * text.length },
+        width,
+      ).map(({ text }) => text);
+    expect(named('Rack tom 1', 80)).toEqual(['Rack tom 1', 'Rack 1']);
+    expect(named('Rack tom 1', 40)).toEqual(['Rack 1']);
+    expect(named('Rack tom 1', 30)).toEqual([]);
+    expect(named('Rack tom 1', null)[0]).toBe('Rack tom 1');
+    expect(named('Tom', 24)).toEqual(['Tom', 'Tom']);
   });
 
   test('a clearance is written with its unit, and struck and tight ones from any distance', () => {

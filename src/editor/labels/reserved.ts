@@ -1,0 +1,40 @@
+import type { ScreenSize } from '../view/view.ts';
+import type { Box } from './placeLabels.ts';
+
+/** What stands over a drawing, beyond its zoom buttons and its scale bar. */
+export interface Furniture {
+  /** The choice of drawing stands over its upper edge. */
+  readonly head: boolean;
+  /** The legend of the marks stands beside its scale bar. */
+  readonly legend: boolean;
+  /** How high cards stand over the lower edge, px; 0 while there are none. */
+  readonly foot: number;
+}
+
+/** Px, with a little room round each; plan.css has the same sizes. */
+const HEAD = 60;
+const BUTTONS = { width: 180, height: 64 } as const;
+const SCALE_BAR = { width: 212, height: 46 } as const;
+const LEGEND = { width: 566, height: 40 } as const;
+
+/** Where no label may stand, because something stands over the drawing there. */
+export function reservedZones(
+  { width, height }: ScreenSize,
+  { head, legend, foot }: Furniture,
+): readonly Box[] {
+  const atFoot = (
+    left: number,
+    size: { readonly width: number; readonly height: number },
+  ): Box => ({
+    ...size,
+    left,
+    top: height - size.height,
+  });
+  return [
+    ...(head ? [{ left: 0, top: 0, width, height: HEAD }] : []),
+    atFoot(width - BUTTONS.width, BUTTONS),
+    atFoot(0, SCALE_BAR),
+    ...(legend ? [atFoot(0, LEGEND)] : []),
+    ...(foot > 0 ? [{ left: 0, top: height - BUTTONS.height - foot, width, height: foot }] : []),
+  ];
+}
