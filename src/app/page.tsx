@@ -89,7 +89,8 @@ async function start(): Promise<void> {
   takeOpenedFiles(window, (file) => openFile(actions, file));
   takeDroppedFiles(window, (file) => openFile(actions, file));
   await lookWhetherKept();
-  await storage.forget(Date.now() - DAY);
+  await storage.forget(Date.now() - 30 * DAY);
+  await storage.thin();
   await watchForUpdate((apply) => {
     update = apply;
     session.setState({ updateWaiting: true });

@@ -1,17 +1,8 @@
-import { type DBSchema, type IDBPDatabase, type IDBPTransaction, openDB } from 'idb';
-import type { Id } from '../layout/fields.ts';
-import type { StoredDocument, StoredHead } from './stored.ts';
+import { openDB } from 'idb';
+import type { Database, LayoutDatabase } from './database.ts';
+import { upgraded } from './upgrade.ts';
 
-/** The database, version 1: a head per layout, and its documents by revision. */
-export interface LayoutDatabase extends DBSchema {
-  heads: { key: Id; value: StoredHead };
-  documents: { key: [Id, number]; value: StoredDocument };
-}
-export type Database = IDBPDatabase<LayoutDatabase>;
-export type Both = ['heads', 'documents'];
-export type ReadWrite = IDBPTransaction<LayoutDatabase, Both, 'readwrite'>;
-
-const DATABASE_VERSION = 1;
+const DATABASE_VERSION = 2;
 /** How long opening may take before it counts as refused, ms. */
 const OPENING_PATIENCE = 10_000;
 
@@ -88,10 +79,9 @@ function open(name: string, onGone: (why?: 'newer-version' | 'connection-lost') 
   let upgradeError: unknown;
   const opening = async () =>
     openDB<LayoutDatabase>(name, DATABASE_VERSION, {
-      upgrade(database, _from, _to, transaction) {
+      async upgrade(database, from, _to, transaction) {
         try {
-          database.createObjectStore('heads', { keyPath: 'id' });
-          database.createObjectStore('documents', { keyPath: ['id', 'revision'] });
+          await upgraded(database, from, transaction);
         } catch (error) {
           // Without this the browser would commit the half of the upgrade that worked.
           upgradeError = error;

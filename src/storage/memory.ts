@@ -1,79 +1,91 @@
 import type { Id } from '../layout/fields.ts';
-import type { Layout } from '../layout/layout.ts';
-import type { SaveOutcome, StorageChange, StoragePort } from './port.ts';
-import { orRefusal } from './refusal.ts';
-import {
-  findBeforeSave,
-  headOf,
-  loaded,
-  rowsOf,
-  type StoredDocument,
-  type StoredHead,
-  storedText,
-} from './stored.ts';
+import type { StorageChange } from './port.ts';
+import type { Shelf, ShelfTurn } from './shelf.ts';
+import { type Channel, type FullStorage, shelvedStorage } from './shelved.ts';
+import type { StoredDocument, StoredHead, StoredRevision } from './stored.ts';
 
-/** What ports in memory share, as tabs share a database. */
+/** What ports in memory share, as tabs share a database. Revisions and documents by `id/revision`. */
 export interface MemoryShelf {
   readonly heads: Map<Id, StoredHead>;
-  readonly documents: Map<Id, StoredDocument>;
-  readonly watchers: Map<(change: StorageChange) => void, StoragePort>;
+  readonly revisions: Map<string, StoredRevision>;
+  readonly documents: Map<string, StoredDocument>;
+  readonly watchers: Map<Channel, (change: StorageChange) => void>;
+  /** The turn that is on. */
+  turn: Promise<unknown>;
 }
 
 export const emptyShelf = (): MemoryShelf => ({
   heads: new Map(),
+  revisions: new Map(),
   documents: new Map(),
   watchers: new Map(),
+  turn: Promise.resolve(),
 });
 
 /** Keeps layouts while the page is open, and no longer. */
-export function memoryStorage(now: () => number, shelf = emptyShelf()): StoragePort {
-  const { heads, documents, watchers } = shelf;
-
-  const tellOthers = (change: StorageChange): void => {
-    for (const [tell, owner] of watchers) if (owner !== port) queueMicrotask(() => tell(change));
-  };
-
-  const mark = (id: Id, removedAt: number | null) => {
-    const head = heads.get(id);
-    if (head === undefined) return { ok: false, kind: 'missing' } as const;
-    heads.set(id, { ...head, removedAt });
-    tellOthers({ kind: removedAt === null ? 'restored' : 'removed', id });
-    return { ok: true } as const;
-  };
-
-  const put = (layout: Layout, expected: number): SaveOutcome => {
-    const { id } = layout;
-    const text = storedText(layout);
-    const head = heads.get(id);
-    const found = findBeforeSave(head, documents.get(id)?.text, { expected, text });
-    if (found === 'same' && head) return { ok: true, revision: head.revision, at: head.changedAt };
-    if (found !== 'fits') return { ok: false, kind: 'conflict' };
-    const [at, revision] = [now(), expected + 1];
-    heads.set(id, headOf(layout, revision, at));
-    documents.set(id, { id, revision, parent: expected, at, text });
-    tellOthers({ kind: 'written', id });
-    return { ok: true, revision, at };
-  };
-
-  const port: StoragePort = {
-    list: async () => ({ rows: rowsOf(heads.values()), refusal: null }),
-    load: async (id) => loaded(heads.get(id), documents.get(id)),
-    save: (layout, expected) => orRefusal(async () => put(layout, expected)),
-    remove: async (id) => mark(id, now()),
-    restore: async (id) => mark(id, null),
-    async forget(removedBefore) {
-      for (const { id, removedAt } of heads.values()) {
-        if (removedAt === null || removedAt >= removedBefore) continue;
-        heads.delete(id);
-        documents.delete(id);
+export function memoryStorage(now: () => number, shared = emptyShelf()): FullStorage {
+  const channel: Channel = {
+    tell(change) {
+      for (const [owner, hear] of shared.watchers) {
+        if (owner !== channel) queueMicrotask(() => hear(change));
       }
-      return null;
     },
-    watch(tell) {
-      watchers.set(tell, port);
-      return () => watchers.delete(tell);
-    },
+    listen: (hear) => void shared.watchers.set(channel, hear),
     close() {},
   };
-  return port;
+  return shelvedStorage(shelfOf(shared), channel, now);
+}
+
+function shelfOf(shared: MemoryShelf): Shelf {
+  const inTurn = <T>(work: () => Promise<T>): Promise<T> => {
+    const run = shared.turn.then(work);
+    shared.turn = run.catch(() => {});
+    return run;
+  };
+  return {
+    read: (work) => inTurn(() => work(turnOn(shared, []))),
+    write: (work) =>
+      inTurn(async () => {
+        const changes: (() => void)[] = [];
+        const answer = await work(turnOn(shared, changes));
+        for (const change of changes) change();
+        return answer;
+      }),
+    close() {},
+  };
+}
+
+/** @param changes Gets what is written; whoever gave it carries it out. */
+function turnOn(shared: MemoryShelf, changes: (() => void)[]): ShelfTurn {
+  const { heads, revisions, documents } = shared;
+  const key = (id: Id, revision: number) => `${id}/${revision}`;
+  const of = <T extends { readonly id: Id; readonly revision: number }>(
+    all: Map<string, T>,
+    id: Id,
+  ) => [...all.values()].filter((one) => one.id === id).sort((a, b) => a.revision - b.revision);
+  const dropOne = (id: Id, revision: number) => {
+    revisions.delete(key(id, revision));
+    documents.delete(key(id, revision));
+  };
+  return {
+    head: async (id) => heads.get(id),
+    heads: async () => [...heads.values()],
+    revision: async (id, revision) => revisions.get(key(id, revision)),
+    revisions: async (id) => of(revisions, id),
+    document: async (id, revision) => documents.get(key(id, revision)),
+    documents: async (id) => of(documents, id),
+    putHead: (head) => void changes.push(() => heads.set(head.id, head)),
+    putRevision: (one) => void changes.push(() => revisions.set(key(one.id, one.revision), one)),
+    addRevision: (one, document) =>
+      void changes.push(() => {
+        revisions.set(key(one.id, one.revision), one);
+        documents.set(key(one.id, one.revision), document);
+      }),
+    dropRevision: (id, revision) => void changes.push(() => dropOne(id, revision)),
+    drop: (id) =>
+      void changes.push(() => {
+        for (const { revision } of of(revisions, id)) dropOne(id, revision);
+        heads.delete(id);
+      }),
+  };
 }

@@ -11,12 +11,13 @@ import type { Problem } from '../layout/problem.ts';
  * S3 Every stored document passes the layout's own check when it is loaded. One that does not is named, kept and handed out
  *    as text; nothing writes over it.
  * S4 Removing is a mark that `restore` takes off again, until `forget`. A removed layout is missing to `load` and `list`, and
- *    a save to it is a conflict.
+ *    a save to it is a conflict; `removed` lists it.
  * S5 Each write is told to the other ports on the same data, in other tabs as well; never to the port that wrote.
  * S6 A refusal changes nothing of what was there.
- * S7 Each revision is a document of its own under (id, revision), with the revision it came from; a head per layout says
- *    which one holds. A save appends a document and moves the head in one transaction, so a history of revisions is kept by no
- *    longer dropping the document before, and a second copy (a journal of appended documents) can stand behind the same port.
+ * S7 Nothing is overwritten: each revision is a document of its own under (id, revision), with the revision it came from; a head
+ *    per layout says which one holds. A save appends a document and moves the head in one transaction.
+ * S8 A save whose layout has a sign-off that the revision before did not have is a signed point; a name makes any point a
+ *    named one. Old automatic points are thinned by the rules T1 to T4 (`thinning.ts`), all others stay.
  */
 export interface StoragePort {
   /** All layouts that are not removed, the last changed first. What could be listed stands beside what refused. */
@@ -26,6 +27,19 @@ export interface StoragePort {
   save(layout: Layout, expected: number): Promise<SaveOutcome>;
   remove(id: Id): Promise<MarkOutcome>;
   restore(id: Id): Promise<MarkOutcome>;
+  /** What was removed and can be restored, the last removed first. */
+  removed(): Promise<readonly RemovedRow[] | Refusal>;
+  /** Sets what the user's hand sets beside a layout; it is no revision. */
+  mark(id: Id, marks: Partial<Marks>): Promise<MarkOutcome>;
+  /** Every revision there is of a layout, the first one first. */
+  revisions(id: Id): Promise<readonly RevisionRow[] | Refusal>;
+  loadRevision(id: Id, revision: number): Promise<LoadOutcome>;
+  /** Gives a revision a name, so that it stays; the empty name takes it away. */
+  nameRevision(id: Id, revision: number, name: string): Promise<MarkOutcome>;
+  /** Says that another line, by its last revision, is dealt with. Its revisions stay in the history. */
+  settleLine(id: Id, revision: number): Promise<MarkOutcome>;
+  /** Drops the old automatic points that the rule no longer keeps. Returns how many. */
+  thin(): Promise<number | Refusal>;
   /** Gives up for ever what was removed before this moment (ms since 1970). */
   forget(removedBefore: number): Promise<Refusal | null>;
   /** Calls back when another port changed something here, or when the data can't be reached any more. Returns the way to stop. */
@@ -37,15 +51,50 @@ export interface StoragePort {
 /** The revision to expect where nothing is stored yet. Stored revisions count from 1. */
 export const NOTHING_STORED = 0;
 
+/** What the user's hand sets beside a layout. */
+export interface Marks {
+  readonly favourite: boolean;
+  readonly archived: boolean;
+  /** Short words to find it by. */
+  readonly tags: readonly string[];
+}
+
 /** What a list shows of one layout, kept beside it so that listing never reads whole layouts. Times are ms since 1970. */
-export interface StoredRow {
+export interface StoredRow extends Marks {
   readonly id: Id;
   readonly name: string;
   readonly venue: string;
+  /** When it is played, YYYY-MM-DD. */
+  readonly date: string | null;
+  readonly player: string;
   readonly pieces: number;
   readonly mics: number;
+  /** A small plan, as `kitOutline.ts` writes it. */
+  readonly picture: string;
+  /** When it was signed off last, as the sign-off has it. */
+  readonly signedAt: string | null;
   readonly changedAt: number;
   readonly revision: number;
+  /** Lines of revisions beside this one, from other tablets, that went their own way. */
+  readonly otherLines: number;
+}
+
+export interface RemovedRow extends StoredRow {
+  readonly removedAt: number;
+}
+
+/** One revision in a layout's history. */
+export interface RevisionRow {
+  readonly revision: number;
+  /** The revision it was made from; 0 for the first. */
+  readonly parent: number;
+  readonly at: number;
+  /** Empty when nobody named it. */
+  readonly name: string;
+  /** Who signed it off; null when no new sign-off came with it. */
+  readonly signed: string | null;
+  /** `holds`: the revision that is opened; `aside`: the last one of another line; otherwise null. */
+  readonly tip: 'holds' | 'aside' | null;
 }
 
 /** The storage did not do it, and what it said. */
@@ -86,6 +135,6 @@ export type MarkOutcome =
   | Refusal;
 
 export type StorageChange =
-  | { readonly kind: 'written' | 'removed' | 'restored'; readonly id: Id }
+  | { readonly kind: 'written' | 'removed' | 'restored' | 'marked'; readonly id: Id }
   /** A newer version of the app takes the data over, or the browser took the connection away. */
   | { readonly kind: 'closed'; readonly why: 'newer-version' | 'connection-lost' };

@@ -1,22 +1,56 @@
+import { sha256 } from '@noble/hashes/sha2.js';
+import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import type { Id } from '../layout/fields.ts';
+import { kitOutline, outlineText } from '../layout/kitOutline.ts';
 import type { Layout } from '../layout/layout.ts';
 import type { Problem } from '../layout/problem.ts';
 import { checkLayout, readLayout, writeLayout } from '../layout/read.ts';
+import { packed, unpacked } from './packed.ts';
 import { type LoadOutcome, NOTHING_STORED, type StoredRow } from './port.ts';
 
 /** The head of one layout: which revision holds, and what a list shows of it. Times are ms since 1970. */
 export interface StoredHead extends StoredRow {
   readonly removedAt: number | null;
+  /** The highest revision there is, of whatever line: the next one counts on from here. */
+  readonly last: number;
+  /** SHA-256 of the text of the revision that holds. */
+  readonly digest: string;
+  /** Sign-offs of the revision that holds. */
+  readonly signOffs: readonly Id[];
+  /** Last revisions of other lines, as another tablet made them. */
+  readonly asides: readonly number[];
+  /** When old automatic points can be thinned next; null: not before another save. */
+  readonly thinAt: number | null;
 }
 
-/** One revision of one layout, as text, so that what was stored stays the same bytes (rule S7). */
-export interface StoredDocument {
+/** What is known of one revision without its text. Stored as long as the text is. */
+export interface StoredRevision {
   readonly id: Id;
   readonly revision: number;
   /** The revision it was made from; 0 for the first. */
   readonly parent: number;
   readonly at: number;
-  readonly text: string;
+  /** SHA-256 of its text: the same content is the same revision, on whichever tablet. */
+  readonly digest: string;
+  /** The name that a hand gave it; empty when none did. */
+  readonly name: string;
+  /** Who signed it off; null when no new sign-off came with it. */
+  readonly signed: string | null;
+  /** It was handed to another tablet or came from one: the point where two lines part must stay. */
+  readonly shared: boolean;
+}
+
+/** The text of one revision, packed; plain where an older version of the app stored it. */
+export interface StoredDocument {
+  readonly id: Id;
+  readonly revision: number;
+  readonly text?: string;
+  readonly packed?: Uint8Array;
+}
+
+/** A revision with its text, as it goes from one place to another. */
+export interface WholeRevision extends StoredRevision {
+  readonly packed: Uint8Array;
 }
 
 /**
@@ -33,66 +67,109 @@ export function storedText(layout: Layout): string {
   throw new Error(faults.join('; '));
 }
 
-export function headOf(layout: Layout, revision: number, at: number): StoredHead {
-  return {
-    id: layout.id,
-    name: layout.name,
-    venue: layout.venue.name,
-    pieces: layout.pieces.length,
-    mics: layout.mics.length,
-    changedAt: at,
-    revision,
-    removedAt: null,
-  };
+export const digestOf = (text: string): string => bytesToHex(sha256(utf8ToBytes(text)));
+
+/** What a list shows of a layout, taken from the layout itself. */
+export const listedFacts = (layout: Layout) => ({
+  name: layout.name,
+  venue: layout.venue.name,
+  date: layout.venue.date,
+  player: layout.player.name,
+  pieces: layout.pieces.length,
+  mics: layout.mics.length,
+  picture: outlineText(kitOutline(layout.pieces)),
+  signedAt: layout.signOffs.at(-1)?.at ?? null,
+  signOffs: layout.signOffs.map(({ id }) => id),
+});
+
+/** The head before there is anything, with what the user's hand sets left as it is usually. */
+export const NO_HEAD = {
+  removedAt: null,
+  favourite: false,
+  archived: false,
+  tags: [],
+  last: NOTHING_STORED,
+  asides: [],
+  otherLines: 0,
+  thinAt: null,
+} as const;
+
+/** The row of a head. */
+export function rowOf(head: StoredHead): StoredRow {
+  const { removedAt: _, last: _l, digest: _d, signOffs: _s, asides: _a, thinAt: _t, ...row } = head;
+  return row;
 }
 
 /** Rows of what is not removed, the last changed first. */
-export function rowsOf(heads: Iterable<StoredHead>): readonly StoredRow[] {
-  return [...heads]
+export const rowsOf = (heads: Iterable<StoredHead>): readonly StoredRow[] =>
+  [...heads]
     .filter((head) => head.removedAt === null)
     .sort((a, b) => b.changedAt - a.changedAt)
-    .map(({ removedAt: _, ...row }) => row);
-}
+    .map(rowOf);
+
+export const documentOf = (id: Id, revision: number, text: string): StoredDocument => ({
+  id,
+  revision,
+  packed: packed(text),
+});
+
+/**
+ * The text of a stored document.
+ *
+ * @throws {Error} When what was packed can't be unpacked any more.
+ */
+export const textOf = (document: StoredDocument): string =>
+  document.text ?? unpacked(document.packed ?? new Uint8Array());
 
 /** What a save finds before it writes (rule S1): `fits`, `same` when the very text is there already, or `conflict`. */
 export function findBeforeSave(
   head: StoredHead | undefined,
-  storedText: string | undefined,
+  holding: StoredDocument | undefined,
   wanted: { readonly expected: number; readonly text: string },
 ): 'fits' | 'same' | 'conflict' {
   if (head === undefined) return wanted.expected === NOTHING_STORED ? 'fits' : 'conflict';
   if (head.removedAt !== null) return 'conflict';
-  if (head.revision === wanted.expected) return 'fits';
-  return storedText === wanted.text ? 'same' : 'conflict';
+  if (holding !== undefined && holds(holding, wanted.text)) return 'same';
+  return head.revision === wanted.expected ? 'fits' : 'conflict';
+}
+
+function holds(document: StoredDocument, text: string): boolean {
+  try {
+    return textOf(document) === text;
+  } catch {
+    return false;
+  }
 }
 
 /** A stored document on its way out, through the layout's own check (rule S3). */
 export function loaded(
-  head: StoredHead | undefined,
+  { id, name }: Pick<StoredHead, 'id' | 'name'>,
+  { revision, at }: { readonly revision: number; readonly at: number },
   document: StoredDocument | undefined,
 ): LoadOutcome {
-  if (head === undefined || head.removedAt !== null) return { ok: false, kind: 'missing' };
-  if (document === undefined) {
-    const problem: Problem = {
-      code: 'missing',
-      path: '',
-      expected: 'the stored document',
-      actual: 'nothing',
-    };
-    return { ok: false, kind: 'unreadable', name: head.name, text: '', problems: [problem] };
-  }
-  const read = readLayout(document.text);
+  let text = '';
   const unreadable = (problems: readonly Problem[]): LoadOutcome => ({
     ok: false,
     kind: 'unreadable',
-    name: head.name,
-    text: document.text,
+    name,
+    text,
     problems,
   });
-  if (!read.ok) return unreadable(read.problems);
-  if (read.layout.id !== head.id) {
-    const actual = read.layout.id;
-    return unreadable([{ code: 'wrong-value', path: 'id', expected: head.id, actual }]);
+  if (document === undefined) {
+    const expected = 'the stored document';
+    return unreadable([{ code: 'missing', path: '', expected, actual: 'nothing' }]);
   }
-  return { ok: true, layout: read.layout, revision: head.revision, at: head.changedAt };
+  try {
+    text = textOf(document);
+  } catch (error) {
+    const actual = error instanceof Error ? error.message : 'something else';
+    return unreadable([{ code: 'not-json', path: '', expected: 'packed text', actual }]);
+  }
+  const read = readLayout(text);
+  if (!read.ok) return unreadable(read.problems);
+  if (read.layout.id !== id) {
+    const actual = read.layout.id;
+    return unreadable([{ code: 'wrong-value', path: 'id', expected: id, actual }]);
+  }
+  return { ok: true, layout: read.layout, revision, at };
 }

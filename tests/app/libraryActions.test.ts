@@ -194,8 +194,8 @@ describe('files', () => {
   it('a stored document that can’t be read is named on opening, and exported to the letter', async () => {
     const { actions, files, shelf, inside } = tab();
     await inside.save(sample('one', 'Festival'), NOTHING_STORED);
-    const document = shelf.documents.get('one');
-    if (document) shelf.documents.set('one', { ...document, text: '{"half":' });
+    const document = shelf.documents.get('one/1');
+    if (document) shelf.documents.set('one/1', { ...document, text: '{"half":' });
     await expect(actions.open('one')).rejects.toThrow("“Festival” can't be read (expected JSON");
     await actions.exportFile('one');
     expect(files).toEqual([{ name: 'Festival.json', text: '{"half":' }]);

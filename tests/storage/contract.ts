@@ -17,6 +17,7 @@ export interface Fixture {
 export function storageContract(name: string, set: () => Fixture): void {
   describe(`${name}: the storage contract`, () => {
     keepsAndLists(set);
+    keepsHistory(set);
     losesNoEdit(set);
     guardsWhatIsStored(set);
     marksWhatIsRemoved(set);
@@ -58,12 +59,36 @@ function keepsAndLists(set: () => Fixture): void {
     expect(await storage.restore('none')).toEqual({ ok: false, kind: 'missing' });
   });
 
-  it('S7 stores one document per layout for now, under its revision', async () => {
-    const fixture = set();
-    const storage = fixture.open();
+  it('lists what a layout is found by: player, venue, date, and a small plan', async () => {
+    const storage = set().open();
+    const layout = sample('one');
+    const venue = { ...layout.venue, date: '2026-07-11' };
+    await storage.save({ ...layout, venue }, NOTHING_STORED);
+    expect((await storage.list()).rows[0]).toMatchObject({
+      player: 'Drummer',
+      venue: 'Cellar',
+      date: '2026-07-11',
+      picture: '0 0 0 330 330 0',
+      favourite: false,
+      archived: false,
+      tags: [],
+      signedAt: null,
+      otherLines: 0,
+    });
+  });
+
+  it('marks are kept beside a layout, and make no revision', async () => {
+    const storage = set().open();
     await storage.save(sample('one'), NOTHING_STORED);
-    await storage.save(sample('one', 'Again'), 1);
-    expect(await fixture.documents()).toMatchObject([{ id: 'one', revision: 2, parent: 1 }]);
+    expect(await storage.mark('one', { favourite: true, tags: ['tour', 'tour'] })).toEqual({
+      ok: true,
+    });
+    await storage.save(sample('one', 'Renamed'), 1);
+    expect(await storage.mark('one', { archived: true })).toEqual({ ok: true });
+    expect((await storage.list()).rows).toMatchObject([
+      { name: 'Renamed', favourite: true, archived: true, tags: ['tour'], revision: 2 },
+    ]);
+    expect(await storage.mark('none', { favourite: true })).toMatchObject({ kind: 'missing' });
   });
 
   it('text is text: names with markup come back to the letter', async () => {
@@ -72,6 +97,48 @@ function keepsAndLists(set: () => Fixture): void {
     await storage.save(sample('one', name), NOTHING_STORED);
     expect((await storage.list()).rows[0]?.name).toBe(name);
     expect(await storage.load('one')).toMatchObject({ layout: { name } });
+  });
+}
+
+function keepsHistory(set: () => Fixture): void {
+  it('S7 overwrites nothing: every revision stays, with the one it came from', async () => {
+    const fixture = set();
+    const storage = fixture.open();
+    await storage.save(sample('one'), NOTHING_STORED);
+    await storage.save(sample('one', 'Again'), 1);
+    await storage.save(sample('one', 'And again'), 2);
+    await storage.save(sample('two'), NOTHING_STORED);
+    expect(
+      (await fixture.documents()).map(({ id, revision }) => `${id} ${revision}`).sort(),
+    ).toEqual(['one 1', 'one 2', 'one 3', 'two 1']);
+    expect(await storage.revisions('one')).toMatchObject([
+      { revision: 1, parent: 0, name: '', signed: null, tip: null },
+      { revision: 2, parent: 1, name: '', signed: null, tip: null },
+      { revision: 3, parent: 2, name: '', signed: null, tip: 'holds' },
+    ]);
+    expect(await storage.loadRevision('one', 2)).toMatchObject({ layout: { name: 'Again' } });
+    expect(await storage.loadRevision('one', 4)).toEqual({ ok: false, kind: 'missing' });
+    expect(await storage.loadRevision('three', 1)).toEqual({ ok: false, kind: 'missing' });
+    expect(await storage.revisions('three')).toEqual([]);
+  });
+
+  it('S8 a new sign-off makes a signed point, a name a named one', async () => {
+    const storage = set().open();
+    const signOff = {
+      ...{ id: 'so-1', name: 'Drummer', at: '2026-07-11T18:00:00Z', consent: true },
+      ...{ answers: [], notes: '', signed: '{}', digest: '0'.repeat(64) },
+    };
+    await storage.save(sample('one'), NOTHING_STORED);
+    await storage.save({ ...sample('one'), signOffs: [signOff] }, 1);
+    await storage.save({ ...sample('one', 'Later'), signOffs: [signOff] }, 2);
+    expect(await storage.nameRevision('one', 1, 'Before the show')).toEqual({ ok: true });
+    expect(await storage.nameRevision('one', 9, 'x')).toEqual({ ok: false, kind: 'missing' });
+    expect(await storage.revisions('one')).toMatchObject([
+      { name: 'Before the show', signed: null },
+      { name: '', signed: 'Drummer' },
+      { name: '', signed: null },
+    ]);
+    expect((await storage.list()).rows[0]).toMatchObject({ signedAt: '2026-07-11T18:00:00Z' });
   });
 }
 
@@ -186,7 +253,11 @@ function marksWhatIsRemoved(set: () => Fixture): void {
     expect((await storage.list()).rows).toEqual([]);
     expect(await storage.load('one')).toEqual({ ok: false, kind: 'missing' });
     expect(await storage.save(sample('one', 'Late'), 1)).toEqual({ ok: false, kind: 'conflict' });
+    expect(await storage.removed()).toMatchObject([
+      { id: 'one', name: 'Small club', removedAt: expect.any(Number) },
+    ]);
     expect(await storage.restore('one')).toEqual({ ok: true });
+    expect(await storage.removed()).toEqual([]);
     expect(await storage.load('one')).toMatchObject({ ok: true, layout: sample('one') });
     expect(await storage.save(sample('one', 'Later'), 1)).toMatchObject({
       ok: true,

@@ -1,9 +1,12 @@
+import { readFileSync } from 'node:fs';
 import 'fake-indexeddb/auto';
 import { forceCloseDatabase, IDBOpenDBRequest as NeverAnswering } from 'fake-indexeddb';
-import { openDB } from 'idb';
+import { type IDBPDatabase, openDB } from 'idb';
 import { afterEach, describe, expect, it, vi } from 'vitest';
+import { writeLayout } from '../../src/layout/read.ts';
 import { indexedDbStorage } from '../../src/storage/indexedDb.ts';
 import { NOTHING_STORED, type StorageChange, type StoragePort } from '../../src/storage/port.ts';
+import type { FullStorage } from '../../src/storage/shelved.ts';
 import { storageContract } from './contract.ts';
 import { sample } from './sample.ts';
 
@@ -19,7 +22,7 @@ afterEach(() => {
 function newDatabase() {
   const name = `layouts-${count++}`;
   let time = 1000;
-  const open = (): StoragePort => {
+  const open = (): FullStorage => {
     const port = indexedDbStorage(name, () => time++);
     ports.push(port);
     return port;
@@ -39,14 +42,35 @@ function spyOnConnections(): IDBDatabase[] {
   return connections;
 }
 
+/** A database as version 1 of it was made, still open. */
+const firstDatabase = (name: string) =>
+  openDB(name, 1, {
+    upgrade(database) {
+      database.createObjectStore('heads', { keyPath: 'id' });
+      database.createObjectStore('documents', { keyPath: ['id', 'revision'] });
+    },
+  });
+
+/** Stores a layout as version 1 did: one document, its text plain, and a head. */
+async function storeAsFirst(
+  database: IDBPDatabase,
+  text: string,
+  head: { readonly id: string; readonly revision: number; readonly removedAt: number | null },
+): Promise<void> {
+  const { id, revision } = head;
+  const row = { name: 'Kept', venue: 'Cellar', pieces: 1, mics: 0, changedAt: 5000 };
+  await database.put('heads', { ...head, ...row });
+  await database.put('documents', { id, revision, parent: revision - 1, at: 5000, text });
+}
+
 describe('indexedDbStorage', () => {
   storageContract('IndexedDB', () => {
     const { name, open } = newDatabase();
     return {
       open,
       async damage(id, text) {
-        const database = await openDB(name, 1);
-        const document = (await database.getAll('documents')).find((found) => found.id === id);
+        const database = await openDB(name, 2);
+        const document = (await database.getAll('documents')).findLast((found) => found.id === id);
         await database.put('documents', { ...document, text });
         database.close();
       },
@@ -64,12 +88,56 @@ describe('indexedDbStorage', () => {
         });
       },
       async documents() {
-        const database = await openDB(name, 1);
+        const database = await openDB(name, 2);
         const documents = await database.getAll('documents');
         database.close();
         return documents;
       },
     };
+  });
+
+  it('a database of version 1 is brought over with all that it holds', async () => {
+    const { name, open } = newDatabase();
+    const old = await firstDatabase(name);
+    const file = (path: string) => readFileSync(`tests/fixtures/layouts/${path}`, 'utf8');
+    const [demo, signed] = [file('v1-large-kit.json'), file('v4-signed.json')];
+    const [demoId, signedId] = [JSON.parse(demo).id, JSON.parse(signed).id];
+    await storeAsFirst(old, demo, { id: demoId, revision: 7, removedAt: null });
+    await storeAsFirst(old, signed, { id: signedId, revision: 1, removedAt: null });
+    await storeAsFirst(old, '{"half of a', { id: 'broken', revision: 2, removedAt: null });
+    await storeAsFirst(old, writeLayout(sample('gone')), {
+      id: 'gone',
+      revision: 3,
+      removedAt: 6000,
+    });
+    old.close();
+    const storage = open();
+    const { rows, refusal } = await storage.list();
+    expect(refusal).toBeNull();
+    expect(rows.map(({ id }) => id).sort()).toEqual([demoId, signedId, 'broken'].sort());
+    expect(rows.find(({ id }) => id === demoId)).toMatchObject({
+      player: JSON.parse(demo).player.name,
+      picture: expect.stringContaining(';'),
+      changedAt: 5000,
+      revision: 7,
+    });
+    const { signOffs } = JSON.parse(signed);
+    expect(rows.find(({ id }) => id === signedId)?.signedAt).toBe(signOffs.at(-1).at);
+    expect(await storage.load('broken')).toMatchObject({ kind: 'unreadable', text: '{"half of a' });
+    expect(await storage.removed()).toMatchObject([{ id: 'gone', removedAt: 6000 }]);
+    expect(await storage.revisions(demoId)).toMatchObject([
+      { revision: 7, parent: 6, tip: 'holds' },
+    ]);
+    const there = await storage.load(demoId);
+    if (!there.ok) throw new Error('expected the layout');
+    const edited = { ...there.layout, name: 'Edited' };
+    expect(await storage.save(edited, there.revision)).toMatchObject({ ok: true, revision: 8 });
+    expect(await storage.loadRevision(demoId, 7)).toMatchObject({ ok: true, layout: there.layout });
+    expect(await storage.wholeLayout(demoId)).toMatchObject({
+      revisions: [{ revision: 7 }, { revision: 8 }],
+    });
+    expect(await storage.restore('gone')).toEqual({ ok: true });
+    expect(await storage.load('gone')).toMatchObject({ ok: true, layout: sample('gone') });
   });
 
   it('S2 asks for strict durability in every write', async () => {
@@ -129,12 +197,12 @@ describe('indexedDbStorage', () => {
   it('a write whose answer got lost is found done, not a conflict', async () => {
     const storage = newDatabase().open();
     await storage.save(sample('one'), NOTHING_STORED);
-    const remove = IDBObjectStore.prototype.delete;
-    vi.spyOn(IDBObjectStore.prototype, 'delete').mockImplementationOnce(function (
+    const put = IDBObjectStore.prototype.put;
+    vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementationOnce(function (
       this: IDBObjectStore,
-      key,
+      ...given
     ) {
-      remove.call(this, key);
+      put.apply(this, given);
       throw new DOMException('Connection lost', 'UnknownError');
     });
     expect(await storage.save(sample('one', 'After'), 1)).toMatchObject({ ok: true, revision: 2 });
@@ -147,7 +215,7 @@ describe('indexedDbStorage', () => {
     const heard: StorageChange[] = [];
     storage.watch((change) => heard.push(change));
     await storage.save(sample('one'), NOTHING_STORED);
-    const newer = await openDB(name, 2);
+    const newer = await openDB(name, 3);
     expect(heard).toEqual([{ kind: 'closed', why: 'newer-version' }]);
     expect(await storage.save(sample('one', 'Old tab'), 1)).toMatchObject({
       kind: 'refused',
@@ -159,12 +227,8 @@ describe('indexedDbStorage', () => {
 
   it('says that an older tab blocks it, and goes on when that tab is closed', async () => {
     const { name, open } = newDatabase();
-    // An older version whose page does not listen for newer ones, and this one coming after it.
-    const factory = indexedDB.open.bind(indexedDB);
-    vi.spyOn(indexedDB, 'open').mockImplementation((wanted, version) =>
-      factory(wanted, version === 1 ? 8 : version),
-    );
-    const old = await openDB(name, 7);
+    // An older version whose page does not listen for newer ones.
+    const old = await firstDatabase(name);
     const storage = open();
     const refused = await storage.list();
     expect(refused).toMatchObject({ rows: [], refusal: { reason: 'unavailable' } });

@@ -17,8 +17,8 @@ describe('memoryStorage', () => {
     return {
       open: () => memoryStorage(now, shelf),
       async damage(id, text) {
-        const document = shelf.documents.get(id);
-        if (document) shelf.documents.set(id, { ...document, text });
+        const [key, document] = [...shelf.documents].findLast(([, one]) => one.id === id) ?? [];
+        if (key !== undefined && document) shelf.documents.set(key, { ...document, text });
       },
       fillUp: () => {
         full = true;

@@ -45,8 +45,8 @@ describe('sheltered', () => {
     return {
       open: () => sheltered(memoryStorage(now, shelf), refusingStorage('no shelter')),
       async damage(id, text) {
-        const document = shelf.documents.get(id);
-        if (document) shelf.documents.set(id, { ...document, text });
+        const [key, document] = [...shelf.documents].findLast(([, one]) => one.id === id) ?? [];
+        if (key !== undefined && document) shelf.documents.set(key, { ...document, text });
       },
       fillUp: () => {
         full = true;

@@ -34,7 +34,7 @@ export const roomTable: Readonly<Record<string, Room>> = {
   acoustics: pure(engine),
   patch: pure(['units', 'layout', 'rig']),
   report: pure([...engine, 'player', 'clearance', 'cabling', 'acoustics', 'patch']),
-  storage: open(['layout'], 'idb', 'fflate', '@noble/hashes'),
+  storage: open(['layout'], 'idb', 'zod', 'fflate', '@noble/hashes'),
   session: open(['units', 'geometry', 'layout', 'report'], 'zustand'),
   editor: open(
     ['units', 'geometry', 'layout', 'rig', 'report', 'session'],
@@ -47,6 +47,7 @@ export const roomTable: Readonly<Record<string, Room>> = {
     ['units', 'layout', 'patch', 'report', 'session'],
     'd3-scale',
     'd3-shape',
+    'minisearch',
     'react',
     'react-dom',
   ),

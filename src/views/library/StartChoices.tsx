@@ -1,5 +1,6 @@
 import { useMemo } from 'react';
 import { STARTING_KITS, type StartingKit } from '../../layout/catalogue/kits/startingKits.ts';
+import { kitOutline } from '../../layout/kitOutline.ts';
 import type { Layout } from '../../layout/layout.ts';
 import { KitPicture } from './KitPicture.tsx';
 import { newLayoutId } from './newLayoutId.ts';
@@ -27,7 +28,7 @@ interface StartCardProps extends StartChoicesProps {
 }
 
 function StartCard({ choice, disabled, onStart }: StartCardProps) {
-  const example = useMemo(() => choice.make('example'), [choice]);
+  const outline = useMemo(() => kitOutline(choice.make('example').pieces), [choice]);
   return (
     <button
       type="button"
@@ -35,7 +36,7 @@ function StartCard({ choice, disabled, onStart }: StartCardProps) {
       disabled={disabled}
       onClick={() => onStart(choice.make(newLayoutId()))}
     >
-      <KitPicture layout={example} />
+      <KitPicture outline={outline} />
       <span className="start-words">
         <strong>{choice.name}</strong>
         <span className="small soft">{choice.about}</span>
