@@ -83,7 +83,7 @@ test('a stored layout that is damaged is named, kept and exported to the letter'
           const transaction = open.result.transaction('documents', 'readwrite');
           const documents = transaction.objectStore('documents');
           const all = documents.getAll();
-          all.onsuccess = () => documents.put({ ...all.result[0], text: '{"half of a' });
+          all.onsuccess = () => documents.put({ ...all.result.at(-1), text: '{"half of a' });
           transaction.oncomplete = () => {
             open.result.close();
             done();
