@@ -1,3 +1,4 @@
+import { digestOf } from '../layout/digest.ts';
 import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
 import { type IncomingLayout, type MergeOutcome, mergeInto } from './merge.ts';
@@ -15,7 +16,6 @@ import type {
 import { orRefusal } from './refusal.ts';
 import type { Shelf, ShelfTurn } from './shelf.ts';
 import {
-  digestOf,
   documentOf,
   findBeforeSave,
   listedFacts,

@@ -1,5 +1,3 @@
-import { sha256 } from '@noble/hashes/sha2.js';
-import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import type { Id } from '../layout/fields.ts';
 import { kitOutline, outlineText } from '../layout/kitOutline.ts';
 import type { Layout } from '../layout/layout.ts';
@@ -66,8 +64,6 @@ export function storedText(layout: Layout): string {
   );
   throw new Error(faults.join('; '));
 }
-
-export const digestOf = (text: string): string => bytesToHex(sha256(utf8ToBytes(text)));
 
 /** What a list shows of a layout, taken from the layout itself. */
 export const listedFacts = (layout: Layout) => ({

@@ -1,7 +1,8 @@
 import type { IDBPTransaction } from 'idb';
+import { digestOf } from '../layout/digest.ts';
 import { readLayout } from '../layout/read.ts';
 import type { Database, LayoutDatabase, Stores } from './database.ts';
-import { digestOf, listedFacts, NO_HEAD, type StoredHead } from './stored.ts';
+import { listedFacts, NO_HEAD, type StoredHead } from './stored.ts';
 
 type Change = IDBPTransaction<LayoutDatabase, Stores, 'versionchange'>;
 
