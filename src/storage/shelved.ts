@@ -1,8 +1,8 @@
 import { digestOf } from '../layout/digest.ts';
 import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
+import { packed } from './handOver/pack.ts';
 import { type IncomingLayout, type MergeOutcome, mergeInto } from './merge.ts';
-import { packed } from './packed.ts';
 import type {
   MarkOutcome,
   Marks,

@@ -3,7 +3,7 @@ import { kitOutline, outlineText } from '../layout/kitOutline.ts';
 import type { Layout } from '../layout/layout.ts';
 import type { Problem } from '../layout/problem.ts';
 import { checkLayout, readLayout, writeLayout } from '../layout/read.ts';
-import { packed, unpacked } from './packed.ts';
+import { packed, unpacked } from './handOver/pack.ts';
 import { type LoadOutcome, NOTHING_STORED, type StoredRow } from './port.ts';
 
 /** The head of one layout: which revision holds, and what a list shows of it. Times are ms since 1970. */
@@ -114,8 +114,11 @@ export const documentOf = (id: Id, revision: number, text: string): StoredDocume
  *
  * @throws {Error} When what was packed can't be unpacked any more.
  */
-export const textOf = (document: StoredDocument): string =>
-  document.text ?? unpacked(document.packed ?? new Uint8Array());
+export function textOf(document: StoredDocument): string {
+  const text = document.text ?? unpacked(document.packed ?? new Uint8Array());
+  if (text === null) throw new Error('damaged or cut off bytes');
+  return text;
+}
 
 /** What a save finds before it writes (rule S1): `fits`, `same` when the very text is there already, or `conflict`. */
 export function findBeforeSave(

@@ -126,7 +126,7 @@ function keepsHistory(set: () => Fixture): void {
     const storage = set().open();
     const signOff = {
       ...{ id: 'so-1', name: 'Drummer', at: '2026-07-11T18:00:00Z', consent: true },
-      ...{ answers: [], notes: '', signed: '{}', digest: '0'.repeat(64) },
+      ...{ answers: [], notes: '', form: 1, signed: '{}', digest: '0'.repeat(64) },
     };
     await storage.save(sample('one'), NOTHING_STORED);
     await storage.save({ ...sample('one'), signOffs: [signOff] }, 1);
