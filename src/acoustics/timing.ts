@@ -36,11 +36,16 @@ export interface TimingRow {
   /** The lowest notches as plugged, and with one of the two inverted. */
   readonly nulls: readonly Hertz[];
   readonly nullsInverted: readonly Hertz[];
+  /** H42 Whether as plugged a notch falls where it is heard. */
+  readonly harms: boolean;
   readonly fundamental: Hertz | null;
   /** Of the second against the first at the fundamental, the start counted; null without a fundamental. */
   readonly phase: Degrees | null;
   readonly polarity: PolarityAdvice;
 }
+
+/** The highest pitch that young ears hear (common knowledge). */
+const HEARD_TO: Hertz = 20_000;
 
 /** The delay that lines a close mic up with the overhead that hears its source loudest. */
 export interface Alignment {
@@ -54,6 +59,7 @@ export interface Alignment {
 }
 
 export interface Timing {
+  /** The most harmful first (H42). */
   readonly rows: readonly TimingRow[];
   readonly alignments: readonly Alignment[];
 }
@@ -61,6 +67,8 @@ export interface Timing {
 /**
  * H28 Pairs that are timed: every close mic with every overhead, by the close mic's own source; the overheads with each
  *     other, by the snare (else what the first hears first); close mics with each other that share their source.
+ * H42 The smaller the level difference, the deeper the notches and the more harm when both are mixed at equal gain. A path
+ *     difference whose first notch is above 20 kHz does none, unless the start is opposite: that takes the bass.
  * H29 Time counts from the middle of the struck head, straight to the mic's front.
  */
 export function timingOf(
@@ -82,7 +90,11 @@ export function timingOf(
       .flatMap((pair) => row('sameSource', pair[0].own, pair)),
   ];
   return {
-    rows,
+    rows: rows.toSorted(
+      (p, q) =>
+        Number(q.harms) - Number(p.harms) ||
+        Math.abs(p.levelDifference) - Math.abs(q.levelDifference),
+    ),
     alignments: close.flatMap((mic) => alignment(mic, overheads, speed) ?? []),
   };
 }
@@ -112,6 +124,7 @@ function timingRow(
   const other: Start = start === 'equal' ? 'opposite' : 'equal';
   const fundamental = source.fundamental ?? null;
   const sure = sides.every((side) => side.sure);
+  const nulls = combNulls(pathDifference, speed, start);
   const phase = fundamental === null ? null : phaseAfter(delay.ms, fundamental, start);
   return {
     kind,
@@ -124,8 +137,9 @@ function timingRow(
     ripple: ripple(levelDifference),
     start,
     sure,
-    nulls: combNulls(pathDifference, speed, start),
+    nulls,
     nullsInverted: combNulls(pathDifference, speed, other),
+    harms: start === 'opposite' || nulls.some((frequency) => frequency <= HEARD_TO),
     fundamental,
     phase,
     polarity: polarityFor({ phase, start, sure }),

@@ -28,6 +28,7 @@ export interface SoundJson {
   readonly leavesOut: readonly LeftOut[];
   readonly style: MusicStyle;
   readonly stageWash: number;
+  readonly shellLoss: number;
   readonly levels: Plain<SoundChoices['levels']>;
   readonly air: Plain<Sound['air']>;
   readonly hearing: Plain<Sound['hearing']>;
@@ -42,13 +43,14 @@ export interface SoundJson {
 /** What is heard in a layout as plain JSON. */
 export function soundJson(layout: Layout, report: Report): SoundJson {
   const choices = { ...USUAL_SOUND, style: layout.patch.style };
-  const { style, stageWash, levels } = choices;
+  const { style, stageWash, shellLoss, levels } = choices;
   const sound = createSoundReporter().of(layout, report, choices);
   return {
     estimate: 'direct sound in a free field',
     leavesOut: LEFT_OUT_OF_SOUND,
     style,
     stageWash,
+    shellLoss,
     levels: plain(levels),
     air: plain(sound.air),
     hearing: plain(sound.hearing),

@@ -31,6 +31,34 @@ describe('H28 what is timed', () => {
   });
 });
 
+describe('H42 harm', () => {
+  it('the rows come by ripple, what no one hears last', () => {
+    for (const layout of kits) {
+      const { rows } = timingOf(layout);
+      const harmful = rows.filter(({ harms }) => harms);
+      expect(rows.slice(0, harmful.length)).toEqual(harmful);
+      const ripples = harmful.map(({ ripple }) => ripple.peakToDip);
+      expect(ripples).toEqual(ripples.toSorted((p, q) => q - p));
+    }
+  });
+
+  it('a path difference of 8 mm notches at 21 kHz and does none, one of 9 mm at 19 kHz does', () => {
+    const harmAt = (z: number) =>
+      only(
+        timingOf(
+          sceneOf(
+            [block],
+            [
+              micAt('near', ['block'], standAt([0, 0, 1100], [270, -90])),
+              micAt('far', ['block'], standAt([0, 0, z], [270, -90])),
+            ],
+          ),
+        ).rows[0],
+      ).harms;
+    expect([harmAt(1108), harmAt(1109)]).toEqual([false, true]);
+  });
+});
+
 describe('H29 paths', () => {
   it('exact distances in space: Pythagorean quadruples 700 and 900 mm differ by 0.5828 ms', () => {
     const layout = sceneOf(

@@ -1,9 +1,10 @@
 import type { KickRow, Sound } from '../../report/sound.ts';
 import { useOpen } from '../parts/useOpen.ts';
 import { counted, nameOf } from '../words/nameOf.ts';
+import { ShakerAdvice } from './ShakerAdvice.tsx';
 import { SoundPartFrame } from './SoundPartFrame.tsx';
 import { TimingDetails } from './timing/TimingDetails.tsx';
-import { batterWords, kickPlaceWords, shakerWords } from './words/kickWords.ts';
+import { batterWords, kickPlaceWords } from './words/kickWords.ts';
 import { rowTitle } from './words/timingWords.ts';
 
 /** Where the kick's mics are, how they meet, and how a seat shaker is fed. */
@@ -17,7 +18,9 @@ export function KickPart({ sound }: { readonly sound: Sound }) {
           {sound.kicks.map((kick) => (
             <OneKick key={kick.kick} kick={kick} />
           ))}
-          <ShakerAdvice />
+          <ShakerAdvice
+            mics={sound.kicks.flatMap((kick) => kick.mics.map(({ mic }) => mic))}
+          />
         </>
       )}
     </SoundPartFrame>
@@ -44,9 +47,4 @@ function OneKick({ kick }: { readonly kick: KickRow }) {
       ))}
     </div>
   );
-}
-
-function ShakerAdvice() {
-  const { layout } = useOpen();
-  return <p className="soft">{shakerWords(layout)}</p>;
 }

@@ -3,7 +3,7 @@ import { listed } from '../../words/nameOf.ts';
 
 const leftOut: Readonly<Record<LeftOut, string>> = {
   reflections: 'the room’s reflections',
-  shadows: 'shadows of drums, cymbals and people (but for a drum’s shell around its own mic)',
+  shadows: 'shadows (but for the shell around a mic inside)',
   radiation: 'that pieces don’t radiate alike to all sides',
   frequency: 'that patterns and drums change with pitch',
   air: 'losses in air',

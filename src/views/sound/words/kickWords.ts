@@ -1,7 +1,8 @@
 import type { Layout } from '../../../layout/layout.ts';
 import type { KickRow } from '../../../report/sound.ts';
 import { type LengthUnit, showLength } from '../../../units/lengthText.ts';
-import { counted } from '../../words/nameOf.ts';
+import { counted, nameOf } from '../../words/nameOf.ts';
+import type { ShakerFeed } from '../shaker.ts';
 
 type KickMic = KickRow['mics'][number];
 
@@ -38,3 +39,10 @@ export function shakerWords({ mics, box }: Pick<Layout, 'mics' | 'box'>): string
   const short = spare === 0 ? 'no input is left' : `${counted(-spare, 'input')} short`;
   return `The box has ${counted(box.inputs, 'input')} and ${counted(mics.length, 'mic')}: ${short}. ${advice} That keeps the inputs for what must be heard.`;
 }
+
+/** How a seat shaker is fed now: `Kick in also feeds Seat shaker, over an isolated leg of its split.` */
+export const fedWords = (
+  { mic, leg }: ShakerFeed,
+  layout: Layout,
+): string =>
+  `${nameOf(layout, mic)} also feeds ${leg.to === 'other' ? leg.name : 'its channel'}, over ${leg.connection === 'isolated' ? 'an isolated' : 'a direct'} leg of its split; no input of the box is spent on it. Undo takes it back.`;
