@@ -18,9 +18,7 @@ export function KickPart({ sound }: { readonly sound: Sound }) {
           {sound.kicks.map((kick) => (
             <OneKick key={kick.kick} kick={kick} />
           ))}
-          <ShakerAdvice
-            mics={sound.kicks.flatMap((kick) => kick.mics.map(({ mic }) => mic))}
-          />
+          <ShakerAdvice mics={sound.kicks.flatMap((kick) => kick.mics.map(({ mic }) => mic))} />
         </>
       )}
     </SoundPartFrame>

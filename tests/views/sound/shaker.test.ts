@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { changePatch } from '../../../src/layout/edit/patch.ts';
 import { addSplit } from '../../../src/patch/splits/editSplits.ts';
 import { usualSplit } from '../../../src/patch/splits/split.ts';
-import { patchReport } from '../../../src/report/patch.ts';
 import { createAnalyst } from '../../../src/report/analyse.ts';
+import { patchReport } from '../../../src/report/patch.ts';
 import { shakerFeed, withShakerFeed } from '../../../src/views/sound/shaker.ts';
 import { first, kit, sound } from './sampleSound.ts';
 

@@ -41,8 +41,5 @@ export function shakerWords({ mics, box }: Pick<Layout, 'mics' | 'box'>): string
 }
 
 /** How a seat shaker is fed now: `Kick in also feeds Seat shaker, over an isolated leg of its split.` */
-export const fedWords = (
-  { mic, leg }: ShakerFeed,
-  layout: Layout,
-): string =>
+export const fedWords = ({ mic, leg }: ShakerFeed, layout: Layout): string =>
   `${nameOf(layout, mic)} also feeds ${leg.to === 'other' ? leg.name : 'its channel'}, over ${leg.connection === 'isolated' ? 'an isolated' : 'a direct'} leg of its split; no input of the box is spent on it. Undo takes it back.`;

@@ -1,4 +1,5 @@
 import type { Layout } from '../../../layout/layout.ts';
+import type { Venue } from '../../../layout/venue.ts';
 import type { AirChange, AlignmentRow, Sound, TimingRow } from '../../../report/sound.ts';
 import { type LengthUnit, showLength } from '../../../units/lengthText.ts';
 import { nameOf } from '../../words/nameOf.ts';
@@ -84,7 +85,7 @@ export const airWords = ({ air }: Pick<Sound, 'air'>): string =>
 /** What the other air does to the longest delay. */
 export function airChangeWords({ from, to, rows }: AirChange): string {
   if (from.temperature === to.temperature && from.humidity === to.humidity) {
-    return 'The same air as here: nothing changes. Set the last venue’s to compare.';
+    return 'The same air as at the last venue: nothing changes.';
   }
   const speeds = `From ${figure(from.speed, 1)} to ${figure(to.speed, 1)} m/s`;
   const [most] = rows.toSorted(
@@ -92,9 +93,31 @@ export function airChangeWords({ from, to, rows }: AirChange): string {
   );
   if (!most) return `${speeds}. No pair is timed.`;
   const { byTemperature, withHumidity } = most;
-  return `${speeds}. The longest delay changes by ${signedFigure(byTemperature.change, 3)} ms (${signedFigure(byTemperature.samples48, 1)} samples at 48 kHz, ${signedFigure(byTemperature.samples96, 1)} at 96 kHz); with humidity by ${signedFigure(withHumidity.change, 3)} ms.`;
+  // A delay below 0 counts the other way round: longer is longer.
+  const sign = byTemperature.before < 0 ? -1 : 1;
+  const [ms, samples48, samples96, humid] = [
+    signedFigure(sign * byTemperature.change, 3),
+    signedFigure(sign * byTemperature.samples48, 1),
+    signedFigure(sign * byTemperature.samples96, 1),
+    signedFigure(sign * withHumidity.change, 3),
+  ];
+  return `${speeds}. The longest delay changes by ${ms} ms (${samples48} samples at 48 kHz, ${samples96} at 96 kHz); with humidity by ${humid} ms.`;
 }
 
 /** Which polarity to try first, in a few words. */
 export const tryWords = ({ polarity }: TimingRow): string =>
   polarity.tryFirst === 'inverted' ? 'Inverted first' : 'Normal first';
+
+/** The last venue's air, as the layout that this one was started from says it. */
+export const originAirWords = (
+  name: string,
+  { temperature, humidity }: Pick<Venue, 'temperature' | 'humidity'>,
+): string => `Last venue, ${name}: ${figure(temperature, 1)} °C and ${figure(humidity, 0)} %.`;
+
+/** What a pair does when both mics are mixed alike: `6.2 dB peak to dip`. */
+export const harmOf = ({ ripple, harms }: Pick<TimingRow, 'ripple' | 'harms'>): string => {
+  if (!harms) return 'no notch below 20 kHz';
+  return Number.isFinite(ripple.peakToDip)
+    ? `ripples ${differenceWords(ripple.peakToDip)}`
+    : 'cancels at the nulls';
+};

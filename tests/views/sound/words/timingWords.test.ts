@@ -4,7 +4,9 @@ import {
   airChangeWords,
   airWords,
   alignmentWords,
+  harmOf,
   laterWords,
+  originAirWords,
   polarityWords,
   rippleWords,
   rowTitle,
@@ -48,6 +50,17 @@ describe('timing in words', () => {
     expect(tryWords(withReason('oppositeSides', 'inverted'))).toBe('Inverted first');
   });
 
+  it('says what harm a pair does', () => {
+    const ripple = { peak: 2.5, dip: -3.5, peakToDip: 6 };
+    expect(harmOf({ ripple, harms: true })).toBe('ripples 6.0 dB');
+    expect(harmOf({ ripple, harms: false })).toBe('no notch below 20 kHz');
+    const endless = { ...ripple, peakToDip: Number.POSITIVE_INFINITY };
+    expect(harmOf({ ripple: endless, harms: true })).toBe('cancels at the nulls');
+    expect(originAirWords('Quay stage', { temperature: 31, humidity: 65 })).toBe(
+      'Last venue, Quay stage: 31.0 °C and 65 %.',
+    );
+  });
+
   it('says a ripple without end in words', () => {
     expect(rippleWords({ peak: 2.5, dip: -3.5, peakToDip: 6 })).toBe(
       '6.0 dB peak to dip (+2.5 to −3.5 dB)',
@@ -79,6 +92,15 @@ describe('timing in words', () => {
     expect(airChangeWords(airChange(sound, cold, warm))).toMatch(
       /^From 331\.3 to 343\.2 m\/s\. .*changes by −\d\.\d{3} ms/,
     );
+    // A pair whose second mic hears first gets shorter in warmer air too.
+    const turned = {
+      ...sound,
+      timing: {
+        ...sound.timing,
+        rows: sound.timing.rows.map((one) => ({ ...one, pathDifference: -one.pathDifference })),
+      },
+    };
+    expect(airChangeWords(airChange(turned, cold, warm))).toContain('changes by −');
     expect(airChangeWords(airChange(sound, warm, warm))).toContain('nothing changes');
     expect(airWords(sound)).toMatch(/sound travels \d+\.\d m\/s/);
   });
