@@ -1,8 +1,9 @@
-import { useEffect, useState } from 'react';
+import { useState } from 'react';
 import type { PatchReport } from '../../report/patch.ts';
 import { PATCH_TABLES, type PatchTable, patchCsv } from '../../report/patchCsv.ts';
 import { useActions } from '../parts/useActions.ts';
 import { useOpen } from '../parts/useOpen.ts';
+import { usePrinted } from '../parts/usePrinted.ts';
 import { PrintSheet } from './PrintSheet.tsx';
 import { TABLE_NAMES } from './tableNames.ts';
 
@@ -10,15 +11,8 @@ import { TABLE_NAMES } from './tableNames.ts';
 export function PatchOut({ patch }: { readonly patch: PatchReport }) {
   const { layout } = useOpen();
   const actions = useActions();
-  const [printed, setPrinted] = useState<PatchTable | null>(null);
+  const [printed, print] = usePrinted<PatchTable>();
   const [trouble, setTrouble] = useState('');
-  useEffect(() => {
-    if (printed === null) return;
-    const done = () => setPrinted(null);
-    addEventListener('afterprint', done, { once: true });
-    print();
-    return () => removeEventListener('afterprint', done);
-  }, [printed]);
   const download = (table: PatchTable) => {
     setTrouble('');
     actions.exportTable(table, patchCsv(table, layout, patch)).catch((error: unknown) => {
@@ -35,7 +29,7 @@ export function PatchOut({ patch }: { readonly patch: PatchReport }) {
           </button>
         ))}
         {(['inputs', 'cables'] as const).map((table) => (
-          <button key={table} type="button" onClick={() => setPrinted(table)}>
+          <button key={table} type="button" onClick={() => print(table)}>
             Print the {TABLE_NAMES[table].toLowerCase()}
           </button>
         ))}

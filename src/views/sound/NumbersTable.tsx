@@ -25,24 +25,27 @@ export function NumbersTable({ caption, head, rows }: NumbersTableProps) {
 
 /** A table of figures. */
 export function FigureTable({ caption, head, rows }: NumbersTableProps) {
+  // Two rows, or two mics in the head, can have the same name.
+  const lines = rows.map(([name, ...cells], place) => ({ name, cells, place }));
+  const titles = head.map((text, place) => ({ text, place }));
   return (
     <table>
       <caption className="spoken">{caption}</caption>
       <thead>
         <tr>
-          {head.map((text) => (
-            <th key={text} scope="col">
+          {titles.map(({ text, place }) => (
+            <th key={place} scope="col">
               {text}
             </th>
           ))}
         </tr>
       </thead>
       <tbody>
-        {rows.map(([name, ...cells]) => (
-          <tr key={name}>
+        {lines.map(({ name, cells, place }) => (
+          <tr key={place}>
             <th scope="row">{name}</th>
-            {cells.map((cell, i) => (
-              <td key={head[i + 1]}>{cell}</td>
+            {titles.slice(1).map((title) => (
+              <td key={title.place}>{cells[title.place - 1]}</td>
             ))}
           </tr>
         ))}

@@ -7,9 +7,13 @@ import { HighPassPart } from './HighPassPart.tsx';
 import { KickPart } from './KickPart.tsx';
 import { OverheadsPart } from './overheads/OverheadsPart.tsx';
 import { PairsPart } from './PairsPart.tsx';
+import { PrintButton } from './print/PrintButton.tsx';
+import { type PrintedPart, soundTables } from './print/soundTables.ts';
 import { TimingPart } from './timing/TimingPart.tsx';
 import { useSound } from './useSound.ts';
 import { estimateWords } from './words/estimateWords.ts';
+
+const PARTS: readonly PrintedPart[] = ['close', 'overheads', 'timing', 'pairs', 'highPass'];
 
 /** What the mics hear: one part open at a time, each with its main figure in its line. */
 export function SoundScreen() {
@@ -39,6 +43,15 @@ export function SoundScreen() {
       <PairsPart sound={sound} />
       <HighPassPart sound={sound} />
       <FiguresPart />
+      {layout.mics.length > 0 && (
+        <div className="sound-out">
+          <PrintButton
+            sound={sound}
+            what="all of it"
+            tables={() => PARTS.flatMap((part) => soundTables(part, layout, sound))}
+          />
+        </div>
+      )}
     </>
   );
 }

@@ -2,6 +2,8 @@ import { useState } from 'react';
 import type { Sound, TimingRow } from '../../../report/sound.ts';
 import { useOpen } from '../../parts/useOpen.ts';
 import { counted } from '../../words/nameOf.ts';
+import { PrintButton } from '../print/PrintButton.tsx';
+import { delayTable, timingTable } from '../print/soundTables.ts';
 import { SoundPartFrame } from '../SoundPartFrame.tsx';
 import { msWords } from '../words/amounts.ts';
 import { alignmentWords, harmOf, laterWords, rowTitle, tryWords } from '../words/timingWords.ts';
@@ -56,6 +58,15 @@ function TimingBody({ sound }: { readonly sound: Sound }) {
           <p key={row.mic}>{alignmentWords(row, layout, layout.units)}</p>
         ))}
       </div>
+      {rows.length > 0 && (
+        <div className="buttons">
+          <PrintButton
+            sound={sound}
+            what="these pairs and delays"
+            tables={() => [timingTable(layout, shown), delayTable(layout, sound)]}
+          />
+        </div>
+      )}
       <AirFields sound={sound} />
     </>
   );
