@@ -31,6 +31,7 @@ describe('the air to compare with', () => {
     layout: 'last',
     revision: 3,
     name: 'Summer tour',
+    ...{ deck: kit.deck, box: kit.box, cabling: kit.cabling },
     venue: { ...venue, name: 'Quay stage', temperature: 31, humidity: 65 },
   };
 
