@@ -1,10 +1,12 @@
 import type { Layout } from '../layout/layout.ts';
 import type { Finding, Report, RunRow, Severity } from '../report/report.ts';
 import { showLength, showLongLength } from '../units/lengthText.ts';
+import { kitChangeLines } from '../views/words/changeWords.ts';
 import { clearancePlace, clearanceWords } from '../views/words/clearanceWords.ts';
 import { findingWords } from '../views/words/findingWords.ts';
 import { counted, nameOf } from '../views/words/nameOf.ts';
 import { runPartWords, runWords } from '../views/words/runWords.ts';
+import { signedByWords, signOffStateWords } from '../views/words/signOffWords.ts';
 import { type Verdict, verdictWord } from '../views/words/verdictWords.ts';
 
 /** The whole report of a layout for a person to read, line by line. */
@@ -14,6 +16,7 @@ export function reportText(layout: Layout, report: Report): string {
     ...section('Clearances', clearanceLines(layout, report), 'No mics.'),
     ...section('Runs', runLines(layout, report), 'No cables.'),
     ...section('Findings', findingLines(layout, report), 'None.'),
+    ...section('Sign-off', signOffLines(layout, report), `${signOffStateWords.none}.`),
   ];
   return `${lines.map(printable).join('\n')}\n`;
 }
@@ -32,6 +35,13 @@ const section = (title: string, lines: readonly string[], none: string): string[
   title,
   ...(lines.length > 0 ? lines : [`  ${none}`]),
 ];
+
+function signOffLines(layout: Layout, { signOff }: Report): string[] {
+  if (signOff.kind === 'none') return [];
+  const by = `  ${signOffStateWords[signOff.kind]}: ${signedByWords(signOff.signOff)}`;
+  if (signOff.kind === 'broken') return [by];
+  return [by, ...kitChangeLines(signOff.changes, layout).map((line) => `    ${line}`)];
+}
 
 function clearanceLines(layout: Layout, { clearances }: Report): string[] {
   return [...clearances]

@@ -9,11 +9,13 @@ import { cableFindings } from './findings/cableFindings.ts';
 import { clearanceFindings } from './findings/clearanceFindings.ts';
 import { patchFindings } from './findings/patchFindings.ts';
 import { reachFindings } from './findings/reachFindings.ts';
+import { signOffFindings } from './findings/signOffFindings.ts';
 import { sortedFindings } from './findings/sortedFindings.ts';
 import { standFindings } from './findings/standFindings.ts';
 import { standingFindings } from './findings/standingFindings.ts';
 import { playerFacts } from './playerFacts.ts';
 import type { Report } from './report.ts';
+import { createSignOffReader } from './signOffState.ts';
 
 /** Analyses layouts, reusing what the last call computed for the parts that did not change. */
 export type Analyst = (layout: Layout) => Report;
@@ -24,10 +26,12 @@ export function createAnalyst(): Analyst {
   const clearancesOf = createClearances();
   const standingOf = createStandingFinder();
   const cablesOf = createCables();
+  const signOffOf = createSignOffReader();
   return (layout) => {
     const rig = rigOf(layout);
     const clearances = clearancesOf(layout, rig.mics);
     const cables = cablesOf(layout, rig);
+    const signOff = signOffOf(layout, rig);
     const findings = sortedFindings([
       ...clearanceFindings(clearances),
       ...standFindings(rig.mics),
@@ -35,10 +39,11 @@ export function createAnalyst(): Analyst {
       ...cableFindings(cablingFacts(layout, cables)),
       ...reachFindings(layout),
       ...patchFindings(rig, layout),
+      ...signOffFindings(signOff, rig),
     ]);
     const { runs, loom, stock } = cables;
     const totals = runTotals(runs);
     const player = playerFacts(layout);
-    return { rig, clearances, findings, runs, loom, stock, totals, player };
+    return { rig, clearances, findings, runs, loom, stock, totals, player, signOff };
   };
 }

@@ -9,6 +9,7 @@ import type { PlacedMic } from '../rig/placed.ts';
 import { standReach } from '../rig/standReach.ts';
 import { FIRM, tippingOf } from '../rig/tipping.ts';
 import type { Finding, Report } from './report.ts';
+import { takeWish, type WishedMove, wishedMove } from './wish.ts';
 
 /** One change that ends a finding, offered and never imposed. */
 export type Remedy =
@@ -19,7 +20,8 @@ export type Remedy =
       readonly stand: StandClass;
       readonly follows: boolean;
     }
-  | { readonly kind: 'turn'; readonly feet: FeetTurn };
+  | { readonly kind: 'turn'; readonly feet: FeetTurn }
+  | WishedMove;
 
 /** A clearance that is lower by less than this is the same: twice the search's tolerance. */
 const SAME = 0.2;
@@ -30,6 +32,7 @@ const SAME = 0.2;
  * Y2 feet that overlap: the smallest turn that frees one of the two, a mic's stand before a piece's, that brings the mic no nearer to
  *    what moves than it is, unless it stays clear;
  * Y3 a stand that may tip: the smallest turn that brings a leg under the boom far enough, under the same conditions.
+ * Y4 a mic that the drummer wishes elsewhere: there, as far as its mount allows (W1, W2).
  * Null where there is none. Made when it is asked for: too much work for every frame of a drag.
  */
 export function remedyOf(finding: Finding, layout: Layout, report: Report): Remedy | null {
@@ -44,6 +47,8 @@ export function remedyOf(finding: Finding, layout: Layout, report: Report): Reme
       const feet = main === undefined ? undefined : turnOf(main, layout, report, firm);
       return feet ? { kind: 'turn', feet } : null;
     }
+    case 'mic-move-wished':
+      return wishedMove(finding, layout);
     default:
       return null;
   }
@@ -52,6 +57,7 @@ export function remedyOf(finding: Finding, layout: Layout, report: Report): Reme
 /** The layout with a remedy taken. */
 export function takeRemedy(layout: Layout, remedy: Remedy): Layout {
   if (remedy.kind === 'turn') return turnedFeet(layout, remedy.feet);
+  if (remedy.kind === 'wish') return takeWish(layout, remedy.mic, remedy.to);
   const { mic, stand, follows } = remedy;
   const changed = setStandClass(layout, mic, stand);
   return follows ? setMast(changed, mic, null) : changed;

@@ -8,6 +8,7 @@ import type { PatchCode } from '../patch/fact.ts';
 import type { Rig } from '../rig/placed.ts';
 import type { StandingCode } from '../rig/standing/standing.ts';
 import type { PlayerFacts } from './playerFacts.ts';
+import type { SignOffCode, SignOffState } from './signOffState.ts';
 
 /** What the patch alone says: what is unplugged and which input is used twice, the cable room says, with the place. */
 export type PatchFindingCode = Exclude<PatchCode, CablingCode>;
@@ -22,7 +23,8 @@ export type FindingCode =
   | 'clip-metal-rim'
   | StandingCode
   | CablingCode
-  | PatchFindingCode;
+  | PatchFindingCode
+  | SignOffCode;
 
 export type Severity = 'stop' | 'warn' | 'note';
 
@@ -53,6 +55,7 @@ export interface Report {
   readonly stock: Cables['stock'];
   readonly totals: RunTotals;
   readonly player: PlayerFacts;
+  readonly signOff: SignOffState;
 }
 
 /** The names under which screens use a report's rows. */

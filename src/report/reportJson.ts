@@ -4,6 +4,7 @@ import type { Layout } from '../layout/layout.ts';
 import type { Side } from '../player/hands.ts';
 import type { MicPart } from '../rig/placed.ts';
 import type { FindingCode, Report, RunRow, Severity } from './report.ts';
+import { type SignOffJson, signOffJson } from './signOffJson.ts';
 import { type SoundJson, soundJson } from './soundJson.ts';
 
 /** The version of the report document that this program writes; raised when a reader of the last one would go wrong. */
@@ -50,6 +51,7 @@ export interface ReportJson {
   };
   /** Worst first. */
   readonly findings: readonly FindingJson[];
+  readonly signOff: SignOffJson;
   readonly sound: SoundJson;
 }
 
@@ -161,6 +163,7 @@ export function reportJson(layout: Layout, report: Report): ReportJson {
       place: place ? point(place) : null,
       numbers: Object.fromEntries(Object.entries(numbers).map(([name, n]) => [name, finite(n)])),
     })),
+    signOff: signOffJson(layout, report.signOff),
     sound: soundJson(layout, report),
   };
 }

@@ -16,6 +16,7 @@ const nothing: Report = {
   stock: { missing: [], joins: 0, waste: 0, isBest: true },
   totals: { cable: 0, longest: 0, extra: 0, stock: [] },
   player: playerFacts(sample('none')),
+  signOff: { kind: 'none' },
 };
 
 /** Every number in a document, however deep. */

@@ -14,7 +14,7 @@ export function RemedyOffer({ finding }: { readonly finding: Finding }) {
   if (none === undefined || remedy === undefined) return null;
   if (remedy === null) return <p className="soft">{none}</p>;
   const about = remedy.kind === 'turn' ? remedy.feet.id : remedy.mic;
-  const step = `${remedy.kind === 'turn' ? 'Feet' : 'Stand'} of ${nameOf(layout, about)}`;
+  const step = `${stepNames[remedy.kind]} ${nameOf(layout, about)}`;
   return (
     <div className="buttons">
       <button
@@ -27,6 +27,8 @@ export function RemedyOffer({ finding }: { readonly finding: Finding }) {
     </div>
   );
 }
+
+const stepNames = { turn: 'Feet of', stand: 'Stand of', wish: 'As wished:' } as const;
 
 /** Looked for once nothing is being dragged: it is too much work for every frame. Undefined until it was looked for. */
 function useRemedy(finding: Finding): Remedy | null | undefined {

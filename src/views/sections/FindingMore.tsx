@@ -5,6 +5,7 @@ import { usePanel } from '../panel/usePanel.ts';
 import type { FindingRow } from '../panel/worstFirst.ts';
 import { targetsOf } from '../panel/worstFirst.ts';
 import { useOpen } from '../parts/useOpen.ts';
+import { StaleList } from '../signOff/StaleList.tsx';
 import { clearancePlace, clearanceWords } from '../words/clearanceWords.ts';
 import { findingWords } from '../words/findingWords.ts';
 import { capitalised } from '../words/nameOf.ts';
@@ -26,6 +27,7 @@ export function FindingMore({ row }: { readonly row: FindingRow }) {
     <div className="line-more">
       {what !== undefined && <p>{what}</p>}
       {place !== undefined && <p className="soft">{capitalised(place)}.</p>}
+      {row.finding?.code === 'sign-off-stale' && <StaleList />}
       {text && <p className="next">{text.next}</p>}
       {row.kind === 'mic' && <ClearSpot mic={row.row.mic} />}
       {row.finding && <RemedyOffer finding={row.finding} />}

@@ -8,6 +8,7 @@ import { feetNext } from './feetWords.ts';
 import { capitalised, listed, nameOf } from './nameOf.ts';
 import { patchSentences } from './patchWords.ts';
 import { placeWords } from './placeWords.ts';
+import { signOffSentences } from './signOffWords.ts';
 
 /** A finding for a person: what it is, what and where exactly, and what to do about it. */
 export interface FindingText {
@@ -108,6 +109,7 @@ const detailOfMic = ({ row, layout }: Subject, fallback: string): string =>
 const sentences: Readonly<Record<FindingCode, (subject: Subject) => FindingText>> = {
   ...patchSentences,
   ...cableSentences,
+  ...signOffSentences,
   'mic-struck': (s) => ({
     title: `${s.main} would be struck`,
     detail: detailOfMic(s, 'Something that moves passes through it.'),

@@ -1,8 +1,10 @@
 import type { Layout } from '../../layout/layout.ts';
 import type { Remedy } from '../../report/remedy.ts';
 import type { FindingCode } from '../../report/report.ts';
+import { showLength } from '../../units/lengthText.ts';
 import { standWords } from './kindWords.ts';
 import { nameOf } from './nameOf.ts';
+import { clearanceNumber, verdictWord } from './verdictWords.ts';
 
 /** What a tap on the remedy does: `Take a tall tripod boom`, `Turn the feet of Snare mic by 14° clockwise, seen from above`. */
 export function remedyWords(remedy: Remedy, layout: Layout): string {
@@ -11,6 +13,7 @@ export function remedyWords(remedy: Remedy, layout: Layout): string {
     const way = by > 0 ? 'anticlockwise' : 'clockwise';
     return `Turn the feet of ${nameOf(layout, id)} by ${Math.abs(by)}° ${way}, seen from above`;
   }
+  if (remedy.kind === 'wish') return wishWords(remedy, layout);
   const mount = layout.mics.find(({ id }) => id === remedy.mic)?.mount;
   const isSame = mount?.kind === 'stand' && mount.stand === remedy.stand;
   if (isSame) return 'Let the mast follow to where the stand reaches';
@@ -18,9 +21,25 @@ export function remedyWords(remedy: Remedy, layout: Layout): string {
   return `Take another stand: ${stand.charAt(0).toLowerCase()}${stand.slice(1)}`;
 }
 
+/** `Move it there: 62 mm clear`, and how near it comes where its mount does not reach. */
+function wishWords(
+  { short, clearance }: Extract<Remedy, { readonly kind: 'wish' }>,
+  { units, margin }: Layout,
+): string {
+  const where =
+    short < 1
+      ? 'Move it there'
+      : `Move it as near as its mount goes, ${showLength(short, units)} short`;
+  if (!Number.isFinite(clearance)) return where;
+  const verdict = clearance < 0 ? 'struck' : clearance < margin ? 'tight' : 'clear';
+  return `${where}: ${verdictWord(verdict)}, ${clearanceNumber(clearance, units)}`;
+}
+
 /** Why there is no remedy of one tap, for the findings that could have one. */
 export const noRemedyWords: Readonly<Partial<Record<FindingCode, string>>> = {
   'mic-beyond-stand': 'No class of stand reaches it from where its base stands.',
   'feet-overlap': 'No turn of the feet alone frees them: one of the two must move.',
+  'mic-move-wished':
+    'No spot was pointed at that its mount lets it go nearer to: ask, and move it by hand.',
   'stand-may-tip': 'No turn of the feet alone makes it firm.',
 };

@@ -54,6 +54,7 @@ const report: Report = {
   stock: { missing: [], joins: 0, waste: 0, isBest: true },
   totals: { cable: 0, longest: 0, extra: 0, stock: [] },
   player: playerFacts(sample),
+  signOff: { kind: 'none' },
 };
 
 describe('a list of thousands', () => {

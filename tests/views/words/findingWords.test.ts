@@ -60,6 +60,12 @@ const everyCode: Readonly<Record<FindingCode, true>> = {
   'split-lift-direct': true,
   'split-plain-y': true,
   'split-load-low': true,
+  'mic-move-wished': true,
+  'stands-move-wished': true,
+  'lane-move-wished': true,
+  'sign-off-stale': true,
+  'sign-off-withheld': true,
+  'sign-off-broken': true,
 };
 const codes = Object.keys(everyCode) as readonly FindingCode[];
 

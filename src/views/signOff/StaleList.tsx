@@ -1,0 +1,20 @@
+import { useOpen } from '../parts/useOpen.ts';
+import { kitChangeLines } from '../words/changeWords.ts';
+
+/** Lines that are shown of a kit that was changed all over. */
+const MOST_LINES = 30;
+
+/** What is not as it was signed off, with how far and by how much; nothing while the sign-off is not stale. */
+export function StaleList() {
+  const { layout, report } = useOpen();
+  if (report.signOff.kind !== 'stale') return null;
+  const lines = kitChangeLines(report.signOff.changes, layout);
+  return (
+    <ul className="stale-list">
+      {lines.slice(0, MOST_LINES).map((line) => (
+        <li key={line}>{line}</li>
+      ))}
+      {lines.length > MOST_LINES && <li>And {lines.length - MOST_LINES} more.</li>}
+    </ul>
+  );
+}

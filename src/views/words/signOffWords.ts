@@ -1,0 +1,105 @@
+import type { Layout } from '../../layout/layout.ts';
+import type { SignOff } from '../../layout/signOff.ts';
+import type { Finding } from '../../report/report.ts';
+import type { SignOffCode, SignOffState } from '../../report/signOffState.ts';
+import { showLength } from '../../units/lengthText.ts';
+import { counted, listed } from './nameOf.ts';
+
+/** What the sentence of a finding about the sign-off is made from. */
+interface SignOffSubject {
+  readonly finding: Finding;
+  readonly layout: Layout;
+  readonly main: string;
+}
+
+interface SignOffText {
+  readonly title: string;
+  readonly detail: string;
+  readonly next: string;
+}
+
+/** The state in a word or two, as it stands on the button that opens the page. */
+export const signOffStateWords: Readonly<Record<SignOffState['kind'], string>> = {
+  none: 'Not signed off',
+  holds: 'Signed off',
+  stale: 'Sign-off is stale',
+  withheld: 'Not agreed',
+  broken: 'Sign-off is damaged',
+};
+
+/** `Drummer, 2031-05-17 18:30`: who, and when by the clock of the tablet that it was signed on. */
+export function signedByWords({ name, at }: Pick<SignOff, 'name' | 'at'>): string {
+  const time = new Date(at);
+  const two = (value: number): string => String(value).padStart(2, '0');
+  const day = `${time.getFullYear()}-${two(time.getMonth() + 1)}-${two(time.getDate())}`;
+  return `${name}, ${day} ${two(time.getHours())}:${two(time.getMinutes())}`;
+}
+
+/** What a sign-off shows, and what it does not. */
+export const PROOF = {
+  does: 'It shows that the player, the pieces and the mics here are the very ones that were on the screen when it was signed: any change of them is found.',
+  doesNot:
+    'It does not show who held the tablet, nor when: name and time are as typed and as the tablet’s clock ran. It is no signature in law, and no promise that nothing will be struck.',
+} as const;
+
+const noted = (note: string | undefined): string =>
+  note === undefined || note === '' ? '' : ` The drummer’s note: “${note}”`;
+
+const noteAbout = ({ layout, finding }: SignOffSubject, about: 'mic' | 'stands' | 'lane'): string =>
+  noted(
+    layout.signOffs
+      .at(-1)
+      ?.answers.find(
+        (answer) =>
+          answer.about === about && (!('mic' in answer) || answer.mic === finding.about[0]),
+      )?.note,
+  );
+
+const changed = ({ finding: { numbers } }: SignOffSubject): string =>
+  listed([
+    ...(numbers['player'] ? ['the player'] : []),
+    ...(numbers['mics'] ? [counted(numbers['mics'], 'mic')] : []),
+    ...(numbers['pieces'] ? [counted(numbers['pieces'], 'piece')] : []),
+  ]);
+
+/** What there is to do about the sign-off, and why. */
+export const signOffSentences: Readonly<
+  Record<SignOffCode, (subject: SignOffSubject) => SignOffText>
+> = {
+  'mic-move-wished': (s) => {
+    const distance = s.finding.numbers['distance'];
+    const far =
+      distance === undefined ? '' : `, ${showLength(distance, s.layout.units)} from where it is`;
+    return {
+      title: `The drummer wishes ${s.main} elsewhere`,
+      detail: `${distance === undefined ? 'No spot was pointed at' : `The spot is marked on the plan${far}`}.${noteAbout(s, 'mic')}`,
+      next: 'Move it, then ask the drummer again: only the mics that changed are asked about.',
+    };
+  },
+  'stands-move-wished': (s) => ({
+    title: 'The drummer wants a stand moved',
+    detail: `Asked about the stands, the drummer said: move it.${noteAbout(s, 'stands')}`,
+    next: 'Move it, then ask the drummer again.',
+  }),
+  'lane-move-wished': (s) => ({
+    title: 'The drummer wants the way out changed',
+    detail: `Asked about the way from the throne, the drummer said: move it.${noteAbout(s, 'lane')}`,
+    next: 'Clear the way, then ask the drummer again.',
+  }),
+  'sign-off-stale': (s) => ({
+    title: 'The sign-off is stale',
+    detail: `Since it was signed, ${changed(s)} changed.`,
+    next: 'Ask the drummer again: only about the mics that changed.',
+  }),
+  'sign-off-withheld': () => ({
+    title: 'The drummer did not agree',
+    detail: 'The last time it was shown, it was not agreed to as a whole.',
+    next: 'Put right what was asked for, then ask again.',
+  }),
+  'sign-off-broken': () => ({
+    title: 'The sign-off is damaged and proves nothing',
+    detail:
+      'Its digest does not match its text, or the text is no kit: the file was changed outside this app, or damaged.',
+    next: 'Keep the file if it matters, and have the kit signed off anew.',
+  }),
+};
