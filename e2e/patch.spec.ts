@@ -98,12 +98,13 @@ test('the line check is walked through, and a result is kept @portrait', async (
   await page.getByRole('button', { name: 'Skip' }).click();
   await expect(page.getByText(/1 passed, 1 failed, 1 skipped/)).toBeVisible();
   await expect(page.getByText('✗ failed: Buzz')).toBeVisible();
+  await expect(page.getByText(/^Line check by channel: ✓/)).toBeVisible();
   const { text } = await downloaded(page, page.getByRole('button', { name: 'Line check as CSV' }));
   expect(text).toMatch(/,fail,Buzz\r\n/);
 });
 
 test('what went out and is not back is missing', async ({ page }) => {
-  await openPatch(page, 'Pull list');
+  await openPatch(page, 'Pull');
   await expect(page.getByText('Nothing has gone out yet.')).toBeVisible();
   await page.getByRole('button', { name: 'All out' }).click();
   await expect(page.getByText(/^Not back yet:/)).toBeVisible();
@@ -153,7 +154,7 @@ test.describe('on paper', () => {
 
 test('every part of the patch is accessible @portrait', async ({ page }) => {
   await openPatch(page);
-  for (const part of ['Inputs', 'Splits', 'Check', 'Pull list']) {
+  for (const part of ['Inputs', 'Splits', 'Check', 'Swap', 'Pull']) {
     await showPart(page, part);
     const { violations } = await new AxeBuilder({ page }).include('.panel').analyze();
     expect(violations.map(({ id, nodes }) => [id, nodes.map(({ target }) => target)])).toEqual([]);

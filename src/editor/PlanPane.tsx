@@ -50,6 +50,7 @@ export function PlanPane(props: PlanProps) {
   const zone = useSession((state) => state.zone);
   const ring = useSession((state) => state.ring);
   const floor = useSession((state) => state.floor);
+  const marks = useSession((state) => state.marks);
   const controls = usePlanView(open, size);
   const { view } = controls;
   const kitView = useMemo(() => ({ view, deck: layout.deck }), [view, layout.deck]);
@@ -81,7 +82,7 @@ export function PlanPane(props: PlanProps) {
     <>
       <PlanStage
         {...{ open, selection, zone, ring, floor, focus, preferences, kitView }}
-        {...{ highlighted, handles, covered, furniture, finding }}
+        {...{ highlighted, handles, covered, furniture, finding, marks }}
         asked={asked.place}
       />
       <TouchSurface name={planName} described={described} ground={ground} framed={framed} />

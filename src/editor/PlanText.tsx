@@ -1,7 +1,15 @@
 import { useEffect, useState } from 'react';
 import type { Selection } from '../session/selection.ts';
 import { type OpenLayout, useSession } from '../session/session.ts';
-import { againText, floorText, ringText, spokenKeys, spokenSelection, zoneText } from './words.ts';
+import {
+  againText,
+  floorText,
+  marksText,
+  ringText,
+  spokenKeys,
+  spokenSelection,
+  zoneText,
+} from './words.ts';
 
 interface Props {
   readonly id: string;
@@ -18,6 +26,7 @@ export function PlanText({ id, open, legends, here }: Props) {
   const zone = useSession((state) => state.zone);
   const ring = useSession((state) => state.ring);
   const floor = useSession((state) => state.floor);
+  const marks = useSession((state) => state.marks);
   const showZone = useSession((state) => state.preferences.showZone);
   const isMic = selection?.kind === 'mic' && zone?.mic === selection.id;
   const again = againText(open.layout, here, selection);
@@ -38,6 +47,7 @@ export function PlanText({ id, open, legends, here }: Props) {
             {zoneText(zone.height, open.layout.units)}
           </p>
         )}
+        {legends && marks && <p>{marksText[marks.shows]}</p>}
         {legends && floor && (
           <p>
             <span className="plan-contour" aria-hidden="true" />

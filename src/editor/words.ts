@@ -2,6 +2,7 @@ import type { Layout } from '../layout/layout.ts';
 import type { Moment } from '../report/moment.ts';
 import type { ClearanceRow, Report } from '../report/report.ts';
 import type { RingOfMic, RingPlace } from '../report/ring.ts';
+import type { PlanMarks } from '../session/patchView.ts';
 import { isThere, type Selection, sameSelection } from '../session/selection.ts';
 import type { Drawing } from '../session/session.ts';
 import { wrapDegrees } from '../units/angle.ts';
@@ -17,6 +18,13 @@ export const verdictWords: Readonly<Record<Verdict, string>> = {
   clear: 'clear',
   tight: 'tight',
   struck: 'struck',
+};
+
+/** What the marks on the plan mean. */
+export const marksText: Readonly<Record<PlanMarks['shows'], string>> = {
+  lineCheck:
+    'Line check by channel: ✓\u00a0passed, ✗\u00a0failed, –\u00a0skipped, ○\u00a0to\u00a0check',
+  swap: 'Numbered: what to undo, in order',
 };
 
 /** A clearance, rounded down so that the plan never promises more room than there is; a dash when nothing moves near. */

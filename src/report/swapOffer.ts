@@ -1,4 +1,4 @@
-import { micStepsIn, type Swap } from '../cabling/swap/swapSteps.ts';
+import { micStepsIn, type Swap, swapOf } from '../cabling/swap/swapSteps.ts';
 import { type Motion, motionOf, reachOf } from '../clearance/micClearance.ts';
 import { standMountsAt } from '../layout/catalogue/offered/standMount.ts';
 import { changeMount } from '../layout/edit/mics.ts';
@@ -14,6 +14,13 @@ import { FIRM, tippingOf } from '../rig/tipping.ts';
 import { toDegrees, wrapDegrees } from '../units/angle.ts';
 import type { Degrees, Mm } from '../units/quantity.ts';
 import type { Report } from './report.ts';
+
+/** What lifting a drum out takes; null for what is no drum. */
+export const swapIn = ({ rig }: Pick<Report, 'rig'>, drum: Id): Swap | null => swapOf(rig, drum);
+
+/** The names under which screens use a swap and its steps. */
+export type SwapPlan = Swap;
+export type SwapRow = Swap['steps'][number];
 
 /** A mic held in another way, so that fewer things must be undone before a drum comes out. */
 export interface SwapOffer {

@@ -9,6 +9,7 @@ import type { ForbiddenZone } from '../report/zone.ts';
 import { emptyHistory, type History, recorded, redone, undone } from './history.ts';
 import type { LibraryRow, SaveState } from './library.ts';
 import type { PageName } from './pages.ts';
+import { type PatchView, type PlanMarks, usualPatchView } from './patchView.ts';
 import { isThere, type Selection } from './selection.ts';
 import { type SoundPreferences, usualSoundPreferences } from './soundPreferences.ts';
 
@@ -61,6 +62,9 @@ export interface SessionState {
   readonly ring: RingOfMic | null;
   /** The lowest heights that are swept; null while unknown, and while it is not shown. */
   readonly floor: FloorReport | null;
+  readonly patchView: PatchView;
+  /** What is marked on the plan in place of the verdicts; null: nothing. */
+  readonly marks: PlanMarks | null;
   readonly preferences: Preferences;
   readonly library: readonly LibraryRow[] | null;
   readonly saving: SaveState | null;
@@ -79,6 +83,8 @@ export const initialState: SessionState = {
   zone: null,
   ring: null,
   floor: null,
+  patchView: usualPatchView,
+  marks: null,
   preferences: {
     theme: 'dark',
     seenFrom: 'house',
@@ -116,6 +122,8 @@ export function openLayout(layout: Layout | null): void {
     zone: null,
     ring: null,
     floor: null,
+    patchView: usualPatchView,
+    marks: null,
   });
 }
 
@@ -240,6 +248,14 @@ export function select(selection: Selection | null): void {
 export function showFinding(key: string | null, selection: Selection | null): void {
   session.setState({ shownFinding: key, selection, zone: null, ring: null });
 }
+
+/** Shows another part of the Patch section. */
+export function showPatch(view: Partial<PatchView>): void {
+  session.setState({ patchView: { ...session.getState().patchView, ...view } });
+}
+
+/** Marks things on the plan; null takes the marks off. */
+export const showMarks = (marks: PlanMarks | null): void => session.setState({ marks });
 
 export function prefer(preferences: Partial<Preferences>): void {
   session.setState({ preferences: { ...session.getState().preferences, ...preferences } });

@@ -3,9 +3,11 @@ import type { Layout } from '../../layout/layout.ts';
 import type { FloorReport } from '../../report/floor.ts';
 import type { Report } from '../../report/report.ts';
 import type { RingOfMic, RingPlace } from '../../report/ring.ts';
+import type { PlanMarks } from '../../session/patchView.ts';
 import type { Selection } from '../../session/selection.ts';
 import { contourLabels } from '../labels/contourWishes.ts';
 import { FONTS } from '../labels/lettering.ts';
+import { markLabels } from '../labels/markWishes.ts';
 import { measureText } from '../labels/measureText.ts';
 import type { Box } from '../labels/placeLabels.ts';
 import type { Furniture } from '../labels/reserved.ts';
@@ -33,22 +35,37 @@ interface Props {
   readonly floor: FloorReport | null;
   readonly asked: RingPlace | null;
   readonly focus: MicFocus | null;
+  readonly marks: PlanMarks | null;
   readonly colours: Palette;
 }
 
 /** Names, verdicts, input numbers and the scale bar of the plan (screen px). */
 export function PlanLabels(props: Props) {
-  const { layout, report, selection, showRuns, kitView, ring, floor, asked, focus, colours } =
-    props;
+  const {
+    layout,
+    report,
+    selection,
+    showRuns,
+    kitView,
+    ring,
+    floor,
+    asked,
+    focus,
+    marks,
+    colours,
+  } = props;
   const labels = useMemo(() => {
-    const lettered = { layout, report, selection, showRuns, kitView, measure: measureText };
+    // Where marks have their say, clearances are silent; numbers of steps must not be taken for those of inputs.
+    const numbersRuns = showRuns && marks?.shows !== 'swap';
+    const on = { layout, report, selection, showRuns: numbersRuns, kitView, measure: measureText };
+    if (marks) return [...lettering(on, markLabels(on, marks)), ...contourLabels(on, floor)];
     return [
-      ...measureLabel(lettered, focus?.place ?? null),
-      ...ringLabels(lettered, ring, asked),
-      ...lettering(lettered),
-      ...contourLabels(lettered, floor),
+      ...measureLabel(on, focus?.place ?? null),
+      ...ringLabels(on, ring, asked),
+      ...lettering(on),
+      ...contourLabels(on, floor),
     ];
-  }, [layout, report, selection, showRuns, kitView, ring, floor, asked, focus]);
+  }, [layout, report, selection, showRuns, kitView, ring, floor, asked, focus, marks]);
   const { box } = layout;
   const paintNumbers = useCallback(
     ({ canvas }: Pen) => paintInputNumbers({ canvas, colours }, box, kitView),
@@ -65,7 +82,7 @@ export function PlanLabels(props: Props) {
         furniture={props.furniture}
         colours={colours}
       />
-      <Footer view={kitView.view} unit={layout.units} legend={true} colours={colours} />
+      <Footer view={kitView.view} unit={layout.units} legend={marks === null} colours={colours} />
     </>
   );
 }

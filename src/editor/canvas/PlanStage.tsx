@@ -4,6 +4,7 @@ import type { FloorReport } from '../../report/floor.ts';
 import type { Finding } from '../../report/report.ts';
 import type { RingOfMic, RingPlace } from '../../report/ring.ts';
 import type { ForbiddenZone } from '../../report/zone.ts';
+import type { PlanMarks } from '../../session/patchView.ts';
 import type { Selection } from '../../session/selection.ts';
 import type { OpenLayout, Preferences } from '../../session/session.ts';
 import type { Box } from '../labels/placeLabels.ts';
@@ -44,6 +45,7 @@ interface Props {
   readonly covered: readonly Box[];
   readonly furniture: Furniture;
   readonly finding: Finding | undefined;
+  readonly marks: PlanMarks | null;
 }
 
 /** The plan: the deck, what stands on it, and what is said about it, one layer each. Pointers are read elsewhere. */
@@ -86,6 +88,7 @@ export function PlanStage(props: Props) {
           covered={props.covered}
           furniture={props.furniture}
           focus={props.focus}
+          marks={props.marks}
         />
         <Handles handles={props.handles} colours={colours} />
         {finding?.place && (

@@ -1,3 +1,4 @@
+import type { MarkSign } from '../../session/patchView.ts';
 import type { Verdict } from '../palette.ts';
 import type { LabelForm, LabelWish } from './placeLabels.ts';
 
@@ -9,7 +10,9 @@ export type LabelLook =
   | { readonly kind: 'side' }
   /** A height on its contour. */
   | { readonly kind: 'contour' }
-  | { readonly kind: 'measure'; readonly verdict: Verdict };
+  | { readonly kind: 'measure'; readonly verdict: Verdict }
+  /** What came of a line, or what is to be undone. */
+  | { readonly kind: 'mark'; readonly sign: MarkSign };
 
 /** A label that wants a place, with its look. */
 export interface Lettering {
@@ -55,6 +58,8 @@ export function formOf(text: string, look: LabelLook, measure: Measure): LabelFo
         width: text === '' ? MARK + PAD : width + MARK + 2.75 * PAD,
         height: isQuiet(look) ? 22 : 26,
       };
+    case 'mark':
+      return { text, width: width + 2 * PAD, height: 26 };
     case 'input':
       return { text, width: Math.max(22, width + 10), height: 22 };
     case 'name':

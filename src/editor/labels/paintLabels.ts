@@ -1,3 +1,4 @@
+import type { MarkSign } from '../../session/patchView.ts';
 import type { Palette } from '../palette.ts';
 import { paintVerdictMark } from '../shapes/verdictMark.ts';
 import { fontOf, isQuiet, type LabelLook, MARK, PAD } from './lettering.ts';
@@ -19,6 +20,9 @@ export function paintLabel(ink: Ink, label: PlacedLabel, look: LabelLook): void 
     case 'verdict':
     case 'measure':
       paintBadge(ink, label, look);
+      return;
+    case 'mark':
+      paintMark(ink, label, look.sign);
       return;
     case 'input':
       paintInput(ink, label, look.strong);
@@ -59,6 +63,36 @@ function paintBadge(ink: Ink, { box, at, form }: PlacedLabel, look: BadgeLook): 
   paintVerdictMark(canvas, look.verdict, mark, colours);
   canvas.fillStyle = colours.ink;
   canvas.fillText(form.text, box.left + 1.75 * PAD + MARK, middle + 0.5);
+}
+
+/** A mark's edge by its sign; the sign itself is written on it. */
+function paintMark(ink: Ink, { box, at, form }: PlacedLabel, sign: MarkSign): void {
+  const { canvas, colours } = ink;
+  const edge = edgeOf(sign, colours);
+  paintLeader(ink, { box, at }, edge);
+  canvas.beginPath();
+  canvas.roundRect(box.left, box.top, box.width, box.height, 7);
+  canvas.fillStyle = colours.plate;
+  canvas.fill();
+  canvas.strokeStyle = edge;
+  canvas.lineWidth = sign === 'open' || sign === 'skip' ? 1.25 : 2.5;
+  canvas.stroke();
+  canvas.fillStyle = colours.ink;
+  canvas.fillText(form.text, box.left + PAD, box.top + box.height / 2 + 0.5);
+}
+
+function edgeOf(sign: MarkSign, { verdict, inkSoft, selected }: Palette): string {
+  switch (sign) {
+    case 'pass':
+      return verdict.clear;
+    case 'fail':
+      return verdict.struck;
+    case 'undo':
+      return selected;
+    case 'skip':
+    case 'open':
+      return inkSoft;
+  }
 }
 
 /** A line from a label to what it names, from the nearest point of its box. */

@@ -41,9 +41,12 @@ const NAMES_FROM = 0.55;
 /** px per mm from which small pieces are named. */
 const SMALL_FROM = 0.35;
 
-/** Every label of the plan, with the places it could take. */
-export const lettering = (lettered: Lettered): readonly Lettering[] => [
-  ...micLabels(lettered),
+/** Every label of the plan, with the places it could take; `judged` are those of its mics. */
+export const lettering = (
+  lettered: Lettered,
+  judged: readonly Lettering[] = micLabels(lettered),
+): readonly Lettering[] => [
+  ...judged,
   ...lettered.layout.pieces.flatMap((piece) => pieceLabel(lettered, piece)),
   ...(lettered.showRuns ? lettered.report.runs.flatMap((run) => runLabel(lettered, run)) : []),
   boxLabel(lettered),

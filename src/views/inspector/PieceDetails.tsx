@@ -2,9 +2,11 @@ import { duplicatePiece } from '../../layout/edit/duplicatePiece.ts';
 import { mirrorPiece } from '../../layout/edit/mirror.ts';
 import { renamePiece } from '../../layout/edit/pieces.ts';
 import { deletePiece } from '../../layout/edit/removePiece.ts';
-import { isStruck, type Piece } from '../../layout/pieces/piece.ts';
-import { edit, select, session } from '../../session/session.ts';
+import type { Id } from '../../layout/fields.ts';
+import { isDrum, isStruck, type Piece } from '../../layout/pieces/piece.ts';
+import { edit, select, session, showPatch } from '../../session/session.ts';
 import { TextField } from '../fields/TextField.tsx';
+import { usePanel } from '../panel/usePanel.ts';
 import { useOpen } from '../parts/useOpen.ts';
 import { kindWords } from '../words/kindWords.ts';
 import { sizeWords } from '../words/sizeWords.ts';
@@ -28,6 +30,7 @@ export function PieceDetails({ piece }: { readonly piece: Piece }) {
       <AboutFindings of={({ about }) => about.includes(id)} />
       <FieldsOf piece={piece} />
       <MicsOfPiece piece={piece} />
+      {isDrum(piece) && <SwapLink drum={id} />}
       <section className="group">
         <TextField
           label="Name"
@@ -38,6 +41,24 @@ export function PieceDetails({ piece }: { readonly piece: Piece }) {
       </section>
       <PieceActions piece={piece} />
     </>
+  );
+}
+
+/** The way to what must be undone before the drum comes out. */
+function SwapLink({ drum }: { readonly drum: Id }) {
+  const panel = usePanel();
+  return (
+    <section className="group">
+      <button
+        type="button"
+        onClick={() => {
+          showPatch({ part: 'swap', drum });
+          panel.goTo('patch');
+        }}
+      >
+        What to undo to swap it
+      </button>
+    </section>
   );
 }
 

@@ -9,10 +9,12 @@ import {
   recordCheck,
 } from '../../patch/lineCheck/lineCheck.ts';
 import type { PatchReport } from '../../report/patch.ts';
+import type { PlanMark } from '../../session/patchView.ts';
 import { TextField } from '../fields/TextField.tsx';
 import { usePanel } from '../panel/usePanel.ts';
 import { BoxInput } from './BoxInput.tsx';
 import { editPatch } from './usePatch.ts';
+import { usePlanMarks } from './usePlanMarks.ts';
 
 const STATES: Readonly<Record<CheckStep['state'], string>> = {
   pass: '✓ passed',
@@ -33,6 +35,7 @@ const PHANTOM: Readonly<Record<CheckStep['phantom'], string>> = {
 export function LineCheck({ patch }: { readonly patch: PatchReport }) {
   const { steps } = patch;
   const panel = usePanel();
+  usePlanMarks({ shows: 'lineCheck', marks: marksOf(steps) });
   const [chosen, setChosen] = useState<Id | null>(null);
   const step = steps.find(({ row }) => row.id === chosen) ?? nextStep(steps, null);
   const go = (next: CheckStep | null) => {
@@ -83,6 +86,22 @@ export function LineCheck({ patch }: { readonly patch: PatchReport }) {
     </>
   );
 }
+
+const SIGNS = { pass: '✓', fail: '✗', skip: '–', open: '○', stale: '○' } as const;
+
+/** One mark for each mic: of its channels the worst counts, and all are named. */
+function marksOf(steps: readonly CheckStep[]): readonly PlanMark[] {
+  return [...new Set(steps.map(({ row }) => row.mic))].flatMap((mic): readonly PlanMark[] => {
+    const own = steps.filter(({ row }) => row.mic === mic);
+    const worst = WORST.find((one) => own.some(({ state }) => state === one));
+    if (worst === undefined) return [];
+    const channels = own.map(({ row }) => row.channel).join(', ');
+    const sign = worst === 'stale' ? 'open' : worst;
+    return [{ about: mic, sign, texts: [`${SIGNS[worst]} ${channels}`] }];
+  });
+}
+
+const WORST = ['fail', 'stale', 'open', 'skip', 'pass'] as const;
 
 /** The next open step behind one that has just been judged. */
 function after(steps: readonly CheckStep[], done: CheckStep): CheckStep | null {
