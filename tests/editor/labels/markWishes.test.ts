@@ -28,7 +28,7 @@ describe('marks on the plan', () => {
       const labels = lettering(on, markLabels(on, { marks }));
       const placed = placeLabels(
         labels.map(({ wish }) => wish),
-        { size: kitView.view.size, covered: [], before: new Map() },
+        { size: kitView.view.size, covered: [], reserved: [], before: new Map() },
       );
       const keys = placed.map(({ key }) => key);
       expect(keys).toEqual(expect.arrayContaining(layout.mics.map(({ id }) => `mark ${id}`)));
