@@ -3,12 +3,14 @@ import type { Layout } from '../layout/layout.ts';
 import type { Finding } from '../report/report.ts';
 import { toDeck } from '../rig/deckFrame.ts';
 import type { Selection } from '../session/selection.ts';
-import { type OpenLayout, useSession } from '../session/session.ts';
+import { type OpenLayout, session, useSession } from '../session/session.ts';
 import { handleBoxes } from './canvas/Handles.tsx';
 import { PlanStage } from './canvas/PlanStage.tsx';
 import type { Furniture } from './labels/reserved.ts';
 import type { MicFocus } from './move/micFocus.ts';
 import { useShowMove } from './move/useShowMove.ts';
+import { OffViewButtons } from './OffViewButtons.tsx';
+import { offViewOf } from './offView.ts';
 import { outlinesOf, type Pickable, pickablesOf } from './pick/pickables.ts';
 import type { AskedPlace } from './rim/useAskedPlace.ts';
 import { TouchSurface } from './TouchSurface.tsx';
@@ -17,7 +19,7 @@ import { handlesOf } from './tools/handles.ts';
 import type { ChangeCommand } from './tools/keys.ts';
 import { inPlanFrames } from './tools/planFrames.ts';
 import { useRevealFinding, useRevealSelected, useShownFinding } from './useReveal.ts';
-import { extentOf, extentOfKit, FIT_BORDER } from './view/extent.ts';
+import { extentOf, extentOfAll, extentOfKit, FIT_BORDER } from './view/extent.ts';
 import { type Subject, useView, type ViewControls } from './view/useView.ts';
 import type { ScreenPoint, ScreenSize } from './view/view.ts';
 import { planName } from './words.ts';
@@ -77,6 +79,15 @@ export function PlanPane(props: PlanProps) {
     tapFirst: (at: ScreenPoint) => asked.ask(at, kitView),
     dragOf: (touched: Pickable) => dragOf(touched, open),
   };
+  const off = useMemo(
+    () => offViewOf(layout, report.rig, view, selection),
+    [layout, report.rig, view, selection],
+  );
+  const { show } = controls;
+  const showAll = useCallback(() => {
+    const { open: now } = session.getState();
+    if (now) show(extentOfAll(now.layout, now.report.rig));
+  }, [show]);
   const framed = useCallback((command: ChangeCommand) => inPlanFrames(command, kitView), [kitView]);
   return (
     <>
@@ -86,6 +97,7 @@ export function PlanPane(props: PlanProps) {
         asked={asked.place}
       />
       <TouchSurface name={planName} described={described} ground={ground} framed={framed} />
+      <OffViewButtons layout={layout} off={off} showAll={showAll} />
     </>
   );
 }

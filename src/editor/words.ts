@@ -59,9 +59,21 @@ export function againText(
   const at = things.findIndex((thing) => sameSelection(thing, selection));
   const next = things[(at + 1) % things.length];
   if (at < 0 || things.length < 2 || !next) return undefined;
-  const name = nameOfSelection(layout, next);
-  const kind = next.kind === 'mic' && !/\bmic$/i.test(name) ? ' mic' : '';
-  return `${at + 1} of ${things.length} here. Tap again: ${name}${kind}`;
+  return `${at + 1} of ${things.length} here. Tap again: ${namedKind(layout, next)}`;
+}
+
+/** What lies beyond an edge of the plan. */
+export function offViewText(layout: Layout, things: readonly Selection[]): string {
+  const [only] = things;
+  return things.length === 1 && only
+    ? `${namedKind(layout, only)} is off the view`
+    : `${things.length} things are off the view`;
+}
+
+/** A name that says of a mic that it is one: it often has its drum's name. */
+function namedKind(layout: Layout, thing: Selection): string {
+  const name = nameOfSelection(layout, thing);
+  return thing.kind === 'mic' && !/\bmic$/i.test(name) ? `${name} mic` : name;
 }
 
 /** What a screen reader hears of the thing that is selected. */

@@ -7,6 +7,7 @@ import { createRigBuilder } from '../rig/buildRig.ts';
 import { createStandingFinder } from '../rig/standing/findStanding.ts';
 import { cableFindings } from './findings/cableFindings.ts';
 import { clearanceFindings } from './findings/clearanceFindings.ts';
+import { distanceFindings } from './findings/distanceFindings.ts';
 import { patchFindings } from './findings/patchFindings.ts';
 import { reachFindings } from './findings/reachFindings.ts';
 import { signOffFindings } from './findings/signOffFindings.ts';
@@ -35,6 +36,7 @@ export function createAnalyst(): Analyst {
     const findings = sortedFindings([
       ...clearanceFindings(clearances),
       ...standFindings(rig.mics),
+      ...distanceFindings(rig.mics, layout.pieces),
       ...standingFindings(standingOf(rig, layout.deck)),
       ...cableFindings(cablingFacts(layout, cables)),
       ...reachFindings(layout),

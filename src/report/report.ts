@@ -18,6 +18,7 @@ export type FindingCode =
   | 'mic-struck'
   | 'mic-tight'
   | 'mic-beyond-stand'
+  | 'mic-far-away'
   | 'piece-out-of-reach'
   | 'stand-may-tip'
   | 'clip-metal-rim'

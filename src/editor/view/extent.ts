@@ -51,6 +51,17 @@ export function extentOfKit({ deck }: Pick<Layout, 'deck'>, rig: Rig): Bounds {
   return boundsOf(spots.map((spot) => toDeck(deck, spot)));
 }
 
+/** All of it: deck, box and player, and the kit wherever its parts are. */
+export function extentOfAll(layout: Pick<Layout, 'deck' | 'box'>, rig: Rig): Bounds {
+  const [deck, kit] = [extentOf(layout), extentOfKit(layout, rig)];
+  return {
+    left: Math.min(deck.left, kit.left),
+    right: Math.max(deck.right, kit.right),
+    back: Math.min(deck.back, kit.back),
+    front: Math.max(deck.front, kit.front),
+  };
+}
+
 function boundsOf(spots: readonly Vec2<'deck'>[]): Bounds {
   const xs = spots.map(({ x }) => x);
   const ys = spots.map(({ y }) => y);

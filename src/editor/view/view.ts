@@ -35,7 +35,8 @@ export interface Bounds {
   readonly front: number;
 }
 
-export const SMALLEST_SCALE = 0.04;
+/** A layout can be 40 m wide: on the smallest drawing of a tablet it can still be seen whole. */
+export const SMALLEST_SCALE = 0.008;
 export const LARGEST_SCALE = 4;
 
 /** px per mm along x and y, with the senses of the axes on the screen: house (-, +), player (+, -). */

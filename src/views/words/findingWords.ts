@@ -1,7 +1,7 @@
 import type { Layout } from '../../layout/layout.ts';
 import type { Mic } from '../../layout/mics/mic.ts';
 import type { ClearanceRow, Finding, FindingCode } from '../../report/report.ts';
-import { showLength } from '../../units/lengthText.ts';
+import { showLength, showLongLength } from '../../units/lengthText.ts';
 import { cableSentences } from './cableWords.ts';
 import { clearanceWords } from './clearanceWords.ts';
 import { feetNext } from './feetWords.ts';
@@ -58,6 +58,9 @@ export function findingWords(
     next: text.next,
   };
 }
+
+/** A finding without its number is about at least this, mm. */
+const FAR_AWAY = 3000;
 
 /** ` by 12 mm`, or nothing where the number is not known. */
 function by({ finding, layout }: Subject, name: string): string {
@@ -127,6 +130,11 @@ const sentences: Readonly<Record<FindingCode, (subject: Subject) => FindingText>
       s.finding.numbers.serving === 0
         ? 'Lower the mic, or bring the base nearer: no class of stand reaches it from there.'
         : 'Bring the base nearer, or take a larger stand.',
+  }),
+  'mic-far-away': (s) => ({
+    title: `${s.main} is far from what it hears`,
+    detail: `It stands ${showLongLength(s.finding.numbers.away ?? FAR_AWAY, s.layout.units)} from ${s.other}.`,
+    next: 'Check its place: a number may be mistyped. Or choose another piece for it to hear.',
   }),
   'mic-in-shell': (s) => ({
     title: `${s.main} goes into ${s.other}`,

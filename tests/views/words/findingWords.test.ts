@@ -18,6 +18,7 @@ const everyCode: Readonly<Record<FindingCode, true>> = {
   'mic-struck': true,
   'mic-tight': true,
   'mic-beyond-stand': true,
+  'mic-far-away': true,
   'mic-in-shell': true,
   'boom-through-piece': true,
   'mic-against-stand': true,
