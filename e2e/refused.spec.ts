@@ -110,6 +110,11 @@ test('a storage that the browser has emptied by itself is not passed over', asyn
         indexedDB.deleteDatabase('strokespace').onsuccess = () => done();
       }),
   );
+  // The second copy is gone as well; e2e/secondCopy.spec.ts has what happens when it is not.
+  await page.evaluate(async () => {
+    const root = await navigator.storage.getDirectory();
+    await root.removeEntry('strokespace-journal', { recursive: true });
+  });
   await page.goto('/');
   await expect(page.getByRole('alert')).toContainText('The layouts that were kept here are gone');
 });

@@ -4,6 +4,7 @@ import './page.css';
 import { session } from '../session/session.ts';
 import { newLayoutId } from '../storage/ids.ts';
 import { indexedDbStorage } from '../storage/indexedDb.ts';
+import { journaled } from '../storage/journaled.ts';
 import { memoryStorage } from '../storage/memory.ts';
 import { sheltered } from '../storage/sheltered.ts';
 import { App } from './App.tsx';
@@ -23,6 +24,7 @@ import { keepPreferences } from './preferences.ts';
 import { listenForSteps } from './shortcuts.ts';
 import { startClearWorker } from './startClearWorker.ts';
 import { startFieldWorker } from './startFieldWorker.ts';
+import { startJournal } from './startJournal.ts';
 import { watchForLoss } from './storedBefore.ts';
 import { listenForTrouble, sayTrouble } from './trouble.ts';
 import { watchForUpdate } from './updates.ts';
@@ -45,7 +47,14 @@ watchForLoss(
     ),
 );
 
-const storage = sheltered(indexedDbStorage('strokespace', Date.now), memoryStorage(Date.now));
+const full = journaled(indexedDbStorage('strokespace', Date.now), startJournal(), {
+  onState: (copy) => session.setState({ copy }),
+  onRestored(restored) {
+    session.setState({ restored });
+    inTurn(() => workbench.refresh()).catch((error: unknown) => sayTrouble('The list', error));
+  },
+});
+const storage = sheltered(full, memoryStorage(Date.now));
 const autosave = new Autosave({
   storage,
   unreliable: window.isSecureContext

@@ -28,6 +28,18 @@ export type SaveState =
   /** Another tab changed the same layout: nothing of either is lost until one is chosen. */
   | { readonly kind: 'conflict' };
 
+/** Whether all that is saved stands in a second place too, beside the browser's database. */
+export type CopyState =
+  | { readonly kind: 'checking' }
+  | { readonly kind: 'kept' }
+  | { readonly kind: 'missing'; readonly why: string };
+
+/** What the browser had lost and what became of it, by the layouts' names. */
+export interface Restored {
+  readonly names: readonly string[];
+  readonly failed: readonly { readonly name: string; readonly why: string }[];
+}
+
 /** What a file offered for import turned out to be. */
 export type ImportOutcome =
   | { readonly ok: true; readonly id: Id }

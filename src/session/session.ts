@@ -7,7 +7,7 @@ import type { Report } from '../report/report.ts';
 import type { RingOfMic } from '../report/ring.ts';
 import type { ForbiddenZone } from '../report/zone.ts';
 import { emptyHistory, type History, recorded, redone, undone } from './history.ts';
-import type { LibraryRow, SaveState } from './library.ts';
+import type { CopyState, LibraryRow, Restored, SaveState } from './library.ts';
 import type { PageName } from './pages.ts';
 import { type PatchView, type PlanMarks, usualPatchView } from './patchView.ts';
 import { isThere, type Selection } from './selection.ts';
@@ -71,6 +71,9 @@ export interface SessionState {
   /** Whether the browser promised to keep the data; null while unknown. */
   readonly kept: boolean | null;
   readonly updateWaiting: boolean;
+  readonly copy: CopyState;
+  /** What came back from the second copy at this start; null when nothing had to, and once it was read. */
+  readonly restored: Restored | null;
 }
 
 export const initialState: SessionState = {
@@ -99,6 +102,8 @@ export const initialState: SessionState = {
   saving: null,
   kept: null,
   updateWaiting: false,
+  copy: { kind: 'checking' },
+  restored: null,
 };
 
 /** The one store of the page: what is open, selected and undoable now. */

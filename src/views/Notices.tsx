@@ -1,6 +1,7 @@
 import type { LibraryActions } from '../session/library.ts';
 import { useSession } from '../session/session.ts';
 import { Conflict } from './notices/Conflict.tsx';
+import { RestoredNotice } from './notices/RestoredNotice.tsx';
 import { SaveRefused } from './notices/SaveRefused.tsx';
 import { UpdateWaiting } from './notices/UpdateWaiting.tsx';
 import { Notice } from './parts/Notice.tsx';
@@ -14,6 +15,7 @@ export function Notices({ actions }: { readonly actions: LibraryActions }) {
     <aside className="notices" aria-label="Notices">
       {saving?.kind === 'conflict' && <Conflict actions={actions} />}
       {saving?.kind === 'failed' && <SaveRefused refused={saving} actions={actions} />}
+      <RestoredNotice />
       {updateWaiting && <UpdateWaiting actions={actions} />}
       {!(window.isSecureContext || saysInsecure) && (
         <Notice tone="news" title="Only with the network for now">

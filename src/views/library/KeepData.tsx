@@ -18,6 +18,7 @@ export function KeepData({ actions }: { readonly actions: LibraryActions }) {
       <p className="small soft">
         On this device, in this browser. Nothing is sent anywhere, and no network is needed.
       </p>
+      <SecondCopy />
       {kept === true ? (
         <p className="kept">The browser has promised to keep them.</p>
       ) : (
@@ -37,5 +38,25 @@ export function KeepData({ actions }: { readonly actions: LibraryActions }) {
           : task.failure}
       </p>
     </section>
+  );
+}
+
+/** Whether everything stands in two places on this device. */
+function SecondCopy() {
+  const copy = useSession((state) => state.copy);
+  if (copy.kind === 'checking')
+    return <p className="small soft">Comparing with the second copy…</p>;
+  if (copy.kind === 'kept') {
+    return (
+      <p className="kept">
+        Everything is kept twice: in the browser’s database, and in a journal beside it.
+      </p>
+    );
+  }
+  return (
+    <p>
+      There is one copy only, because there is no journal beside the database: {copy.why}. Export
+      what matters.
+    </p>
   );
 }
