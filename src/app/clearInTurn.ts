@@ -17,16 +17,17 @@ export function* clearInTurn({ token, layout, mics }: ClearQuestion): Generator<
     const steps = clearSpotSteps({ motion, layout: now, rig: rigOf(now) }, mic);
     let step = steps.next();
     while (!step.done) {
-      yield { token, kind: 'progress', done, beyond: step.value.cost };
+      const { cost, spent } = step.value;
+      yield { token, kind: 'progress', done, beyond: cost, spent };
       step = steps.next();
     }
     const answer = step.value;
     if (answer.kind === 'spot') {
       const { mount } = answer.mic;
-      moved.push({ mic, mount });
+      moved.push({ mic, mount, proven: answer.proven });
       now = changeMount(now, mic, () => mount);
     } else left.push(...leftMic(mic, answer));
-    yield { token, kind: 'progress', done: done + 1, beyond: 0 };
+    yield { token, kind: 'progress', done: done + 1, beyond: 0, spent: 0 };
   }
   yield { token, kind: 'found', moved, left };
 }

@@ -11,10 +11,11 @@ export interface ClearQuestion {
   readonly mics: readonly Id[];
 }
 
-/** How a mic would be held. */
+/** How a mic would be held; and whether it is known that no change is much smaller. */
 export interface ClearedMic {
   readonly mic: Id;
   readonly mount: Mount;
+  readonly proven: boolean;
 }
 
 /** Every mic asked for that was in the way stands in one of the two. */
@@ -24,11 +25,12 @@ export interface Found {
   readonly left: readonly LeftMic[];
 }
 
-/** `done` mics are dealt with; for the next one no change smaller than `beyond` mm clears it. */
+/** `done` mics are dealt with; for the next one no change smaller than `beyond` mm clears it, and the share `spent` of the longest search is done. */
 export interface Progress {
   readonly kind: 'progress';
   readonly done: number;
   readonly beyond: Mm;
+  readonly spent: number;
 }
 
 export interface Failed {

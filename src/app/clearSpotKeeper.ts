@@ -44,7 +44,7 @@ export class ClearSpotKeeper implements ClearSpots {
     this.#computer ??= this.#start((answer) => this.#hear(answer));
     this.#lastToken += 1;
     this.#open = { token: this.#lastToken, request, layout };
-    clearing.setState({ current: { kind: 'working', request, done: 0, beyond: 0 } });
+    clearing.setState({ current: { kind: 'working', request, done: 0, beyond: 0, spent: 0 } });
     this.#computer.ask({ token: this.#lastToken, layout, mics: request.mics });
   }
 
@@ -76,8 +76,8 @@ export class ClearSpotKeeper implements ClearSpots {
     if (answer.token !== this.#open?.token) return;
     const { request, layout } = this.#open;
     if (answer.kind === 'progress') {
-      const { done, beyond } = answer;
-      clearing.setState({ current: { kind: 'working', request, done, beyond } });
+      const { done, beyond, spent } = answer;
+      clearing.setState({ current: { kind: 'working', request, done, beyond, spent } });
       return;
     }
     this.#open = null;
@@ -94,7 +94,10 @@ export class ClearSpotKeeper implements ClearSpots {
         moved.reduce((to, { mic, mount }) => changeMount(to, mic, () => mount), from),
       );
       const mics = moved.map(({ mic }) => mic);
-      clearing.setState({ current: { kind: 'offered', request, before, moved: mics, left } });
+      const unproven = moved.flatMap(({ mic, proven }) => (proven ? [] : [mic]));
+      clearing.setState({
+        current: { kind: 'offered', request, before, moved: mics, unproven, left },
+      });
     }
   }
 }

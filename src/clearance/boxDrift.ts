@@ -11,7 +11,7 @@ export interface DriftBox {
   readonly halves: readonly number[];
   readonly spot: Spot;
   /** As of the box's leeway. */
-  readonly bends: readonly Float64Array[];
+  readonly bends: readonly (readonly Mm[])[];
 }
 
 /**
@@ -20,8 +20,8 @@ export interface DriftBox {
  */
 export class BoxDrift {
   /** What each value did to the last point asked for, mm; and to the one kept. */
-  private readonly parts: Float64Array;
-  private readonly kept: Float64Array;
+  private readonly parts: Mm[];
+  private kept: readonly Mm[];
   private keptBound: Mm = Number.POSITIVE_INFINITY;
   private keptAside = 0;
   private keptAt: readonly [number, number] = [0, 0];
@@ -31,8 +31,8 @@ export class BoxDrift {
 
   constructor(box: DriftBox) {
     this.box = box;
-    this.parts = new Float64Array(box.values.length);
-    this.kept = new Float64Array(box.values.length);
+    this.parts = box.values.map(() => 0);
+    this.kept = box.values.map(() => 0);
   }
 
   /** That of one group of solids. */
@@ -61,7 +61,7 @@ export class BoxDrift {
     this.keptBound = bound;
     this.keptAside = aside;
     this.keptAt = this.at;
-    this.kept.set(this.parts);
+    this.kept = [...this.parts];
   }
 
   private along(at: readonly [number, number], s: number, way: Vec3): Mm {

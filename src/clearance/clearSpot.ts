@@ -1,3 +1,4 @@
+import { tidy } from '../layout/edit/tidy.ts';
 import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
 import type { Mic } from '../layout/mics/mic.ts';
@@ -8,8 +9,9 @@ import { ClipFamily } from './clearSpotClip.ts';
 import type { SpotChange } from './clearSpotCost.ts';
 import type { ClearSpotFamily, Freedom, Spot } from './clearSpotFamily.ts';
 import { SpotJudge } from './clearSpotJudge.ts';
-import { type FoundSpot, type SpotProgress, searchSpots, simplest } from './clearSpotSearch.ts';
+import { type SpotProgress, searchSpots } from './clearSpotSearch.ts';
 import { StandFamily } from './clearSpotStand.ts';
+import type { FoundSpot } from './clearSpotTrial.ts';
 import { type Motion, reachOf } from './micClearance.ts';
 import { Sieve } from './sieve.ts';
 
@@ -25,15 +27,17 @@ export interface ClearSpot {
   readonly cost: Mm;
   /** There, mm; at or above the margin. */
   readonly clearance: Mm;
+  /** Whether it is known that no change is much cheaper (rule N5); else it is the cheapest that was found. */
+  readonly proven: boolean;
 }
 
 /**
- * Why there is none. `clear`: the mic is clear where it is. `none-within-reach`: no change that the rules allow clears it. `gave-up`: none was found before
- * the search became too long. `fixed`: a plate is not moved. `unknown`: there is no such mic.
+ * Why there is none. `clear`: the mic is clear where it is. `none-within-reach`: no change that the rules allow clears it. `none-found`: the search came to
+ * the end of its budget without one, and without knowing that there is none. `fixed`: a plate is not moved. `unknown`: there is no such mic.
  */
 export interface NoClearSpot {
   readonly kind: 'none';
-  readonly reason: 'clear' | 'none-within-reach' | 'gave-up' | 'fixed' | 'unknown';
+  readonly reason: 'clear' | 'none-within-reach' | 'none-found' | 'fixed' | 'unknown';
 }
 
 export type ClearSpotAnswer = ClearSpot | NoClearSpot;
@@ -46,7 +50,7 @@ export interface ClearScene {
 }
 
 /**
- * The smallest change that clears a tight or struck mic while it keeps its aim (rules N1 to N5), step by step: it tells now and then how far it is, and
+ * The smallest change that clears a tight or struck mic while it keeps its aim (rules N1 to N6), step by step: it tells now and then how far it is, and
  * can be left at any time. Same input, same answer.
  */
 export function* clearSpotSteps(
@@ -69,8 +73,8 @@ export function* clearSpotSteps(
     barred: ({ mount }: Spot): Mm | undefined => judge.depthAt(mount),
   };
   const { found, ended } = yield* searchSpots(scene);
-  if (!found) return { kind: 'none', reason: ended ? 'none-within-reach' : 'gave-up' };
-  return answerOf(family, now.mic, simplest(scene, found));
+  if (!found) return { kind: 'none', reason: ended ? 'none-within-reach' : 'none-found' };
+  return answerOf(family, now.mic, found, ended);
 }
 
 /** {@link clearSpotSteps} at one go. */
@@ -93,10 +97,10 @@ function familyOf(layout: Layout, { mic, micClass }: PlacedMic): ClearSpotFamily
   return drum && isDrum(drum) ? new ClipFamily({ mount, micClass, drum, side }) : undefined;
 }
 
-function answerOf(family: ClearSpotFamily, mic: Mic, found: FoundSpot): ClearSpot {
+function answerOf(family: ClearSpotFamily, mic: Mic, found: FoundSpot, proven: boolean): ClearSpot {
   const { values, spot, change, cost, clearance } = found;
   const by = Object.fromEntries(
-    family.freedoms.flatMap(({ name }, k) => (values[k] ? [[name, values[k]]] : [])),
+    family.freedoms.flatMap(({ name }, k) => (values[k] ? [[name, tidy(values[k])]] : [])),
   );
-  return { kind: 'spot', mic: { ...mic, mount: spot.mount }, by, change, cost, clearance };
+  return { kind: 'spot', mic: { ...mic, mount: spot.mount }, by, change, cost, clearance, proven };
 }

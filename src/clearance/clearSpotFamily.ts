@@ -25,9 +25,9 @@ export interface Spot {
 /** How far things get from where they are in a spot when its values change by at most some halves each way. */
 export interface Leeway {
   /** Any point of each solid, mm, group by group. */
-  readonly rooms: readonly Float64Array[];
+  readonly rooms: readonly (readonly Mm[])[];
   /** How much more that may be, in any direction, than what changing one value after the other as far as the halves adds up to, mm. */
-  readonly bends: readonly Float64Array[];
+  readonly bends: readonly (readonly Mm[])[];
   readonly tip: Mm;
   readonly axis: Degrees;
   readonly base: Mm;
@@ -64,7 +64,7 @@ export const movesOfGroups = (
 ): Pick<Leeway, 'rooms' | 'bends'> => {
   const moves = groups.map((group) => group.map((solid) => moveOf(solid, group)));
   return {
-    rooms: moves.map((group) => Float64Array.from(group, ({ room }) => room)),
-    bends: moves.map((group) => Float64Array.from(group, ({ bend }) => bend)),
+    rooms: moves.map((group) => group.map(({ room }) => room)),
+    bends: moves.map((group) => group.map(({ bend }) => bend)),
   };
 };

@@ -2,7 +2,7 @@ import type { Layout } from '../layout/layout.ts';
 import type { Mount } from '../layout/mics/mount.ts';
 import type { PlacedMic, Rig } from '../rig/placed.ts';
 import { placeMic } from '../rig/placeMic.ts';
-import { createStandingFinder } from '../rig/standing/findStanding.ts';
+import { createStandingOf } from '../rig/standing/findStanding.ts';
 import { type Standing, TOUCHING } from '../rig/standing/standing.ts';
 import { FIRM, tippingOf } from '../rig/tipping.ts';
 import type { Mm } from '../units/quantity.ts';
@@ -13,16 +13,16 @@ import type { Mm } from '../units/quantity.ts';
  */
 export class SpotJudge {
   private readonly layout: Layout;
-  private readonly rig: Rig;
   private readonly now: PlacedMic;
-  private readonly find = createStandingFinder();
+  /** What stands in the way of a mic that takes the place of the present one. */
+  private readonly about: (placed: PlacedMic) => readonly Standing[];
   private readonly before: ReadonlyMap<string, Mm>;
   private readonly firm: number;
 
   constructor(layout: Layout, rig: Rig, now: PlacedMic) {
     this.layout = layout;
-    this.rig = rig;
     this.now = now;
+    this.about = createStandingOf(rig, layout.deck);
     this.before = new Map(this.about(now).map((found) => [keyOf(found), found.overlap]));
     this.firm = Math.min(FIRM, factorOf(now));
   }
@@ -41,14 +41,6 @@ export class SpotJudge {
       depth = Math.max(depth ?? 0, found.code === 'feet-overlap' ? 0 : worse);
     }
     return depth;
-  }
-
-  /** What stands in the way of a mic that takes the place of the present one. */
-  private about(placed: PlacedMic): readonly Standing[] {
-    const { id } = placed.mic;
-    const mics = this.rig.mics.map((other) => (other.mic.id === id ? placed : other));
-    const found = this.find({ pieces: this.rig.pieces, mics }, this.layout.deck);
-    return found.filter(({ about }) => about.includes(id));
   }
 }
 

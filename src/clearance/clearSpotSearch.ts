@@ -1,39 +1,28 @@
 import { PriorityQueue } from '../geometry/priorityQueue.ts';
-import type { PlacedMic } from '../rig/placed.ts';
 import type { Mm } from '../units/quantity.ts';
 import { BoxDrift } from './boxDrift.ts';
 import { changeFrom, costOf, leastCost, type SpotChange } from './clearSpotCost.ts';
-import type { ClearSpotFamily, Freedom, Leeway, Spot } from './clearSpotFamily.ts';
+import type { Freedom, Leeway, Spot } from './clearSpotFamily.ts';
+import { cheaper, simplest } from './clearSpotPolish.ts';
+import { areNear, type Place, placesAround } from './clearSpotScout.ts';
+import {
+  confirmed,
+  type FoundSpot,
+  isPossible,
+  isWithin,
+  keepsClear,
+  type MoveLists,
+  SPARE,
+  type SpotScene,
+  SpotTrial,
+} from './clearSpotTrial.ts';
 import { micPose } from './micPose.ts';
 import { TOLERANCE } from './moveSearch.ts';
-import type { Sieve } from './sieve.ts';
 
-/** What a search works with. */
-export interface SpotScene {
-  readonly family: ClearSpotFamily;
-  readonly sieve: Sieve;
-  readonly now: PlacedMic;
-  /** Clearance that a spot must have, mm. */
-  readonly margin: Mm;
-  /** By the engine, mm. */
-  readonly clearanceOf: (spot: Spot) => Mm;
-  /** How deep something is in a spot's way (rule N4): what is deeper than a mic can move stays in its way. Undefined where the mic may stand. */
-  readonly barred: (spot: Spot) => Mm | undefined;
-}
-
-/** How far a search is: boxes of spots looked at; and nothing left costs less than `cost` mm. */
+/** How far a search is: nothing left costs less than `cost` mm; `spent` is the share of its budget that is used up. */
 export interface SpotProgress {
-  readonly looked: number;
   readonly cost: Mm;
-}
-
-/** A clear spot, by its values. */
-export interface FoundSpot {
-  readonly values: readonly number[];
-  readonly spot: Spot;
-  readonly change: SpotChange;
-  readonly cost: Mm;
-  readonly clearance: Mm;
+  readonly spent: number;
 }
 
 /** `ended`: whether the search came to its end; what was found before may not be the cheapest. */
@@ -44,41 +33,52 @@ export interface SpotOutcome {
 
 /** Rule N5: the dearest change looked at, mm; and how much dearer than another a spot may be, the more of a share and a length. */
 export const DEAREST: Mm = 500;
-const SHARE = 1.05;
-const LENGTH: Mm = 5;
-/** Boxes looked at before a search gives up, and between two reports. */
-const MOST_BOXES = 100_000;
-const REPORT = 64;
-/** What a spot has over the margin, so that the engine, which errs to the safe side, confirms it. */
-const SPARE: Mm = 4 * TOLERANCE;
+const SHARE = 1.08;
+const LENGTH: Mm = 8;
+/**
+ * What a search may cost, in pieces of moves looked at, and as many as that for every solid of every box: about a second's work. What is not told by this
+ * share of it is hard.
+ */
+const BUDGET = 5_000_000;
+const PER_SOLID = 75;
+const EASY = 0.1;
+/** Spots of the look all round that are made cheaper at most; and what one may cost, beside the best so far, to be worth that. */
+const MOST_STARTS = 16;
+const WORTH = { share: 1.5, length: 30 };
+/** Boxes between two reports. */
+const REPORT = 32;
 
 /** Spots whose values are within `halves` of the centre's. */
 interface Box {
   readonly values: readonly number[];
   readonly halves: readonly number[];
-  readonly spot: Spot | undefined;
-  readonly leeway: Leeway | undefined;
-  readonly change: SpotChange | undefined;
-  /** No spot in it costs less, mm. */
-  readonly least: Mm;
-  /** Group by group the moves that may matter; null for a group that is clear all through. */
-  readonly lists: readonly (Int32Array | null)[];
+  readonly lists: MoveLists;
+  /** How often it was cut. */
+  readonly level: number;
 }
 
 /**
- * Rule N5: the cheapest clear spot, by best-first branch and bound over boxes of spots. A box is left out when all its spots are too near to what
- * moves (rule C4), out of reach or barred by more than they can differ, cannot keep their aim or cost too much; else its middle is
- * tried and it is cut in three, down to a step of each freedom. So among the spots a whole number of steps away, none is cheaper than the one found
- * by more than 5 % and 5 mm.
+ * Rule N5: the cheapest clear spot, by branch and bound over boxes of spots. A box is left out when all its spots are too near to what moves (rule
+ * C4), out of reach or barred by more than they can differ, cannot keep their aim or cost too much; else its middle is tried and it is cut in three,
+ * down to a step of each freedom. Boxes of every size take turns, of each size the one first that may hold the cheapest spot: large ones soon lead to
+ * some spot, which is made cheaper (rule N6), small ones to the proof that there is none much cheaper. So among the spots a whole number of steps
+ * away, none is cheaper than the one found by more than 8 % and 8 mm, unless the budget came to an end before the proof.
  */
 export function* searchSpots(scene: SpotScene): Generator<SpotProgress, SpotOutcome> {
   const search = new SpotSearch(scene);
+  const perBox = PER_SOLID * scene.now.solids.length;
   let looked = 0;
+  let hasLookedAround = false;
   for (let box = search.next(); box; box = search.next()) {
-    if (looked >= MOST_BOXES) return { found: search.found, ended: false };
+    const spent = (scene.sieve.looked + looked * perBox) / BUDGET;
+    if (spent >= 1) return { found: search.found, ended: false };
+    if (spent >= EASY && !hasLookedAround) {
+      hasLookedAround = true;
+      yield* search.lookAround(spent);
+    }
     search.look(box);
     looked += 1;
-    if (looked % REPORT === 0) yield { looked, cost: box.least };
+    if (looked % REPORT === 0) yield { cost: search.least(), spent };
   }
   return { found: search.found, ended: true };
 }
@@ -86,45 +86,90 @@ export function* searchSpots(scene: SpotScene): Generator<SpotProgress, SpotOutc
 class SpotSearch {
   found: FoundSpot | undefined;
   private readonly scene: SpotScene;
-  private readonly queue = new PriorityQueue<Box>();
+  /** By the level of their boxes. */
+  private readonly queues: PriorityQueue<Box>[] = [];
+  private turn = 0;
+  private readonly trial: SpotTrial;
 
   constructor(scene: SpotScene) {
     this.scene = scene;
     const { freedoms } = scene.family;
     const values = freedoms.map(() => 0);
     const spot = scene.family.spotAt(values);
+    this.trial = new SpotTrial(scene, spot?.groups.length ?? 0);
     if (!spot) return;
     const all = scene.sieve.all();
     this.put(
-      values,
-      freedoms.map(firstHalf),
+      { values, halves: freedoms.map(firstHalf), level: 0 },
       spot.groups.map(() => all.slice()),
     );
   }
 
-  /** The box that may hold the cheapest spot; undefined when none is worth a look. */
+  /** A look all round: the clear places of a coarse lattice, each made cheaper, as long as that may lead to something cheaper. */
+  *lookAround(spent: number): Generator<SpotProgress, void> {
+    const { family, now } = this.scene;
+    let tried: readonly (readonly number[])[] = [];
+    const isKnown = ({ values }: Place): boolean =>
+      tried.some((start) => areNear(family.freedoms, start, values));
+    for (const place of placesAround(family, now, DEAREST)) {
+      if (tried.length === MOST_STARTS || place.cost >= this.worthTrying()) return;
+      if (isKnown(place)) continue;
+      const start = this.trial.found(place.values, DEAREST);
+      if (!start) continue;
+      tried = [...tried, place.values, this.improve(start).values];
+      yield { cost: this.least(), spent };
+    }
+  }
+
+  /** A start that costs more can hardly be made cheaper than what was found. */
+  private worthTrying(): Mm {
+    return this.found ? WORTH.share * this.found.cost + WORTH.length : DEAREST;
+  }
+
+  /** What comes of a clear spot; kept when it is the cheapest so far. */
+  private improve(start: FoundSpot): FoundSpot {
+    const { freedoms } = this.scene.family;
+    const best = simplest(freedoms, this.trial, cheaper(freedoms, this.trial, start));
+    if (!this.found || best.cost < this.found.cost) this.found = best;
+    return best;
+  }
+
+  /** The next box that is worth a look; undefined when none is left. */
   next(): Box | undefined {
-    const box = this.queue.pop();
-    return box && box.least < this.limit() ? box : undefined;
+    const limit = this.limit();
+    for (let tried = 0; tried < this.queues.length; tried++) {
+      this.turn = (this.turn + 1) % this.queues.length;
+      const queue = this.queues[this.turn];
+      if (queue && queue.firstKey() < limit) return queue.pop();
+    }
+    return undefined;
+  }
+
+  /** Nothing that is left costs less, mm. */
+  least(): Mm {
+    return Math.min(this.limit(), ...this.queues.map((queue) => queue.firstKey()));
   }
 
   look(box: Box): void {
-    const { spot, leeway, change, values } = box;
-    if (!spot || !leeway || !change) {
-      this.cut(box, box.lists, undefined);
+    const { values, halves } = box;
+    const { family, now } = this.scene;
+    const spot = family.spotAt(values);
+    if (!spot) {
+      this.cut(box, box.lists, undefined, undefined);
       return;
     }
+    const leeway = family.leewayOf(spot, halves);
     if ((spot.stand?.beyondReach ?? 0) > leeway.beyondReach) return;
-    const { family } = this.scene;
-    const drift = new BoxDrift({ family, values, halves: box.halves, spot, bends: leeway.bends });
-    const lists = this.sift(box.lists, spot, { rooms: leeway.rooms, drift });
+    const drift = new BoxDrift({ family, values, halves, spot, bends: leeway.bends });
+    const lists = this.sift(box.lists, spot, leeway.rooms, drift);
     if (!lists) return;
+    const change = changeFrom(now, spot);
     if (costOf(change) < this.limit() && this.isClear(values, spot, lists)) {
       const depth = this.scene.barred(spot);
       if (depth === undefined) this.take(values, spot, change);
       else if (depth > mostOf(leeway)) return;
     }
-    this.cut(box, lists, drift);
+    this.cut(box, lists, spot, drift);
   }
 
   /** What costs as much is of no use any more. */
@@ -136,15 +181,16 @@ class SpotSearch {
 
   /** Group by group what may matter in a box; undefined where one is too near all through. */
   private sift(
-    lists: Box['lists'],
+    lists: MoveLists,
     spot: Spot,
-    { rooms, drift }: { readonly rooms: Leeway['rooms']; readonly drift?: BoxDrift },
-  ): Box['lists'] | undefined {
+    rooms: Leeway['rooms'],
+    drift: BoxDrift,
+  ): MoveLists | undefined {
     const { sieve, margin } = this.scene;
     const rest: (Int32Array | null)[] = [];
     for (const [index, list] of lists.entries()) {
       const group = spot.groups[index] ?? [];
-      const own = rooms[index] ?? new Float64Array(group.length);
+      const own = rooms[index] ?? [];
       if (list === null || group.length === 0) {
         rest.push(null);
         continue;
@@ -154,7 +200,7 @@ class SpotSearch {
         rooms: own,
         room: Math.max(...own),
         tolerance: TOLERANCE,
-        ...(drift && { drift: drift.ofGroup(index) }),
+        drift: drift.ofGroup(index),
       };
       const finding = sieve.ask(micPose(group), question, list);
       if (finding === 'below') return undefined;
@@ -164,23 +210,20 @@ class SpotSearch {
   }
 
   /** Whether the middle of a box is within all limits, in reach, aimed, and clear of what moves. */
-  private isClear(values: readonly number[], spot: Spot, lists: Box['lists']): boolean {
-    return (
-      isPossible(this.scene.family, values, spot) &&
-      this.sift(lists, spot, { rooms: [] }) !== undefined
-    );
+  private isClear(values: readonly number[], spot: Spot, lists: MoveLists): boolean {
+    return isPossible(this.scene.family, values, spot) && keepsClear(this.scene, spot, lists);
   }
 
   private take(values: readonly number[], spot: Spot, change: SpotChange): void {
-    const clearance = this.scene.clearanceOf(spot);
-    if (clearance < this.scene.margin) return;
-    this.found = { values, spot, change, cost: costOf(change), clearance };
+    const first = confirmed(this.scene, { values, spot, change, cost: costOf(change) });
+    if (first) this.improve(first);
   }
 
   /** Cuts a box in three along the freedom that moves the mic most, and keeps the parts that may hold something. */
   private cut(
-    { values, halves, spot }: Box,
-    lists: Box['lists'],
+    { values, halves, level }: Box,
+    lists: MoveLists,
+    spot: Spot | undefined,
     drift: BoxDrift | undefined,
   ): void {
     const along = this.widest(halves, spot, drift);
@@ -188,7 +231,7 @@ class SpotSearch {
     const half = halves[along] ?? 0;
     for (const off of [0, (2 * half) / 3, (-2 * half) / 3]) {
       const centre = values.with(along, Math.round(((values[along] ?? 0) + off) * 2) / 2);
-      this.put(centre, halves.with(along, half / 3), lists);
+      this.put({ values: centre, halves: halves.with(along, half / 3), level: level + 1 }, lists);
     }
   }
 
@@ -211,16 +254,19 @@ class SpotSearch {
     return widest;
   }
 
-  private put(values: readonly number[], halves: readonly number[], lists: Box['lists']): void {
+  private put(
+    { values, halves, level }: Pick<Box, 'values' | 'halves' | 'level'>,
+    lists: MoveLists,
+  ): void {
     const { family, now } = this.scene;
     if (!isWithin(family, values, halves) || !family.mayAim(values, halves)) return;
     const spot = family.spotAt(values);
     const leeway = spot && family.leewayOf(spot, halves);
     const change = spot && changeFrom(now, spot);
     const least = leeway && change ? leastCost(change, leeway) : 0;
-    if (least < this.limit()) {
-      this.queue.push(least, { values, halves, spot, leeway, change, least, lists });
-    }
+    if (least >= this.limit()) return;
+    while (this.queues.length <= level) this.queues.push(new PriorityQueue());
+    this.queues[level]?.push(least, { values, halves, lists, level });
   }
 }
 
@@ -232,59 +278,3 @@ function firstHalf({ step, least, most }: Freedom): number {
 }
 
 const mostOf = ({ rooms }: Leeway): Mm => rooms.reduce((most, room) => Math.max(most, ...room), 0);
-
-/** Whether any value within the halves is within the limits of its freedom. */
-const isWithin = (
-  { freedoms }: ClearSpotFamily,
-  values: readonly number[],
-  halves: readonly number[],
-): boolean =>
-  freedoms.every(({ least, most }, k) => {
-    const [value = 0, half = 0] = [values[k], halves[k]];
-    return value + half >= least && value - half <= most;
-  });
-
-/** Whether a spot is one at all: within its limits, aimed and in reach. */
-function isPossible(family: ClearSpotFamily, values: readonly number[], spot: Spot): boolean {
-  const exact = values.map(() => 0);
-  return (
-    (spot.stand?.beyondReach ?? 0) === 0 &&
-    isWithin(family, values, exact) &&
-    family.mayAim(values, exact)
-  );
-}
-
-/** Halvings of a value's size that are tried, the largest first. */
-const SIZES = [512, 256, 128, 64, 32, 16, 8, 4, 2, 1];
-
-/**
- * A spot found, made simpler: values go back to what they were, or as near to it as the spot stays one that costs no more. So a change of one number
- * alone is not mixed with steps of others.
- */
-export function simplest(scene: SpotScene, found: FoundSpot): FoundSpot {
-  let best = found;
-  const tryValue = (k: number, value: number): void => {
-    const next = spotFor(scene, best.values.with(k, value));
-    if (next && next.cost <= best.cost) best = next;
-  };
-  const { freedoms } = scene.family;
-  for (const k of freedoms.keys()) if (best.values[k] !== 0) tryValue(k, 0);
-  for (const [k, { step }] of freedoms.entries()) {
-    for (const size of SIZES) {
-      const value = best.values[k] ?? 0;
-      if (Math.abs(value) >= size * step) tryValue(k, value - Math.sign(value) * size * step);
-    }
-  }
-  return best;
-}
-
-/** The spot at some values, if it is a clear one. */
-function spotFor(scene: SpotScene, values: readonly number[]): FoundSpot | undefined {
-  const { family, now, margin } = scene;
-  const spot = family.spotAt(values);
-  if (!spot || !isPossible(family, values, spot)) return undefined;
-  const clearance = scene.clearanceOf(spot);
-  if (clearance < margin || scene.barred(spot) !== undefined) return undefined;
-  const change = changeFrom(now, spot);
-  return { values, spot, change, cost: costOf(change), clearance };
-}

@@ -6,7 +6,7 @@ export interface Question {
   /** Whether the clearance is below this, mm. */
   readonly threshold: Mm;
   /** Per solid: how far any of its points may be from its place in the pose looked at, mm; and the most of them. */
-  readonly rooms: Float64Array;
+  readonly rooms: readonly Mm[];
   readonly room: Mm;
   /** Without room: how far above the threshold a clearance may be and still be told as below it. */
   readonly tolerance: Mm;

@@ -118,10 +118,10 @@ class Rim {
    * How far the points of each solid get when the clip goes round by an angle either way. Angles are those of the plan: on a tilted head the rim
    * turns by up to 1/cos(tilt) as much. All turns with the rim but the cable of a right-angled plug.
    */
-  private rooms(solids: readonly MicSolid[], angle: Degrees): Float64Array {
+  private rooms(solids: readonly MicSolid[], angle: Degrees): readonly Mm[] {
     const turn = angle === 0 ? 0 : toRadians(angle) / cosDeg(this.clip.drum.tilt);
     const { centre, normal } = this.surface;
-    return Float64Array.from(solids, ({ part, capsule: { a, b } }) => {
+    return solids.map(({ part, capsule: { a, b } }) => {
       const far = Math.max(
         length(perpendicular(subtract(a, centre), normal)),
         length(perpendicular(subtract(b, centre), normal)),

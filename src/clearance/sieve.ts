@@ -30,6 +30,8 @@ export class Sieve {
   private readonly gap = new SegmentGap();
   private readonly stack = new Int32Array(128);
   private kept = new Int32Array(1024);
+  /** Pieces looked at so far: what the work done can be told by. */
+  looked = 0;
   private count = 0;
   /** Bounds on the clearances last measured. */
   private low: Mm = 0;
@@ -78,6 +80,7 @@ export class Sieve {
     const alone = pose.radii.length === 1;
     while (open > 0) {
       const piece = stack[--open] as number;
+      this.looked++;
       if (!alone && !this.meetsBall(pose, piece, threshold + room)) continue;
       this.middle = Number.POSITIVE_INFINITY;
       const enough = room === 0 || (stretches.slack[piece] as number) <= LOOSEST * room;

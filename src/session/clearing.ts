@@ -12,17 +12,18 @@ export interface ClearRequest {
   readonly label: string;
 }
 
-/** A mic that stays as it is, and why: nothing is within reach, the search became too long to tell, or it lies where it lies. */
+/** A mic that stays as it is, and why: nothing is within reach, the search came to its end without one, or it lies where it lies. */
 export interface LeftMic {
   readonly mic: Id;
-  readonly why: 'none-within-reach' | 'gave-up' | 'fixed';
+  readonly why: 'none-within-reach' | 'none-found' | 'fixed';
 }
 
-/** `done` mics are dealt with; for the next one no change smaller than `beyond` mm clears it. */
+/** `done` mics are dealt with; for the next one no change smaller than `beyond` mm clears it, and the share `spent` of the longest search is done. */
 export interface Working {
   readonly kind: 'working';
   readonly done: number;
   readonly beyond: Mm;
+  readonly spent: number;
 }
 
 /** Shown as the session's offer: the mics that would move, and those that stay as they are. */
@@ -30,6 +31,8 @@ export interface Offered {
   readonly kind: 'offered';
   readonly before: OpenLayout;
   readonly moved: readonly Id[];
+  /** Those of the moved for which a smaller change may exist: theirs is the smallest found in the time. */
+  readonly unproven: readonly Id[];
   readonly left: readonly LeftMic[];
 }
 

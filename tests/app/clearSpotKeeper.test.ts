@@ -54,11 +54,11 @@ function keeping() {
     asked,
     find: () => keeper.find({ mics: [RACK], whole: false, label: 'Clear spot of Rack 1' }),
     answer: (given: ClearAnswer) => answer(given),
-    found: (angle: number) =>
+    found: (angle: number, proven = true) =>
       answer({
         token: asked()?.token ?? 0,
         kind: 'found',
-        moved: [{ mic: RACK, mount: { ...clipOf(layout()), angle } }],
+        moved: [{ mic: RACK, mount: { ...clipOf(layout()), angle }, proven }],
         left: [],
       }),
   };
@@ -82,7 +82,7 @@ describe('clear spots', () => {
     expect(asked()).toMatchObject({ layout: before, mics: [RACK] });
     expect(current()).toMatchObject({ kind: 'working', done: 0 });
     found(123);
-    expect(current()).toMatchObject({ kind: 'offered', moved: [RACK], left: [] });
+    expect(current()).toMatchObject({ kind: 'offered', moved: [RACK], unproven: [], left: [] });
     expect(clipOf(layout()).angle).toBe(123);
     expect(session.getState().history.past).toEqual([]);
     takeOffer();
@@ -92,6 +92,13 @@ describe('clear spots', () => {
     ]);
     undo();
     expect(layout()).toBe(before);
+  });
+
+  it('P3: a spot that is not known to be the nearest is told apart', () => {
+    const { find, found } = keeping();
+    find();
+    found(123, false);
+    expect(current()).toMatchObject({ kind: 'offered', moved: [RACK], unproven: [RACK] });
   });
 
   it('P3: left, it is gone', () => {
@@ -140,7 +147,7 @@ describe('clear spots', () => {
     expect(current()).toBeNull();
     expect(computers[0]?.ended).toBe(true);
     const mount = { ...clipOf(layout()), angle: 5 };
-    answer({ token, kind: 'found', moved: [{ mic: RACK, mount }], left: [] });
+    answer({ token, kind: 'found', moved: [{ mic: RACK, mount, proven: true }], left: [] });
     expect(clipOf(layout()).angle).toBe(100);
     expect(current()).toBeNull();
   });
@@ -150,11 +157,11 @@ describe('clear spots', () => {
     const before = layout();
     find();
     const token = asked()?.token ?? 0;
-    answer({ token, kind: 'progress', done: 1, beyond: 42 });
-    expect(current()).toMatchObject({ kind: 'working', done: 1, beyond: 42 });
+    answer({ token, kind: 'progress', done: 1, beyond: 42, spent: 0.5 });
+    expect(current()).toMatchObject({ kind: 'working', done: 1, beyond: 42, spent: 0.5 });
     keeper.stop();
     expect([current(), computers[0]?.ended]).toEqual([null, true]);
-    answer({ token, kind: 'progress', done: 2, beyond: 0 });
+    answer({ token, kind: 'progress', done: 2, beyond: 0, spent: 0 });
     expect(current()).toBeNull();
     expect(layout()).toBe(before);
     find();
@@ -166,7 +173,7 @@ describe('clear spots', () => {
 
   it('P4: that nothing was found is said until anything changes', () => {
     const { find, asked, answer, keeper } = keeping();
-    const left = [{ mic: RACK, why: 'gave-up' as const }];
+    const left = [{ mic: RACK, why: 'none-found' as const }];
     const none = () => {
       find();
       answer({ token: asked()?.token ?? 0, kind: 'found', moved: [], left });

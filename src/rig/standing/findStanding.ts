@@ -1,7 +1,7 @@
 import { type Bounds, boundsMeet } from '../../geometry/bounds.ts';
 import { remembered } from '../../geometry/remembered.ts';
 import type { Deck } from '../../layout/deck.ts';
-import type { Rig } from '../placed.ts';
+import type { PlacedMic, Rig } from '../placed.ts';
 import { type BoxedMic, type BoxedPiece, boxedMic, boxedPiece } from './boxed.ts';
 import { feetOverlap, micOnDeck, pieceOnDeck } from './feet.ts';
 import { micAgainstMic } from './micAgainstMic.ts';
@@ -39,6 +39,31 @@ export function createStandingFinder(): (rig: Rig, deck: Deck) => readonly Stand
         ...ofPieceAndDeck(piece.placed, deck),
         ...boxedPieces.slice(i + 1).flatMap((other) => near(piece, other, ofPieces)),
       ]),
+    ];
+  };
+}
+
+/**
+ * What stands in the way of one mic of a rig, for looking at many places of it: the findings of {@link findStanding} that are about the mic, were it
+ * placed so, those with mics first.
+ */
+export function createStandingOf(
+  { pieces, mics }: Rig,
+  deck: Deck,
+): (placed: PlacedMic) => readonly Standing[] {
+  const boxedPieces = pieces.map(boxedPiece);
+  const boxedMics = mics.map(boxedMic);
+  return (placed) => {
+    const boxed = boxedMic(placed);
+    const own = mics.findIndex(({ mic }) => mic.id === placed.mic.id);
+    return [
+      ...micOffDeck(placed, deck),
+      ...boxedMics.flatMap((other, i) => {
+        if (i === own) return nothing;
+        // In the order of the layout, as the finder measures them.
+        return i < own ? near(other, boxed, betweenMics) : near(boxed, other, betweenMics);
+      }),
+      ...boxedPieces.flatMap((piece) => near(boxed, piece, betweenMicAndPiece)),
     ];
   };
 }

@@ -3,7 +3,7 @@ import type { Clearing } from '../../session/clearing.ts';
 import { inTheWay } from '../panel/worstFirst.ts';
 import { useClearSpots } from '../parts/useClearSpots.ts';
 import { useOpen } from '../parts/useOpen.ts';
-import { roomWords, whyNotWords } from '../words/clearSpotWords.ts';
+import { BEST_FOUND, roomWords, whyNotWords } from '../words/clearSpotWords.ts';
 import { moveRows } from '../words/moveRows.ts';
 import { counted, nameOf } from '../words/nameOf.ts';
 import { NewFindings } from './NewFindings.tsx';
@@ -82,7 +82,13 @@ function Summary({ offer }: { readonly offer: Offer }) {
   );
 }
 
-function MovedMic({ mic, offer: { before } }: { readonly mic: Id; readonly offer: Offer }) {
+function MovedMic({
+  mic,
+  offer: { before, unproven },
+}: {
+  readonly mic: Id;
+  readonly offer: Offer;
+}) {
   const { layout, report } = useOpen();
   const old = before.layout.mics.find(({ id }) => id === mic);
   const now = layout.mics.find(({ id }) => id === mic);
@@ -93,7 +99,10 @@ function MovedMic({ mic, offer: { before } }: { readonly mic: Id; readonly offer
   return (
     <li>
       <strong>{nameOf(layout, mic)}</strong>: {roomWords(was, before.layout)} →{' '}
-      {roomWords(would, layout)}. <span className="soft">{changes.join(', ')}.</span>
+      {roomWords(would, layout)}.{' '}
+      <span className="soft">
+        {changes.join(', ')}.{unproven.includes(mic) && ` ${BEST_FOUND}`}
+      </span>
     </li>
   );
 }

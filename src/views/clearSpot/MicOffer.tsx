@@ -1,7 +1,7 @@
 import type { Id } from '../../layout/fields.ts';
 import type { Clearing } from '../../session/clearing.ts';
 import { useOpen } from '../parts/useOpen.ts';
-import { roomWords } from '../words/clearSpotWords.ts';
+import { BEST_FOUND, roomWords } from '../words/clearSpotWords.ts';
 import { type MoveRow, moveRows } from '../words/moveRows.ts';
 import { nameOf } from '../words/nameOf.ts';
 import { NewFindings } from './NewFindings.tsx';
@@ -13,7 +13,7 @@ interface MicOfferProps {
 }
 
 /** The clear spot of one mic: what would change, number by number, before it is taken. */
-export function MicOffer({ mic, offer: { before } }: MicOfferProps) {
+export function MicOffer({ mic, offer: { before, unproven } }: MicOfferProps) {
   const { layout, report } = useOpen();
   const name = nameOf(layout, mic);
   const old = before.layout.mics.find(({ id }) => id === mic);
@@ -27,6 +27,7 @@ export function MicOffer({ mic, offer: { before } }: MicOfferProps) {
         <strong>There is a clear spot.</strong>{' '}
         {was && would && `Now ${roomWords(was, before.layout)}; there ${roomWords(would, layout)}.`}
       </p>
+      {unproven.includes(mic) && <p className="soft">{BEST_FOUND}</p>}
       <MoveTable name={name} rows={moveRows(old, now, layout.units)} />
       <NewFindings before={before.report} />
       <p className="small soft">Shown on the plan. Nothing is changed until you take it.</p>

@@ -14,7 +14,7 @@ export const roomWords = (row: ClearanceRow, layout: Layout): string =>
   `${verdictWord(row.verdict)}, ${clearanceNumber(row.clearance, layout.units)}`;
 
 /** The search ends here: a larger change is another set-up, not a clear spot (rule N5). mm. */
-export const FARTHEST = 500;
+const FARTHEST = 500;
 
 /** `nothing within 40 mm`: how far the search has come. A degree of aim counts as 2 mm in it, a mm of the base as 0.3 mm. */
 export const beyondWords = (beyond: number, layout: Layout): string =>
@@ -26,12 +26,15 @@ export const whyNotWords: Readonly<Record<LeftMic['why'], readonly [string, stri
     'None within reach',
     'No place that this mount reaches is clear by the margin while the mic keeps its aim.',
   ],
-  'gave-up': [
+  'none-found': [
     'None found',
-    'The search became too long to tell for sure. There may still be one: move the mic a little and look again.',
+    'A search all round, every 30 mm and 15 degrees and finer nearby, found no clear spot. There may still be a small one between: move the mic a little and look again.',
   ],
   fixed: ['Nothing to move', 'A plate stays where it lies.'],
 };
+
+/** Said of a spot that is not known to be the nearest. */
+export const BEST_FOUND = 'The smallest change found; a smaller one may exist.';
 
 /** Ways shown of each kind: a hint, not a catalogue. */
 const SHOWN = 3;

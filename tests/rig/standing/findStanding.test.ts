@@ -3,7 +3,11 @@ import { describe, expect, it } from 'vitest';
 import { mirrorKit } from '../../../src/layout/edit/mirror.ts';
 import type { Layout } from '../../../src/layout/layout.ts';
 import { buildRig, createRigBuilder } from '../../../src/rig/buildRig.ts';
-import { createStandingFinder, findStanding } from '../../../src/rig/standing/findStanding.ts';
+import {
+  createStandingFinder,
+  createStandingOf,
+  findStanding,
+} from '../../../src/rig/standing/findStanding.ts';
 import type { Standing } from '../../../src/rig/standing/standing.ts';
 import { fivePiece, kit, kits } from '../kits.ts';
 
@@ -84,6 +88,24 @@ describe('findStanding', () => {
         }
       }),
       { numRuns: 20 },
+    );
+  });
+});
+
+describe('createStandingOf', () => {
+  it('finds all that findStanding says about a mic that takes the place of the present one, and nothing else', () => {
+    const rig = buildRig(large);
+    const standingOf = createStandingOf(rig, large.deck);
+    fc.assert(
+      fc.property(jostle, fc.integer({ min: 0, max: 15 }), (by, index) => {
+        const placed = buildRig(jostled(large, by)).mics[index];
+        if (!placed) throw new Error('a mic was expected');
+        const mics = rig.mics.map((mic, i) => (i === index ? placed : mic));
+        const whole = findStanding({ ...rig, mics }, large.deck);
+        const about = whole.filter((entry) => entry.about.includes(placed.mic.id));
+        expect(summary(standingOf(placed))).toEqual(summary(about));
+      }),
+      { numRuns: 40 },
     );
   });
 });
