@@ -2,6 +2,7 @@ import { cpus } from 'node:os';
 import { join } from 'node:path';
 import { initialJavascript } from './javascriptSize.ts';
 import type { Times } from './measure.ts';
+import { timesOfSound, timesOfSoundAfterMove } from './soundTimings.ts';
 import {
   Checksum,
   fourfoldMics,
@@ -45,6 +46,8 @@ function benchmark() {
   const oneClearance = timesOfOneClearance(checksum);
   const { rimRing, zone, stickFloor } = timesOfFields(checksum);
   const sampling = timesOfSampling(checksum);
+  const sound = timesOfSound(checksum);
+  const soundAfterMove = timesOfSoundAfterMove(checksum);
   return {
     kit: {
       name: largest.name,
@@ -63,6 +66,8 @@ function benchmark() {
       row('rim ring', rimRing, 8),
       row('forbidden zone', zone),
       row('stick floor', stickFloor, 40),
+      row('sound, all pairs', sound, 8.3),
+      row('sound, one moved mic', soundAfterMove, 1),
       row('dense sampling, all mics', sampling.allMics),
       row('dense sampling, one mic', sampling.oneMic),
     ],

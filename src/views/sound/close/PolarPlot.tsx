@@ -11,7 +11,7 @@ import { nameOf } from '../../words/nameOf.ts';
 import { NumbersTable } from '../NumbersTable.tsx';
 import { changeWords, figure } from '../words/amounts.ts';
 import { nullWords } from '../words/closeWords.ts';
-import { type PolarPoint, polarPoints } from './polar.ts';
+import { clockAngle, type PolarPoint, polarPoints, rimAngles } from './polar.ts';
 
 const SIZE = 352;
 const MIDDLE = SIZE / 2;
@@ -20,11 +20,16 @@ const RINGS = [-20, -10, 0];
 const NUMBERED = 6;
 const ANGLES = Array.from({ length: 181 }, (_, i) => i * 2);
 
+/** Where numbers stand, and how far apart they must. */
+const RIM = MIDDLE - 14;
+const NUMBERS_APART = 10;
+
 /** Levels against the own source, from the middle out; louder than the rim is drawn on it. */
 const radius = scaleLinear()
   .domain([-30, 6])
-  .range([0, MIDDLE - 18])
+  .range([0, RIM - 20])
   .clamp(true);
+const isNumbered = ({ number }: PolarPoint): boolean => number > 0 && number <= NUMBERED;
 const radians = (degrees: number): number => (degrees * Math.PI) / 180;
 
 interface PolarPlotProps {
@@ -37,6 +42,8 @@ export function PolarPlot({ row, hearing }: PolarPlotProps) {
   const { layout, report } = useOpen();
   const placed = report.rig.mics.find(({ mic }) => mic.id === row.mic);
   const points = polarPoints(row, placed?.tip.x ?? 0, hearing.pattern);
+  const spokes = points.filter(isNumbered);
+  const rims = rimAngles(spokes.map(clockAngle), NUMBERS_APART);
   const name = nameOf(layout, row.mic);
   const numbered = points.map(({ number, piece }) =>
     number === 0 ? `Own: ${nameOf(layout, piece)}` : `${number} ${nameOf(layout, piece)}`,
@@ -53,13 +60,19 @@ export function PolarPlot({ row, hearing }: PolarPlotProps) {
           d={patternPath(hearing)}
         />
         {hearing.nullAngle !== null && <NullRays angle={hearing.nullAngle} />}
-        {points.toReversed().map((point) => (
-          <Point key={point.piece} point={point} />
+        {points
+          .filter((point) => !isNumbered(point))
+          .map((point) => (
+            <Dot key={point.piece} point={point} />
+          ))}
+        {spokes.map((point, i) => (
+          <Spoke key={point.piece} point={point} rim={rims[i] ?? 0} />
         ))}
       </svg>
       <figcaption className="soft small">
-        Up: where it looks. Line: its pattern, dashed: its null, claimed {DEEPEST_NULL} dB deep at
-        most. Pieces to the player’s left of the mic are on the left. {legend}.
+        Up: where it looks. Dots: level against its own source. Line: its pattern, dashed: its null,
+        claimed {DEEPEST_NULL} dB deep at most. Pieces to the player’s left of the mic are on the
+        left. {legend}.
       </figcaption>
       {row.shell === null && <p>{nullWords(points, hearing, layout)}</p>}
       <NumbersTable
@@ -108,25 +121,43 @@ function NullRays({ angle }: { readonly angle: number }) {
   );
 }
 
-function Point({ point }: { readonly point: PolarPoint }) {
-  const at = radians(point.side === 'left' ? -point.angle : point.angle);
-  const out = radius(point.level);
-  const isOwn = point.number === 0;
-  const hasNumber = !isOwn && point.number <= NUMBERED;
+/** A piece as a spoke at its angle: its number at the rim, a dot at its level. */
+function Spoke({ point, rim }: { readonly point: PolarPoint; readonly rim: number }) {
+  const end = onCircle(rim, RIM);
+  const dot = onCircle(clockAngle(point), radius(point.level));
   return (
     <g
-      className={isOwn ? 'chart-own' : point.inNull ? 'chart-point in-null' : 'chart-point'}
-      transform={`translate(${MIDDLE + out * Math.sin(at)} ${MIDDLE - out * Math.cos(at)})`}
+      className={point.inNull ? 'chart-point in-null' : 'chart-point'}
+      transform={`translate(${MIDDLE} ${MIDDLE})`}
     >
-      <circle r={isOwn || hasNumber ? 12 : 5} />
-      {hasNumber && (
-        <text textAnchor="middle" dy={5}>
-          {point.number}
-        </text>
-      )}
+      <line x1={dot.x} y1={dot.y} x2={end.x} y2={end.y} />
+      <circle className="chart-level" cx={dot.x} cy={dot.y} r={5} />
+      <circle cx={end.x} cy={end.y} r={12} />
+      <text x={end.x} y={end.y + 5} textAnchor="middle">
+        {point.number}
+      </text>
     </g>
   );
 }
+
+/** The own source, or a piece too soft for a number: a dot alone. */
+function Dot({ point }: { readonly point: PolarPoint }) {
+  const { x, y } = onCircle(clockAngle(point), radius(point.level));
+  const isOwn = point.number === 0;
+  return (
+    <g
+      className={isOwn ? 'chart-own' : 'chart-point'}
+      transform={`translate(${MIDDLE + x} ${MIDDLE + y})`}
+    >
+      <circle r={isOwn ? 10 : 4} />
+    </g>
+  );
+}
+
+const onCircle = (angle: number, out: number) => ({
+  x: out * Math.sin(radians(angle)),
+  y: -out * Math.cos(radians(angle)),
+});
 
 const patternPath = ({ pattern }: HearingRow): string | undefined =>
   lineRadial<number>()

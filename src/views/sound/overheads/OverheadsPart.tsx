@@ -79,6 +79,10 @@ function CymbalTable({ overheads }: { readonly overheads: OverheadSound }) {
         rows={[
           ...cymbals,
           ['Snare', ...mics.map(({ snare }) => levelWords(snare ?? Number.NaN))],
+          [
+            'Loudest cymbal',
+            ...mics.map(({ loudest }) => (loudest === null ? '–' : nameOf(layout, loudest))),
+          ],
           ['Spread of cymbals', ...mics.map(({ spread }) => differenceWords(spread))],
           ['Over stage wash', ...mics.map(({ overWash }) => differenceWords(overWash))],
         ]}

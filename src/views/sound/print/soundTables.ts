@@ -13,7 +13,7 @@ import {
 } from '../words/amounts.ts';
 import { aimWords, isolationFigure, spillWords, turnWords } from '../words/closeWords.ts';
 import { harmWords, pairTitle, rangeWords, reasonWords } from '../words/pairWords.ts';
-import { harmOf, nullsWords, tryWords } from '../words/timingWords.ts';
+import { harmOf, tryWords } from '../words/timingWords.ts';
 
 /** Parts of the sound that can be printed. */
 export type PrintedPart = 'close' | 'overheads' | 'timing' | 'pairs' | 'highPass';
@@ -71,6 +71,10 @@ function overheadTables(layout: Layout, { overheads }: Sound): SoundTable[] {
           ...mics.map((mic) => levelWords(mic.cymbals[i]?.level ?? Number.NaN)),
         ]),
         ['Snare', ...mics.map(({ snare }) => levelWords(snare ?? Number.NaN))],
+        [
+          'Loudest cymbal',
+          ...mics.map(({ loudest }) => (loudest === null ? '–' : nameOf(layout, loudest))),
+        ],
         ['Spread of cymbals', ...mics.map(({ spread }) => differenceWords(spread))],
         ['Over stage wash', ...mics.map(({ overWash }) => differenceWords(overWash))],
       ],
@@ -103,12 +107,16 @@ export const timingTable = (layout: Layout, rows: readonly TimingRow[]): SoundTa
     samplesWords(row.delay.samples48),
     samplesWords(row.delay.samples96),
     harmOf(row),
-    nullsWords(row.nulls),
-    nullsWords(row.nullsInverted),
+    hertzList(row.nulls),
+    hertzList(row.nullsInverted),
     phaseWords(row),
     tryWords(row).replace(' first', ''),
   ]),
 });
+
+/** `285, 855, 1430 Hz`. */
+const hertzList = (list: readonly number[]): string =>
+  list.length === 0 ? 'none' : `${list.map((hertz) => figure(hertz, 0)).join(', ')} Hz`;
 
 const phaseWords = ({ phase, fundamental }: TimingRow): string =>
   phase === null || fundamental === null

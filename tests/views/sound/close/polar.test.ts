@@ -1,5 +1,7 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { polarPoints } from '../../../../src/views/sound/close/polar.ts';
+import { turnBetween } from '../../../../src/units/angle.ts';
+import { polarPoints, rimAngles } from '../../../../src/views/sound/close/polar.ts';
 import { sound } from '../sampleSound.ts';
 
 const cardioid = { a: 0.5, b: 0.5 };
@@ -45,5 +47,31 @@ describe('the points of a polar plot', () => {
     expect(at(180, 'kick')).toBe(false);
     expect(at(180, null, { a: 1, b: 0 })).toBe(false);
     expect(at(90, null, { a: 0, b: 1 })).toBe(true);
+  });
+});
+
+describe('numbers round the rim', () => {
+  const apart = 10;
+  const anyAngles = fc.array(fc.double({ min: -180, max: 180, noNaN: true }), { maxLength: 8 });
+  const between = (p: number, q: number) => Math.abs(turnBetween(p, q));
+
+  it('never overlap, also behind the mic where the angles meet', () => {
+    fc.assert(
+      fc.property(anyAngles, (angles) => {
+        const rims = rimAngles(angles, apart);
+        for (const [i, one] of rims.entries()) {
+          for (const other of rims.slice(i + 1)) {
+            expect(between(one, other)).toBeGreaterThan(apart - 1e-6);
+          }
+        }
+      }),
+    );
+  });
+
+  it('stay at their own angle where there is room, and within their crowd where there is none', () => {
+    expect(rimAngles([-170, 20, 90, 175], apart)).toEqual([-170, 20, 90, 175]);
+    expect(rimAngles([40, 40, 170], apart)).toEqual([35, 45, 170]);
+    const behind = rimAngles([179, -179], apart);
+    expect(behind.map((angle) => Math.round(angle))).toEqual([175, -175]);
   });
 });
