@@ -30,6 +30,41 @@ test('another tab with nothing unsaved follows', async ({ page, context }) => {
   await expect(nameOf(page)).toContainText('From the second tab');
 });
 
+test('another tab’s change is one step: what was done here before it is not lost', async ({
+  page,
+  context,
+}) => {
+  await startLayout(page);
+  await renameAndSave(page, 'Mine, first');
+  const other = await context.newPage();
+  await other.goto(page.url());
+  await expect(savedSign(other)).toHaveText(/^Saved \d/);
+  await renameAndSave(other, 'Theirs');
+  await expect(nameOf(page)).toContainText('Theirs');
+  const undo = page.getByRole('button', { name: /^Undo/ });
+  await expect(undo).toHaveAccessibleName(/Change in another tab/);
+  await undo.click();
+  await expect(nameOf(page)).toContainText('Mine, first');
+  await expect(nameOf(other)).toContainText('Mine, first');
+  await undo.click();
+  await expect(nameOf(page)).not.toContainText('Mine');
+});
+
+test('the browser’s storage is cleared while a layout is open: one true message, and it is stored again', async ({
+  page,
+}) => {
+  await startLayout(page);
+  await renameAndSave(page, 'Kept');
+  await page.evaluate(() => indexedDB.deleteDatabase('strokespace'));
+  await expect(page.getByRole('alert')).toContainText('storage was cleared');
+  await expect(savedSign(page)).toHaveText(/^Saved \d/);
+  await expect(page.getByRole('alert')).toHaveCount(1);
+  await expect(page.getByText(/newer version|changed in another tab/)).toHaveCount(0);
+  await renameAndSave(page, 'Kept, and on');
+  await page.reload();
+  await expect(nameOf(page)).toContainText('Kept, and on');
+});
+
 test('two tabs change the same layout: this one is kept as a copy, and nothing is lost', async ({
   page,
 }) => {

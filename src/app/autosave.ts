@@ -2,7 +2,7 @@ import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
 import type { SaveState } from '../session/library.ts';
 import { ownLayout, type SessionState, session } from '../session/session.ts';
-import type { Refusal, StoragePort } from '../storage/port.ts';
+import { NOTHING_STORED, type Refusal, type StoragePort } from '../storage/port.ts';
 
 /**
  * Rules, quoted by the tests:
@@ -13,6 +13,7 @@ import type { Refusal, StoragePort } from '../storage/port.ts';
  * A4 'saved' is shown only when the storage has answered and nothing changed since.
  * A5 A refusal is shown until a save succeeds; each change tries again.
  * A6 A conflict stands until it is resolved; until then nothing is written.
+ * A7 Where the storage was cleared while the layout was open, it is stored again, and said: what is seen is never lost unsaid.
  */
 const REST = 300;
 const AT_MOST = 2000;
@@ -42,6 +43,8 @@ export interface AutosaveSurroundings {
   readonly unreliable: string | null;
   /** Called after each save that was taken. */
   onSaved(): void;
+  /** Called when the storage turns out to have been cleared under the open layout, which is stored again. */
+  onCleared(): void;
 }
 
 /** Saves what is open in the session as it changes, and shows there whether it is saved. */
@@ -95,6 +98,13 @@ export class Autosave {
     this.#show();
   }
 
+  /** Nothing of the open layout is in the storage any more, though nobody removed it: it is stored again (rule A7). */
+  async storeAgain(): Promise<void> {
+    if (!this.#place) return;
+    this.#beginAgain(this.#place);
+    await this.flush();
+  }
+
   /** Whether closing the page now would lose work that the storage has refused. */
   wouldLose(): boolean {
     if (!this.#place) return false;
@@ -142,10 +152,25 @@ export class Autosave {
       place.stored = layout;
       place.refusal = null;
       this.#surroundings.onSaved();
-    } else if (outcome.kind === 'conflict') place.conflict = true;
-    else place.refusal = outcome;
+    } else if (outcome.kind === 'conflict') {
+      if (
+        place.revision !== NOTHING_STORED &&
+        (await isCleared(this.#surroundings.storage, place.id))
+      ) {
+        this.#beginAgain(place);
+        return this.#saveOnce(layout);
+      }
+      place.conflict = true;
+    } else place.refusal = outcome;
     this.#show();
     return outcome.ok;
+  }
+
+  #beginAgain(place: Place): void {
+    place.revision = NOTHING_STORED;
+    place.stored = null;
+    place.at = null;
+    this.#surroundings.onCleared();
   }
 
   #show(): void {
@@ -165,6 +190,12 @@ export class Autosave {
     clearTimeout(this.#most);
     this.#most = undefined;
   }
+}
+
+/** Whether nothing of a layout is left, not even that it was removed. */
+export async function isCleared(storage: StoragePort, id: Id): Promise<boolean> {
+  const left = await storage.revisions(id);
+  return !('ok' in left) && left.length === 0;
 }
 
 function stateOf(place: Place, isUnsaved: boolean, unreliable: string | null): SaveState {

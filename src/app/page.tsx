@@ -61,6 +61,13 @@ const autosave = new Autosave({
     ? null
     : 'this address is neither https nor localhost, so the browser promises nothing',
   onSaved: askOnceWhenThereIsSomething(),
+  onCleared: () =>
+    sayTrouble(
+      'The browser’s storage was cleared while this page was open',
+      new Error(
+        'What is open here is stored again. Other layouts that were kept in this browser are gone: import them from exported files.',
+      ),
+    ),
 });
 const workbench = new Workbench(storage, autosave);
 const inTurn = tasksInTurn();

@@ -36,8 +36,9 @@ export function watchPage(around: PageSurroundings): void {
   // A page that comes back from the browser's memory goes on by itself.
   window.addEventListener('pageshow', () => notes.leave(null));
   storage.watch((change) => {
-    if (change.kind !== 'closed') look();
-    else if (change.why === 'newer-version') {
+    // Cleared, or taken away, which is how some browsers clear: what is open may have to be stored again.
+    if (change.kind !== 'closed' || change.why !== 'newer-version') look();
+    else {
       sayTrouble(
         'Another tab runs a newer version of the app',
         new Error(

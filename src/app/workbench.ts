@@ -1,10 +1,10 @@
 import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
-import { openLayout, ownLayout, session } from '../session/session.ts';
+import { openLayout, ownLayout, session, takeOver } from '../session/session.ts';
 import { newLayoutId } from '../storage/ids.ts';
 import { type LoadOutcome, NOTHING_STORED, type Refusal } from '../storage/port.ts';
 import type { ShelteredStorage } from '../storage/sheltered.ts';
-import type { Autosave, Unstored } from './autosave.ts';
+import { type Autosave, isCleared, type Unstored } from './autosave.ts';
 import { copyName } from './copyName.ts';
 
 type Loaded = Extract<LoadOutcome, { ok: true }>;
@@ -116,7 +116,7 @@ export class Workbench {
     if (id === undefined) return;
     const theirs = await this.#storage.load(id);
     if (!theirs.ok && theirs.kind === 'missing') await this.#closeAsItIs();
-    else this.#show(needed(theirs));
+    else this.#takeOver(needed(theirs));
   }
 
   /** Takes over what another tab stored of the open layout, or shows that there is a conflict. */
@@ -128,13 +128,22 @@ export class Workbench {
     if (now?.id !== before.id) return;
     // Revisions only grow: a lower one was read before this tab's own save.
     if (there.ok ? there.revision <= now.revision : there.kind !== 'missing') return;
-    if (there.ok && (await this.#autosave.flush())) this.#show(there);
+    if (there.ok && (await this.#autosave.flush())) this.#takeOver(there);
+    else if (!there.ok && (await isCleared(this.#storage, now.id)))
+      await this.#autosave.storeAgain();
     else this.#autosave.markConflict();
   }
 
   #show({ layout, revision, at }: Loaded): void {
     this.#autosave.untrack();
     openLayout(layout);
+    this.#autosave.track(layout, revision, at);
+  }
+
+  /** The same layout as another tab stored it. What was done here before can still be undone. */
+  #takeOver({ layout, revision, at }: Loaded): void {
+    this.#autosave.untrack();
+    takeOver('Change in another tab', layout);
     this.#autosave.track(layout, revision, at);
   }
 

@@ -138,6 +138,20 @@ export function showPage(page: PageName | null): void {
   if (session.getState().open) session.setState({ page });
 }
 
+/**
+ * Takes over what was stored of the open layout elsewhere, as one step: what was done here before can still be undone.
+ */
+export function takeOver(label: string, layout: Layout): void {
+  settle();
+  const { open, history, selection } = session.getState();
+  if (open === null) return;
+  session.setState({
+    open: opened(layout),
+    history: recorded(history, { label, layout: open.layout }),
+    ...(selection && !isThere(selection, layout) && { selection: null, zone: null, ring: null }),
+  });
+}
+
 /** Makes one undoable change. An edit that returns the same layout leaves no step. */
 export function edit(label: string, change: LayoutEdit): void {
   settle();

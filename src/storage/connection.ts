@@ -1,5 +1,6 @@
 import { openDB } from 'idb';
 import type { Database, LayoutDatabase } from './database.ts';
+import type { ClosedWhy } from './port.ts';
 import { upgraded } from './upgrade.ts';
 
 const DATABASE_VERSION = 2;
@@ -18,12 +19,9 @@ export interface Connection {
 /**
  * A connection that opens on first use and again after it was lost, as tablets drop it when an app is put away.
  *
- * It closes for a newer version of the app, so that it never blocks one, and says so.
+ * It closes for a newer version of the app and when all data are cleared, so that it never blocks either, and says so.
  */
-export function connectTo(
-  name: string,
-  onClosed: (why: 'newer-version' | 'connection-lost') => void,
-): Connection {
+export function connectTo(name: string, onClosed: (why: ClosedWhy) => void): Connection {
   let current: Opening | undefined;
 
   const opening = (): Opening => {
@@ -66,7 +64,7 @@ interface Opening {
 }
 
 /** @param onGone Called when this opening is of no more use: with the reason when it had been open. */
-function open(name: string, onGone: (why?: 'newer-version' | 'connection-lost') => void): Opening {
+function open(name: string, onGone: (why?: ClosedWhy) => void): Opening {
   let tellLate: (error: CannotOpen) => void = () => {};
   const late = new Promise<never>((_, fail) => {
     tellLate = fail;
@@ -93,9 +91,9 @@ function open(name: string, onGone: (why?: 'newer-version' | 'connection-lost') 
         tellLate(
           new CannotOpen('Another tab holds an older version of the storage open. Close that tab.'),
         ),
-      blocking(_from, _to, event) {
+      blocking(_from, to, event) {
         (event.target as IDBDatabase).close();
-        onGone('newer-version');
+        onGone(to === null ? 'cleared' : 'newer-version');
       },
       terminated: () => onGone('connection-lost'),
     });

@@ -136,5 +136,7 @@ export type MarkOutcome =
 
 export type StorageChange =
   | { readonly kind: 'written' | 'removed' | 'restored' | 'marked'; readonly id: Id }
-  /** A newer version of the app takes the data over, or the browser took the connection away. */
-  | { readonly kind: 'closed'; readonly why: 'newer-version' | 'connection-lost' };
+  /** A newer version of the app takes the data over, all data are being cleared, or the browser took the connection away. */
+  | { readonly kind: 'closed'; readonly why: 'newer-version' | 'cleared' | 'connection-lost' };
+
+export type ClosedWhy = Extract<StorageChange, { readonly kind: 'closed' }>['why'];

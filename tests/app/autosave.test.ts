@@ -39,7 +39,8 @@ async function opened({ unreliable = null as string | null, slow = false } = {})
     },
   };
   const onSaved = vi.fn();
-  const autosave = new Autosave({ storage, unreliable, onSaved });
+  const onCleared = vi.fn();
+  const autosave = new Autosave({ storage, unreliable, onSaved, onCleared });
   last = autosave;
   const layout = sample('one');
   openLayout(layout);
@@ -49,6 +50,7 @@ async function opened({ unreliable = null as string | null, slow = false } = {})
     inside,
     names,
     onSaved,
+    onCleared,
     /** Lets the save that is under way be answered. */
     async release() {
       waiting.shift()?.();
@@ -246,6 +248,29 @@ describe('Autosave', () => {
     expect(saving()).toEqual({ kind: 'conflict' });
     expect(session.getState().open?.layout.name).toBe('Mine too');
     expect(await inside.load('one')).toMatchObject({ layout: { name: 'Theirs' } });
+  });
+
+  it('A7 where the storage was cleared under it, the layout is stored again, and that is no conflict', async () => {
+    const { autosave, inside, onCleared } = await opened();
+    await inside.remove('one');
+    await inside.forget(Number.POSITIVE_INFINITY);
+    edit('Rename', rename('Still here'));
+    expect(await autosave.flush()).toBe(true);
+    expect(saving()?.kind).toBe('saved');
+    expect(await inside.load('one')).toMatchObject({ layout: { name: 'Still here' } });
+    expect(onCleared).toHaveBeenCalledOnce();
+    edit('Rename', rename('And on'));
+    expect(await autosave.flush()).toBe(true);
+    expect(onCleared).toHaveBeenCalledOnce();
+  });
+
+  it('A6, A7 one that was removed elsewhere is a conflict still: somebody meant it', async () => {
+    const { autosave, inside, onCleared } = await opened();
+    await inside.remove('one');
+    edit('Rename', rename('Mine'));
+    expect(await autosave.flush()).toBe(false);
+    expect(saving()).toEqual({ kind: 'conflict' });
+    expect(onCleared).not.toHaveBeenCalled();
   });
 
   it('a layout that is not stored yet is stored as it is opened', async () => {

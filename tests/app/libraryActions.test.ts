@@ -1,10 +1,10 @@
-import { afterEach, describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it, vi } from 'vitest';
 import { Autosave } from '../../src/app/autosave.ts';
 import { tasksInTurn } from '../../src/app/inTurn.ts';
 import { libraryActions } from '../../src/app/libraryActions.ts';
 import { Workbench } from '../../src/app/workbench.ts';
 import type { Layout } from '../../src/layout/layout.ts';
-import { edit, initialState, session } from '../../src/session/session.ts';
+import { edit, initialState, redo, session, undo } from '../../src/session/session.ts';
 import type { TextFile } from '../../src/storage/files.ts';
 import { emptyShelf, memoryStorage } from '../../src/storage/memory.ts';
 import { NOTHING_STORED, type StoragePort } from '../../src/storage/port.ts';
@@ -18,9 +18,11 @@ const saving = () => session.getState().saving;
 const rows = () => session.getState().library?.map(({ name }) => name);
 
 let last: Autosave | undefined;
+const onCleared = vi.fn();
 
 afterEach(() => {
   last?.untrack();
+  onCleared.mockReset();
   session.setState(initialState);
 });
 
@@ -33,7 +35,7 @@ function tab(shelf = emptyShelf()) {
       (isBroken ? refusingStorage('No storage today.') : inside)[key],
   });
   const storage = sheltered(fickle, memoryStorage(Date.now));
-  const autosave = new Autosave({ storage, unreliable: null, onSaved: () => {} });
+  const autosave = new Autosave({ storage, unreliable: null, onSaved: () => {}, onCleared });
   last = autosave;
   const workbench = new Workbench(storage, autosave);
   const files: TextFile[] = [];
@@ -211,6 +213,38 @@ describe('another tab', () => {
     expect(open()?.name).toBe('Theirs');
     edit('Rename', rename('Mine again'));
     expect(await autosave.flush()).toBe(true);
+  });
+
+  it('its change is one step: what was done here before it can still be undone', async () => {
+    const { actions, autosave, workbench, changeElsewhere, inside } = tab();
+    await actions.create(sample('one', 'Mine'));
+    edit('Rename', rename('Mine, changed'));
+    await autosave.flush();
+    await changeElsewhere('one', 'Theirs');
+    await workbench.lookForOthersChange();
+    expect(open()?.name).toBe('Theirs');
+    expect(session.getState().history.past.at(-1)?.label).toBe('Change in another tab');
+    undo();
+    expect(open()?.name).toBe('Mine, changed');
+    undo();
+    expect(open()?.name).toBe('Mine');
+    redo();
+    redo();
+    expect(open()?.name).toBe('Theirs');
+    undo();
+    expect(await autosave.flush()).toBe(true);
+    expect(await inside.load('one')).toMatchObject({ layout: { name: 'Mine, changed' } });
+  });
+
+  it('a storage that was cleared is no other tab’s doing: what is open is stored again', async () => {
+    const { actions, workbench, inside } = tab();
+    await actions.create(sample('one', 'Mine'));
+    await inside.remove('one');
+    await inside.forget(Number.POSITIVE_INFINITY);
+    await workbench.lookForOthersChange();
+    expect(saving()?.kind).toBe('saved');
+    expect(await inside.load('one')).toMatchObject({ layout: { name: 'Mine' } });
+    expect(onCleared).toHaveBeenCalledOnce();
   });
 
   it('its change and an unsaved one are a conflict, which closing does not hide', async () => {

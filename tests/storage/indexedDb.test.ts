@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import 'fake-indexeddb/auto';
 import { forceCloseDatabase, IDBOpenDBRequest as NeverAnswering } from 'fake-indexeddb';
-import { type IDBPDatabase, openDB } from 'idb';
+import { deleteDB, type IDBPDatabase, openDB } from 'idb';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { writeLayout } from '../../src/layout/read.ts';
 import { indexedDbStorage } from '../../src/storage/indexedDb.ts';
@@ -207,6 +207,18 @@ describe('indexedDbStorage', () => {
     });
     expect(await storage.save(sample('one', 'After'), 1)).toMatchObject({ ok: true, revision: 2 });
     expect(await storage.load('one')).toMatchObject({ revision: 2, layout: { name: 'After' } });
+  });
+
+  it('gives way when all data are cleared, says so, and goes on in a new database', async () => {
+    const { name, open } = newDatabase();
+    const storage = open();
+    const heard: StorageChange[] = [];
+    storage.watch((change) => heard.push(change));
+    await storage.save(sample('one'), NOTHING_STORED);
+    await deleteDB(name);
+    expect(heard).toEqual([{ kind: 'closed', why: 'cleared' }]);
+    expect(await storage.revisions('one')).toEqual([]);
+    expect(await storage.save(sample('one', 'Again'), NOTHING_STORED)).toMatchObject({ ok: true });
   });
 
   it('gives way to a newer version, says so, and does not write into it', async () => {
