@@ -1,12 +1,12 @@
 import type { Page } from '@playwright/test';
 import { kitExtent } from '../../src/editor/elevation/extent.ts';
-import { type Facing, standpointOf } from '../../src/editor/elevation/standpoint.ts';
 import { createTurner } from '../../src/editor/elevation/turned.ts';
 import { FIT_BORDER } from '../../src/editor/view/extent.ts';
 import { fitted, toScreen } from '../../src/editor/view/view.ts';
 import type { Vec3 } from '../../src/geometry/vector.ts';
 import { createAnalyst } from '../../src/report/analyse.ts';
 import { figureOf } from '../../src/report/figure.ts';
+import { type Facing, standpointOf } from '../../src/rig/standpoint.ts';
 import type { OpenPlan } from './plan.ts';
 
 /** An elevation that stands alone on the page, as it is at first: where points of the kit lie on the page, and its px per mm. */

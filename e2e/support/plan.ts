@@ -3,10 +3,11 @@ import { hitsAt } from '../../src/editor/pick/pick.ts';
 import { pickablesOf } from '../../src/editor/pick/pickables.ts';
 import { extentOf, FIT_BORDER } from '../../src/editor/view/extent.ts';
 import { type KitView, kitToScreen } from '../../src/editor/view/kitView.ts';
-import { fitted, type SeenFrom, toScreen } from '../../src/editor/view/view.ts';
+import { fitted, toScreen } from '../../src/editor/view/view.ts';
 import { fivePieceOneRack } from '../../src/layout/catalogue/kits/fivePieceOneRack.ts';
 import type { Layout } from '../../src/layout/layout.ts';
 import { createAnalyst } from '../../src/report/analyse.ts';
+import type { SeenFrom } from '../../src/rig/standpoint.ts';
 import { downloaded, startLayout } from './layouts.ts';
 
 interface Point {

@@ -1,5 +1,5 @@
+import type { Facing } from '../rig/standpoint.ts';
 import type { Drawing } from '../session/session.ts';
-import type { Facing } from './elevation/standpoint.ts';
 import type { ScreenSize } from './view/view.ts';
 
 /** One drawing in its place, px from the upper left corner. */

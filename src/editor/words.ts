@@ -2,13 +2,13 @@ import type { Layout } from '../layout/layout.ts';
 import type { Moment } from '../report/moment.ts';
 import type { ClearanceRow, Report } from '../report/report.ts';
 import type { RingOfMic, RingPlace } from '../report/ring.ts';
+import type { Standpoint } from '../rig/standpoint.ts';
 import type { PlanMarks } from '../session/patchView.ts';
 import { isThere, type Selection, sameSelection } from '../session/selection.ts';
 import type { Drawing } from '../session/session.ts';
 import { wrapDegrees } from '../units/angle.ts';
 import { type LengthUnit, roundedDown, showLength } from '../units/lengthText.ts';
 import type { Mm } from '../units/quantity.ts';
-import type { Standpoint } from './elevation/standpoint.ts';
 import type { Verdict } from './palette.ts';
 import { wholeArcs } from './rim/arcs.ts';
 

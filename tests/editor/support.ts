@@ -1,10 +1,11 @@
 import type { KitView } from '../../src/editor/view/kitView.ts';
-import { fitted, type SeenFrom } from '../../src/editor/view/view.ts';
+import { fitted } from '../../src/editor/view/view.ts';
 import { STARTING_KITS } from '../../src/layout/catalogue/kits/startingKits.ts';
 import type { Layout } from '../../src/layout/layout.ts';
 import type { Mic } from '../../src/layout/mics/mic.ts';
 import type { StandMount } from '../../src/layout/mics/mount.ts';
 import type { Piece } from '../../src/layout/pieces/piece.ts';
+import type { SeenFrom } from '../../src/rig/standpoint.ts';
 
 /** A starting kit by its key. */
 export function kit(key: string): Layout {

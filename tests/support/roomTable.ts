@@ -34,6 +34,12 @@ export const roomTable: Readonly<Record<string, Room>> = {
   acoustics: pure(engine),
   patch: pure(['units', 'layout', 'rig']),
   report: pure([...engine, 'player', 'clearance', 'cabling', 'acoustics', 'patch']),
+  sheet: pure(
+    ['units', 'geometry', 'layout', 'rig', 'report'],
+    '@pdf-lib/standard-fonts',
+    '@tarikjabiri/dxf',
+    'pdf-lib',
+  ),
   storage: open(['layout'], 'idb', 'zod', 'fflate', '@noble/hashes'),
   session: open(['units', 'geometry', 'layout', 'report'], 'zustand'),
   editor: open(
@@ -44,7 +50,7 @@ export const roomTable: Readonly<Record<string, Room>> = {
   ),
   // The patch room holds the edits of the input list, the splits and the ticks.
   views: open(
-    ['units', 'layout', 'patch', 'report', 'session'],
+    ['units', 'layout', 'patch', 'report', 'sheet', 'session'],
     'd3-scale',
     'd3-shape',
     'minisearch',
@@ -56,7 +62,7 @@ export const roomTable: Readonly<Record<string, Room>> = {
       'units',
       'geometry',
       ...['layout', 'rig', 'player', 'clearance', 'cabling', 'acoustics'],
-    ].concat(['patch', 'report', 'storage', 'session', 'editor', 'views']),
+    ].concat(['patch', 'report', 'sheet', 'storage', 'session', 'editor', 'views']),
     'idb',
     'konva',
     'node:',

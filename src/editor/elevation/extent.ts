@@ -1,11 +1,11 @@
+import { cylinderOutline } from '../../geometry/cylinderOutline.ts';
 import { vec } from '../../geometry/vector.ts';
 import type { Deck } from '../../layout/deck.ts';
 import type { Figure } from '../../report/figure.ts';
 import { deckOutline, toKit } from '../../rig/deckFrame.ts';
 import type { Rig } from '../../rig/placed.ts';
+import type { Standpoint } from '../../rig/standpoint.ts';
 import type { Bounds } from '../view/view.ts';
-import { cylinderOutline } from './outlines.ts';
-import type { Standpoint } from './standpoint.ts';
 
 /** From where to where the deck reaches in an elevation, mm to the right. */
 export function deckReach(

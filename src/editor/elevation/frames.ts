@@ -1,9 +1,9 @@
 import { vec } from '../../geometry/vector.ts';
 import type { Deck } from '../../layout/deck.ts';
 import { toDeck } from '../../rig/deckFrame.ts';
+import type { Standpoint } from '../../rig/standpoint.ts';
 import type { KeyChange } from '../tools/keyEdit.ts';
 import type { ChangeCommand } from '../tools/keys.ts';
-import type { Standpoint } from './standpoint.ts';
 
 /**
  * What keys mean in an elevation (rule E3): arrows up and down raise and lower, with Control the mast of a stand; arrows to the side

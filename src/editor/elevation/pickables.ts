@@ -1,9 +1,9 @@
+import { cylinderOutline } from '../../geometry/cylinderOutline.ts';
 import { remembered } from '../../geometry/remembered.ts';
 import type { PlacedMic, PlacedPiece, Rig } from '../../rig/placed.ts';
 import type { Selection } from '../../session/selection.ts';
 import type { Outline } from '../pick/outline.ts';
 import { type Pickable, pickablesOfMic } from '../pick/pickables.ts';
-import { cylinderOutline } from './outlines.ts';
 
 /** Everything in an elevation that a finger can mean: as on the plan, what is nearest to the viewer first (rule P1). */
 export const elevationPickables = remembered(({ mics, pieces }: Rig): readonly Pickable[] => [

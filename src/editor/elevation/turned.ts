@@ -5,8 +5,8 @@ import type { Figure } from '../../report/figure.ts';
 import type { ClearanceRow, Report } from '../../report/report.ts';
 import type { ArmPosition, Sweep } from '../../report/sweep.ts';
 import type { Footprint, PlacedMic, PlacedPiece } from '../../rig/placed.ts';
+import type { Standpoint } from '../../rig/standpoint.ts';
 import type { Surface } from '../../rig/surface.ts';
-import type { Standpoint } from './standpoint.ts';
 
 /** Things in space as they stand in an elevation (rule E1). What stays the same comes out the same object. */
 export interface Turner {

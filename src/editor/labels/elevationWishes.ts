@@ -1,5 +1,5 @@
 import type { PlacedPiece } from '../../rig/placed.ts';
-import type { Standpoint } from '../elevation/standpoint.ts';
+import type { Standpoint } from '../../rig/standpoint.ts';
 import { kitToScreen } from '../view/kitView.ts';
 import type { ScreenPoint, ScreenSize } from '../view/view.ts';
 import { elevationTitle } from '../words.ts';

@@ -1,9 +1,9 @@
 import type { Cylinder, Tube } from '../../geometry/cylinder.ts';
+import { cylinderOutline } from '../../geometry/cylinderOutline.ts';
 import { remembered } from '../../geometry/remembered.ts';
 import { along } from '../../geometry/vector.ts';
 import { isCymbal, type Piece } from '../../layout/pieces/piece.ts';
 import type { PlacedMic, PlacedPiece } from '../../rig/placed.ts';
-import { cylinderOutline } from '../elevation/outlines.ts';
 import type { Palette } from '../palette.ts';
 import {
   apart,

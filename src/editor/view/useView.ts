@@ -1,5 +1,6 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import type { Vec2 } from '../../geometry/vector.ts';
+import type { SeenFrom } from '../../rig/standpoint.ts';
 import {
   type Border,
   type Bounds,
@@ -8,7 +9,6 @@ import {
   revealing,
   type ScreenPoint,
   type ScreenSize,
-  type SeenFrom,
   type View,
   zoomed,
 } from './view.ts';

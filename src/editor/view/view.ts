@@ -1,4 +1,5 @@
 import type { Vec2 } from '../../geometry/vector.ts';
+import type { SeenFrom } from '../../rig/standpoint.ts';
 
 /** A spot on the screen: px from the plan's upper left corner, y down. */
 export interface ScreenPoint {
@@ -11,8 +12,6 @@ export interface ScreenSize {
   readonly width: number;
   readonly height: number;
 }
-
-export type SeenFrom = 'house' | 'player';
 
 /**
  * How the deck is shown. Both ways look straight down, so one is the other turned by half a turn and never a mirror image

@@ -3,7 +3,6 @@ import { deckExtent, kitExtent } from '../../../src/editor/elevation/extent.ts';
 import { inElevation } from '../../../src/editor/elevation/frames.ts';
 import { elevationHandles } from '../../../src/editor/elevation/handles.ts';
 import { elevationPickables } from '../../../src/editor/elevation/pickables.ts';
-import { type Facing, standpointOf } from '../../../src/editor/elevation/standpoint.ts';
 import { createTurner } from '../../../src/editor/elevation/turned.ts';
 import { hitsAt } from '../../../src/editor/pick/pick.ts';
 import { FIT_BORDER } from '../../../src/editor/view/extent.ts';
@@ -13,6 +12,7 @@ import { movePiece } from '../../../src/layout/edit/pieces.ts';
 import { moveKit } from '../../../src/layout/edit/stage.ts';
 import { createAnalyst } from '../../../src/report/analyse.ts';
 import { figureOf } from '../../../src/report/figure.ts';
+import { type Facing, standpointOf } from '../../../src/rig/standpoint.ts';
 import { kit, pieceOf, standMic } from '../support.ts';
 
 const layout = moveKit(kit('large-kit'), { x: 120, y: -200, turn: 25 });

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { standpointOf } from '../../../src/editor/elevation/standpoint.ts';
 import { createTurner } from '../../../src/editor/elevation/turned.ts';
 import { focusAt, focusOn, turnedFocus } from '../../../src/editor/move/micFocus.ts';
 import { moveExtent } from '../../../src/editor/move/useShowMove.ts';
 import { distance } from '../../../src/geometry/vector.ts';
 import { createAnalyst } from '../../../src/report/analyse.ts';
 import { figureOf } from '../../../src/report/figure.ts';
+import { standpointOf } from '../../../src/rig/standpoint.ts';
 import { kit } from '../support.ts';
 
 const layout = kit('large-kit');

@@ -5,13 +5,13 @@ import {
   LARGEST_SCALE,
   panned,
   revealing,
-  type SeenFrom,
   SMALLEST_SCALE,
   toDeck,
   toScreen,
   type View,
   zoomed,
 } from '../../../src/editor/view/view.ts';
+import type { SeenFrom } from '../../../src/rig/standpoint.ts';
 
 const number = (low: number, high: number) => fc.double({ min: low, max: high, noNaN: true });
 const point = fc.record({ x: number(0, 1200), y: number(0, 1200) });

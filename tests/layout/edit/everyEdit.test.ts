@@ -11,6 +11,7 @@ import * as own from '../../../src/layout/edit/ownClasses.ts';
 import * as pieces from '../../../src/layout/edit/pieces.ts';
 import { remount } from '../../../src/layout/edit/remount.ts';
 import { deletePiece } from '../../../src/layout/edit/removePiece.ts';
+import { clearSetUp, tickStep } from '../../../src/layout/edit/setUp.ts';
 import * as stage from '../../../src/layout/edit/stage.ts';
 import { moveThrone } from '../../../src/layout/edit/throne.ts';
 import type { Layout } from '../../../src/layout/layout.ts';
@@ -94,6 +95,8 @@ const micEdits: Record<string, Edit> = {
 
 const stageEdits: Record<string, Edit> = {
   renameLayout: (l, { text }) => stage.renameLayout(l, text),
+  tickStep: (l, { text, a }) => tickStep(l, text, a > 0),
+  clearSetUp: (l) => clearSetUp(l),
   setUnits: (l) => stage.setUnits(l, 'in'),
   setMargin: (l, { a }) => stage.setMargin(l, a),
   setVenue: (l, { a, text }) => stage.setVenue(l, { temperature: a, date: text, notes: text }),

@@ -1,8 +1,10 @@
-import { type Vec3, vec } from '../../geometry/vector.ts';
-import type { Deck } from '../../layout/deck.ts';
-import { toDeck } from '../../rig/deckFrame.ts';
-import { cosDeg, sinDeg } from '../../units/angle.ts';
-import type { SeenFrom } from '../view/view.ts';
+import { type Vec3, vec } from '../geometry/vector.ts';
+import type { Deck } from '../layout/deck.ts';
+import { cosDeg, sinDeg } from '../units/angle.ts';
+import { toDeck } from './deckFrame.ts';
+
+/** The plan or the front as the audience sees it, or as the player does. */
+export type SeenFrom = 'house' | 'player';
 
 /** An elevation from the front (or, as the player sees it, from behind the player) or from the player's right. */
 export type Facing = 'front' | 'side';

@@ -1,8 +1,8 @@
-import { convexHull } from '../../geometry/convexPolygon.ts';
-import type { Cylinder } from '../../geometry/cylinder.ts';
-import { remembered } from '../../geometry/remembered.ts';
-import { along, cross, unit, type Vec2, type Vec3, vec } from '../../geometry/vector.ts';
-import { cosDeg, sinDeg } from '../../units/angle.ts';
+import { cosDeg, sinDeg } from '../units/angle.ts';
+import { convexHull } from './convexPolygon.ts';
+import type { Cylinder } from './cylinder.ts';
+import { remembered } from './remembered.ts';
+import { along, cross, unit, type Vec2, type Vec3, vec } from './vector.ts';
 
 /** Corners round each end of a cylinder as it is drawn: the outline stays within 1 % of its radius. */
 const CORNERS = 24;

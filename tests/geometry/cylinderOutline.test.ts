@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { cylinderOutline } from '../../../src/editor/elevation/outlines.ts';
-import { outsideOutline } from '../../../src/geometry/planSegments.ts';
-import { add, cross, scale, unit, vec } from '../../../src/geometry/vector.ts';
+import { cylinderOutline } from '../../src/geometry/cylinderOutline.ts';
+import { outsideOutline } from '../../src/geometry/planSegments.ts';
+import { add, cross, scale, unit, vec } from '../../src/geometry/vector.ts';
 
 const number = (low: number, high: number) => fc.double({ min: low, max: high, noNaN: true });
 const axis = fc

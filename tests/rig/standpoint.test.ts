@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Facing, standpointOf } from '../../../src/editor/elevation/standpoint.ts';
-import { axesOf, type SeenFrom, type View } from '../../../src/editor/view/view.ts';
-import { cross, distance, dot, subtract, type Vec3, vec } from '../../../src/geometry/vector.ts';
+import { axesOf, type View } from '../../src/editor/view/view.ts';
+import { cross, distance, dot, subtract, type Vec3, vec } from '../../src/geometry/vector.ts';
+import { type Facing, type SeenFrom, standpointOf } from '../../src/rig/standpoint.ts';
 
 const number = fc.double({ min: -3000, max: 3000, noNaN: true });
 const spot = fc.tuple(number, number, number).map(([x, y, z]) => vec(x, y, z));

@@ -1,0 +1,165 @@
+import { findMicClass } from '../../layout/catalogue/micClasses.ts';
+import type { Id } from '../../layout/fields.ts';
+import type { Layout } from '../../layout/layout.ts';
+import { type Spot, spotOfBox, spotsOfMic, spotsOfPiece } from '../../report/placement/spots.ts';
+import { piecesInOrder, setUpSteps } from '../../report/placement/steps.ts';
+import type { Report, Severity } from '../../report/report.ts';
+import type { SheetTable } from '../../sheet/paper/table.ts';
+import { clearancePlace, clearanceWords } from './clearanceWords.ts';
+import { findingWords } from './findingWords.ts';
+import { mountWords } from './kindWords.ts';
+import { capitalised, nameOf } from './nameOf.ts';
+import { micSetting, pointWords, tableLength } from './placementWords.ts';
+import { stageWords, stepWords } from './setUpWords.ts';
+import { clearanceNumber, verdictWord } from './verdictWords.ts';
+
+/** The tables of the sheets. `marks` are the short names that the drawings use. */
+export interface TableSource {
+  readonly layout: Layout;
+  readonly report: Report;
+  readonly marks: ReadonlyMap<Id, string>;
+}
+
+/** What stands on the deck, point by point, with its measures and heights. */
+export function measuresTable({ layout, marks }: TableSource): SheetTable {
+  const kick = layout.pieces.some(({ kind }) => kind === 'kick');
+  const row = (id: Id, name: string, spot: Spot, height: number | null): readonly string[] => {
+    const { measures, point } = spot;
+    const lengths = [
+      measures.fromLeft,
+      measures.fromBack,
+      measures.fromThrone,
+      ...(kick ? [measures.fromKick] : []),
+      height,
+    ];
+    return [
+      marks.get(id) ?? '',
+      name,
+      pointWords(point),
+      ...lengths.map((length) => tableLength(length, layout)),
+    ];
+  };
+  const pieces = piecesInOrder(layout.pieces).flatMap((piece) => {
+    const spots = spotsOfPiece(piece, layout);
+    const z = piece.kind === 'throne' ? layout.player.seatHeight : 'tilt' in piece ? piece.z : null;
+    return spots.map((spot, i) =>
+      row(piece.id, piece.name, spot, i === spots.length - 1 ? z : null),
+    );
+  });
+  const mics = layout.mics.flatMap((mic) =>
+    spotsOfMic(mic, layout).map((spot) =>
+      row(
+        mic.id,
+        nameOf(layout, mic.id),
+        spot,
+        mic.mount.kind === 'stand' ? mic.mount.tip.z : null,
+      ),
+    ),
+  );
+  const lengths = ['Left', 'Back', 'Throne', ...(kick ? ['Kick'] : []), 'Height'];
+  return {
+    header: ['', 'What', 'Point', ...lengths],
+    rows: [...pieces, ...mics, row('box', '', spotOfBox(layout), null)],
+    broken: [1],
+    numbers: lengths.map((_, i) => i + 3),
+  };
+}
+
+/** Every mic: what it is, what holds it and how it is set. */
+export function micsTable({ layout, report, marks }: TableSource): SheetTable {
+  const rows = layout.mics.map((mic) => {
+    const clearance = report.clearances.find((each) => each.mic === mic.id);
+    const base = spotsOfMic(mic, layout).map(
+      ({ measures: { fromLeft, fromBack } }) =>
+        `base left ${tableLength(fromLeft, layout)}, back ${tableLength(fromBack, layout)}`,
+    );
+    return [
+      marks.get(mic.id) ?? '',
+      mic.input === null ? '–' : String(mic.input),
+      nameOf(layout, mic.id),
+      findMicClass(layout, mic.micClass)?.name ?? mic.micClass,
+      mountWords(mic.mount),
+      capitalised([...base, ...micSetting(mic, layout, report)].join('; ')),
+      clearance
+        ? `${verdictWord(clearance.verdict)}, ${plain(clearanceNumber(clearance.clearance, layout.units))}`
+        : '',
+    ];
+  });
+  return {
+    header: ['', 'In', 'Mic', 'Class', 'Held by', 'How it is set', 'Clearance'],
+    rows,
+    broken: [2, 3, 4, 5],
+    numbers: [],
+  };
+}
+
+/** Every mic's clearance, the smallest first, with what moves there. */
+export function clearancesTable({ layout, report, marks }: TableSource): SheetTable {
+  const rows = report.clearances
+    .toSorted((a, b) => a.clearance - b.clearance)
+    .map((row) => {
+      const place = row.verdict === 'clear' ? undefined : clearancePlace(row, layout);
+      const what = [clearanceWords(row, layout), ...(place ? [place] : [])].map(capitalised);
+      return [
+        marks.get(row.mic) ?? '',
+        nameOf(layout, row.mic),
+        verdictWord(row.verdict),
+        what.join('. '),
+      ];
+    });
+  return { header: ['', 'Mic', 'Verdict', 'Clearance'], rows, broken: [1, 3], numbers: [] };
+}
+
+const severities: Readonly<Record<Severity, string>> = {
+  stop: 'Stop',
+  warn: 'Warning',
+  note: 'Note',
+};
+
+/** Findings that are no clearance of a mic (those have their own table), the worst first. */
+export function findingsTable({ layout, report }: TableSource): SheetTable {
+  const rows = report.findings
+    .filter(({ code }) => code !== 'mic-struck' && code !== 'mic-tight')
+    .map((finding) => {
+      const { title, detail, next } = findingWords(finding, layout, report.clearances);
+      return [severities[finding.severity], title, detail, next];
+    });
+  return {
+    header: ['', 'Finding', 'What and where', 'What to do'],
+    rows,
+    broken: [1, 2, 3],
+    numbers: [],
+  };
+}
+
+/** The steps of setting up, with a box to tick; what is done on the screen is ticked. */
+export function setUpTable({ layout, report, marks }: TableSource): SheetTable {
+  let last = '';
+  const rows = setUpSteps(layout, report.runs).map((step, i) => {
+    const { title, lines } = stepWords(step, layout, report);
+    const stage = stageWords(step.stage);
+    const shown = stage === last ? '' : stage;
+    last = stage;
+    const { subject } = step;
+    const id =
+      subject.kind === 'piece' ? subject.piece.id : subject.kind === 'mic' ? subject.mic.id : '';
+    const isDone = layout.setUp.done.includes(step.key);
+    return [
+      isDone ? '[x]' : '[  ]',
+      String(i + 1),
+      shown,
+      marks.get(id) ?? '',
+      title,
+      lines.join('. '),
+    ];
+  });
+  return {
+    header: ['', '', 'Part', '', 'Step', 'Measure and set'],
+    rows,
+    broken: [2, 4, 5],
+    numbers: [1],
+  };
+}
+
+/** The true minus is not among the letters of every printer's font. */
+const plain = (text: string): string => text.replace('−', '-');

@@ -1,0 +1,109 @@
+import { canonicalText } from '../../layout/digest.ts';
+import type { Id } from '../../layout/fields.ts';
+import type { Layout } from '../../layout/layout.ts';
+import type { SignOff } from '../../layout/signOff.ts';
+import type { Report } from '../../report/report.ts';
+import type { SheetName, SheetWords } from '../../sheet/words.ts';
+import { showLength, showLengthNumber } from '../../units/lengthText.ts';
+import { counted, nameOf } from './nameOf.ts';
+import { SET_UP_KEY } from './setUpWords.ts';
+import { sheetMarks } from './sheetMarks.ts';
+import {
+  clearancesTable,
+  findingsTable,
+  measuresTable,
+  micsTable,
+  setUpTable,
+} from './sheetTables.ts';
+
+export const SHEET_TITLES: Readonly<Record<SheetName, string>> = {
+  placement: 'Placement',
+  elevations: 'Elevations',
+  mics: 'Stands and mics',
+  check: 'Clearances and sign-off',
+  setUp: 'Set-up list',
+};
+
+const CAUTION =
+  'A plan, not a safety approval. Counterweight or sandbag stands that can tip; cover or ramp cables that cross a way; keep signal apart from mains, which only qualified people work on; lift with enough hands. Loud kits harm hearing. Local rules and qualified people decide.';
+
+/** Everything that the sheets of a layout say. `paperName` is the paper that the scale holds for. */
+export function sheetWords(layout: Layout, report: Report, paperName: string): SheetWords {
+  const { name, venue, player, units } = layout;
+  const marks = sheetMarks(layout);
+  const source = { layout, report, marks };
+  return {
+    layoutName: name,
+    about: [venue.name, venue.date ?? '', `player: ${player.name}`]
+      .filter((t) => t !== '')
+      .join(', '),
+    titles: SHEET_TITLES,
+    page: (number, of) => (of > 1 ? `Page ${number} of ${of}` : `One page, ${paperName}`),
+    scale: (scale) => `1:${scale} on ${paperName}`,
+    forms: {
+      of: (id) => labelForms(layout, marks, id),
+      standOf: (id) => [`${marks.get(id) ?? ''} stand`, marks.get(id) ?? ''],
+    },
+    sides: {
+      audience: 'AUDIENCE',
+      rulers: `Rulers: from the left and the back edge as the player sees them, ${units}`,
+      front: 'Front',
+      side: "From the player's right, audience at the right",
+    },
+    legend: `Numbers after names are heights above the deck in ${units}. + middle of a stand or throne; - - cable; a dark body is a mic. Print at 100 % and check the bar.`,
+    measures: measuresTable(source),
+    mics: micsTable(source),
+    clearances: clearancesTable(source),
+    findings: findingsTable(source),
+    setUp: setUpTable(source),
+    check: checkTexts(layout, report),
+    howToMeasure: `${SET_UP_KEY} From the throne and the kick: straight, from the marks under the throne’s middle and the first kick’s front head. In ${units}; below 0: outside the edge.`,
+    caution: CAUTION,
+  };
+}
+
+function labelForms(layout: Layout, marks: ReadonlyMap<Id, string>, id: Id): readonly string[] {
+  const mark = marks.get(id) ?? '';
+  if (id === 'box') return [mark];
+  const height = heightOf(layout, id);
+  const number = height === null ? '' : ` ${showLengthNumber(height, layout.units)}`;
+  return [`${mark} ${nameOf(layout, id)}${number}`, `${mark}${number}`, mark];
+}
+
+function heightOf(layout: Layout, id: Id): number | null {
+  const mic = layout.mics.find((each) => each.id === id);
+  if (mic) return mic.mount.kind === 'stand' ? mic.mount.tip.z : null;
+  const piece = layout.pieces.find((each) => each.id === id);
+  if (piece?.kind === 'throne') return layout.player.seatHeight;
+  return piece && 'tilt' in piece ? piece.z : null;
+}
+
+function checkTexts(layout: Layout, { clearances }: Report): SheetWords['check'] {
+  const many = (verdict: string) => clearances.filter((row) => row.verdict === verdict).length;
+  const last = layout.signOffs.at(-1);
+  return {
+    clearances: 'Clearances',
+    tally: `${counted(clearances.length, 'mic')}: ${many('struck')} struck, ${many('tight')} tight, ${many('clear')} clear. Margin ${showLength(layout.margin, layout.units)}. Computed from a model of the player's moves: the player has the last word.`,
+    findings: 'Other findings',
+    noFindings: 'None.',
+    signOff: 'Sign-off',
+    signOffLines: last ? signedLines(layout, last) : ['Not signed on the screen.'],
+    blanks: last ? [] : ['Name of the player', 'Date and time', 'Signature'],
+  };
+}
+
+/** Digits of a digest that are enough to compare by eye. */
+const DIGITS = 12;
+
+function signedLines(layout: Layout, { name, at, consent, digest, signed, answers }: SignOff) {
+  const { player, pieces, mics } = layout;
+  const isStale = canonicalText({ player, pieces, mics }) !== signed;
+  const moves = answers.filter(({ answer }) => answer === 'move').length;
+  return [
+    `${name}, ${at.slice(0, 16).replace('T', ' ')} UTC: ${consent ? 'agreed to the whole' : 'did not agree to the whole'}${moves > 0 ? `, ${counted(moves, 'wish', 'wishes')} to move something` : ''}.`,
+    `Digest ${digest.slice(0, DIGITS)} (the first ${DIGITS} digits of the SHA-256 of player, pieces and mics as they were shown).`,
+    isStale
+      ? 'STALE: player, pieces or mics have changed since. Ask the player again.'
+      : 'Holds: player, pieces and mics are as they were shown.',
+  ];
+}

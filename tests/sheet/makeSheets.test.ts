@@ -1,0 +1,120 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { STARTING_KITS } from '../../src/layout/catalogue/kits/startingKits.ts';
+import type { Layout } from '../../src/layout/layout.ts';
+import { readLayout } from '../../src/layout/read.ts';
+import type { Page, TextMark } from '../../src/sheet/mark.ts';
+import { PAPER_MARGIN, paperExtent } from '../../src/sheet/paper/paper.ts';
+import { overlaps } from '../../src/sheet/paper/placeLabels.ts';
+import { roomOf } from '../../src/sheet/paper/text.ts';
+import { sheetMarks } from '../../src/views/words/sheetMarks.ts';
+import { PAPERS, sheetsOf, startingKit } from './samples.ts';
+
+const stored = (name: string): Layout => {
+  const file = new URL(`../fixtures/layouts/${name}.json`, import.meta.url);
+  const read = readLayout(readFileSync(file, 'utf8'));
+  if (!read.ok) throw new Error(`${name} can't be read`);
+  return read.layout;
+};
+
+/** A layout whose every text is as long as it may be. */
+const longWinded = (): Layout => {
+  const layout = startingKit('five-piece-one-rack');
+  const long = 'Wide Words Without Mercy '.repeat(4).slice(0, 80);
+  return {
+    ...layout,
+    name: long,
+    venue: { ...layout.venue, name: long, date: '2026-11-28' },
+    player: { ...layout.player, name: long },
+    pieces: layout.pieces.map((piece) => ({ ...piece, name: long })),
+    mics: layout.mics.map((mic) => ({ ...mic, name: long })),
+  };
+};
+
+const layouts: readonly (readonly [string, Layout])[] = [
+  ...STARTING_KITS.map(({ key, make }) => [key, make('sample')] as const),
+  ['in inches', { ...startingKit('large-kit'), units: 'in' }],
+  ['every mount', stored('v1-every-mount')],
+  ['signed', stored('v4-signed')],
+  ['long names', longWinded()],
+];
+
+const texts = (page: Page): readonly TextMark[] =>
+  page.marks.filter((mark): mark is TextMark => mark.kind === 'text');
+
+describe.each(layouts)('the sheets of %s', (_, layout) => {
+  const all = PAPERS.flatMap((paper) =>
+    (['house', 'player'] as const).map((seenFrom) => ({
+      paper,
+      sheets: sheetsOf(layout, paper, seenFrom),
+    })),
+  );
+
+  test('have every mark on the paper, and every text inside its margins', () => {
+    for (const { paper, sheets } of all) {
+      const { width, height } = paperExtent(paper);
+      for (const page of sheets.flatMap(({ pages }) => pages)) {
+        expect([page.width, page.height]).toEqual([width, height]);
+        const outside = page.marks
+          .flatMap((m) => (m.kind === 'line' ? m.points : m.kind === 'circle' ? [m.centre] : []))
+          .filter(
+            ({ x, y }) =>
+              x < PAPER_MARGIN - 0.01 ||
+              x > width - PAPER_MARGIN + 0.01 ||
+              y < PAPER_MARGIN - 0.01 ||
+              y > height - PAPER_MARGIN + 0.01,
+          );
+        expect(outside).toEqual([]);
+        for (const text of texts(page)) {
+          const room = roomOf(text);
+          const inside =
+            room.x >= PAPER_MARGIN - 0.05 &&
+            room.x + room.width <= width - PAPER_MARGIN + 0.05 &&
+            room.y >= PAPER_MARGIN - 0.7 &&
+            room.y + room.height <= height - PAPER_MARGIN + 0.7;
+          expect(inside, text.text).toBe(true);
+        }
+      }
+    }
+  });
+
+  test('have no text over another', () => {
+    for (const { sheets } of all) {
+      for (const page of sheets.flatMap(({ pages }) => pages)) {
+        const rooms = texts(page).map((text) => ({ text: text.text, room: roomOf(text) }));
+        rooms.forEach((a, i) => {
+          const over = rooms.slice(i + 1).find((b) => overlaps(a.room, b.room));
+          expect(over && `${a.text} / ${over.text}`).toBeUndefined();
+        });
+      }
+    }
+  });
+});
+
+describe.each(STARTING_KITS.map(({ key }) => key))('the sheets of the starting kit %s', (key) => {
+  const layout = startingKit(key);
+
+  test('are one page each, but for the set-up list', () => {
+    for (const paper of PAPERS) {
+      const sheets = sheetsOf(layout, paper).filter(({ name }) => name !== 'setUp');
+      expect(sheets.map(({ pages }) => pages.length)).toEqual([1, 1, 1, 1]);
+    }
+  });
+
+  test('name everything on the plan', () => {
+    for (const paper of PAPERS) {
+      const [placement] = sheetsOf(layout, paper);
+      const words = (placement?.pages ?? [])
+        .flatMap(texts)
+        .filter(({ layer }) => layer === 'LABELS')
+        .map(({ text }) => text.split(' ')[0]);
+      for (const mark of sheetMarks(layout).values()) expect(words).toContain(mark);
+    }
+  });
+});
+
+test('the same layout makes the same sheets', () => {
+  const [paper = { size: 'a4', orientation: 'landscape' } as const] = PAPERS;
+  const layout = startingKit('demo');
+  expect(sheetsOf(layout, paper)).toEqual(sheetsOf(layout, paper));
+});
