@@ -1,4 +1,5 @@
 import { lazy, Suspense } from 'react';
+import type { BoxSpotFinder } from '../session/boxSearch.ts';
 import type { ClearSpots } from '../session/clearing.ts';
 import type { HandOver } from '../session/handOver.ts';
 import type { LibraryActions } from '../session/library.ts';
@@ -16,11 +17,12 @@ const Plan = lazy(async () => ({ default: (await import('../editor/Plan.tsx')).P
 interface AppProps {
   readonly actions: LibraryActions;
   readonly clearSpots: ClearSpots;
+  readonly boxSpots: BoxSpotFinder;
   readonly handOver: HandOver;
 }
 
 /** The page: the list of layouts, or the open one. */
-export function App({ actions, clearSpots, handOver }: AppProps) {
+export function App({ actions, clearSpots, boxSpots, handOver }: AppProps) {
   const isOpen = useSession((state) => state.open !== null);
   return (
     <ErrorBoundary what="This page" extent="page">
@@ -31,6 +33,7 @@ export function App({ actions, clearSpots, handOver }: AppProps) {
           <Workspace
             actions={actions}
             clearSpots={clearSpots}
+            boxSpots={boxSpots}
             plan={
               <ErrorBoundary what="The plan" extent="part">
                 <Suspense fallback={<p role="status">Drawing the plan…</p>}>

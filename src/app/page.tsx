@@ -9,6 +9,7 @@ import { memoryStorage } from '../storage/memory.ts';
 import { sheltered } from '../storage/sheltered.ts';
 import { App } from './App.tsx';
 import { Autosave } from './autosave.ts';
+import { BoxSpotKeeper } from './boxSpotKeeper.ts';
 import { ClearSpotKeeper } from './clearSpotKeeper.ts';
 import { FieldKeeper } from './fieldKeeper.ts';
 import { floorRule, ringRule, zoneRule } from './fieldRules.ts';
@@ -22,6 +23,7 @@ import { libraryActions } from './libraryActions.ts';
 import { openFile, takeDroppedFiles, takeOpenedFiles } from './openedFiles.ts';
 import { keepPreferences } from './preferences.ts';
 import { listenForSteps } from './shortcuts.ts';
+import { startBoxWorker } from './startBoxWorker.ts';
 import { startClearWorker } from './startClearWorker.ts';
 import { startFieldWorker } from './startFieldWorker.ts';
 import { startJournal } from './startJournal.ts';
@@ -86,6 +88,7 @@ new FieldKeeper(zoneRule, startFieldWorker('zone'));
 new FieldKeeper(ringRule, startFieldWorker('ring'));
 new FieldKeeper(floorRule, startFieldWorker('floor'));
 const clearSpots = new ClearSpotKeeper(startClearWorker);
+const boxSpots = new BoxSpotKeeper(startBoxWorker);
 
 const place = document.getElementById('page');
 if (place === null) throw new Error('index.html must hold an element with the id "page"');
@@ -93,6 +96,7 @@ createRoot(place).render(
   <App
     actions={actions}
     clearSpots={clearSpots}
+    boxSpots={boxSpots}
     handOver={handOverIn(() => workbench.openNow())}
   />,
 );

@@ -4,6 +4,7 @@ import type { Finding } from '../report/report.ts';
 import { toDeck } from '../rig/deckFrame.ts';
 import type { Selection } from '../session/selection.ts';
 import { type OpenLayout, session, useSession } from '../session/session.ts';
+import { BoxSpotMarks } from './BoxSpotMarks.tsx';
 import { handleBoxes } from './canvas/Handles.tsx';
 import { PlanStage } from './canvas/PlanStage.tsx';
 import type { Furniture } from './labels/reserved.ts';
@@ -98,6 +99,7 @@ export function PlanPane(props: PlanProps) {
       />
       <TouchSurface name={planName} described={described} ground={ground} framed={framed} />
       <OffViewButtons layout={layout} off={off} showAll={showAll} />
+      <BoxSpotMarks layout={layout} view={view} />
     </>
   );
 }

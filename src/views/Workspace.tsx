@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import type { BoxSpotFinder } from '../session/boxSearch.ts';
 import type { ClearSpots } from '../session/clearing.ts';
 import type { LibraryActions } from '../session/library.ts';
 import { useSession } from '../session/session.ts';
@@ -6,6 +7,7 @@ import { DrawingContext } from './pages/DrawingContext.ts';
 import { PageFrame } from './pages/PageFrame.tsx';
 import { Panel } from './panel/Panel.tsx';
 import { ActionsContext } from './parts/useActions.ts';
+import { BoxSpotsContext } from './parts/useBoxSpots.ts';
 import { ClearSpotsContext } from './parts/useClearSpots.ts';
 import { useRootTheme } from './parts/useRootTheme.ts';
 import { PlanBar } from './workspace/PlanBar.tsx';
@@ -15,12 +17,13 @@ import { VerdictNews } from './workspace/VerdictNews.tsx';
 interface WorkspaceProps {
   readonly actions: LibraryActions;
   readonly clearSpots: ClearSpots;
+  readonly boxSpots: BoxSpotFinder;
   /** The drawing of the open layout. */
   readonly plan: ReactNode;
 }
 
 /** The open layout: its plan always in view, its numbers and findings beside or below it; or one of its pages. */
-export function Workspace({ actions, clearSpots, plan }: WorkspaceProps) {
+export function Workspace({ actions, clearSpots, boxSpots, plan }: WorkspaceProps) {
   useRootTheme();
   const isOpen = useSession((state) => state.open !== null);
   const page = useSession((state) => state.page);
@@ -28,23 +31,25 @@ export function Workspace({ actions, clearSpots, plan }: WorkspaceProps) {
   return (
     <ActionsContext value={actions}>
       <ClearSpotsContext value={clearSpots}>
-        {page === null ? (
-          <div className="workspace">
-            <TopBar actions={actions} />
-            <main className="workspace-body">
-              <div className="plan-area">
-                <div className="plan-frame">{plan}</div>
-                <PlanBar />
-              </div>
-              <Panel />
-            </main>
-            <VerdictNews />
-          </div>
-        ) : (
-          <DrawingContext value={plan}>
-            <PageFrame key={page} name={page} />
-          </DrawingContext>
-        )}
+        <BoxSpotsContext value={boxSpots}>
+          {page === null ? (
+            <div className="workspace">
+              <TopBar actions={actions} />
+              <main className="workspace-body">
+                <div className="plan-area">
+                  <div className="plan-frame">{plan}</div>
+                  <PlanBar />
+                </div>
+                <Panel />
+              </main>
+              <VerdictNews />
+            </div>
+          ) : (
+            <DrawingContext value={plan}>
+              <PageFrame key={page} name={page} />
+            </DrawingContext>
+          )}
+        </BoxSpotsContext>
       </ClearSpotsContext>
     </ActionsContext>
   );

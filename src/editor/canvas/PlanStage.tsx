@@ -1,5 +1,6 @@
 import { useCallback } from 'react';
 import { Layer, Stage } from 'react-konva/es/ReactKonvaCore.js';
+import type { Box as CableBox } from '../../layout/cabling.ts';
 import type { FloorReport } from '../../report/floor.ts';
 import type { Finding } from '../../report/report.ts';
 import type { RingOfMic, RingPlace } from '../../report/ring.ts';
@@ -12,12 +13,15 @@ import type { Furniture } from '../labels/reserved.ts';
 import type { MicFocus } from '../move/micFocus.ts';
 import { type Palette, palettes } from '../palette.ts';
 import type { Outline } from '../pick/outline.ts';
+import { paintBoxDigits } from '../shapes/boxDigits.ts';
 import { paintContours } from '../shapes/contours.ts';
 import { paintDeck } from '../shapes/deck.ts';
 import type { Pen } from '../shapes/pen.ts';
 import { paintSwing } from '../shapes/swing.ts';
 import type { Handle } from '../tools/handles.ts';
 import { type KitView, kitToScreen } from '../view/kitView.ts';
+import type { View } from '../view/view.ts';
+import { BoxSpotsDrawing } from './BoxSpotsDrawing.tsx';
 import { Drawn } from './Drawn.tsx';
 import { FindingMark } from './FindingMark.tsx';
 import { FocusDrawing } from './FocusDrawing.tsx';
@@ -65,6 +69,7 @@ export function PlanStage(props: Props) {
       <Layer listening={false}>
         <DeckFrame view={view}>
           <Drawn paint={paintTheDeck} colours={colours} />
+          <BoxSpotsDrawing colours={colours} />
         </DeckFrame>
       </Layer>
       <Layer listening={false}>
@@ -90,6 +95,7 @@ export function PlanStage(props: Props) {
           focus={props.focus}
           marks={props.marks}
         />
+        <BoxDigits box={layout.box} view={view} colours={colours} />
         <Handles handles={props.handles} colours={colours} />
         {finding?.place && (
           <FindingMark
@@ -123,6 +129,17 @@ function Chosen({ open, zone, ring, asked, focus, preferences, colours }: Chosen
       )}
     </>
   );
+}
+
+interface BoxDigitsProps {
+  readonly box: CableBox;
+  readonly view: View;
+  readonly colours: Palette;
+}
+
+function BoxDigits({ box, view, colours }: BoxDigitsProps) {
+  const paint = useCallback((pen: Pen) => paintBoxDigits(pen, box, view), [box, view]);
+  return <Drawn paint={paint} colours={colours} />;
 }
 
 interface FloorProps {

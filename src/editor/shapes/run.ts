@@ -20,7 +20,7 @@ export function paintStretch(
   weight: RunWeight,
 ): void {
   const wide = Math.sqrt(cables);
-  const least = (weight === 'strong' ? STRONG : LEAST) * wide;
+  const least = Math.max(LEAST * wide, weight === 'strong' ? STRONG : 0);
   apart(pen, () => {
     pen.canvas.globalAlpha = weight === 'faint' ? 0.4 : 1;
     pen.canvas.lineCap = 'round';
@@ -38,7 +38,7 @@ export function paintBreakout(
   cables: number,
   weight: RunWeight,
 ): void {
-  const radius = Math.max(CABLE * Math.sqrt(cables), BREAKOUT * pen.px);
+  const radius = Math.max(0.6 * CABLE * Math.sqrt(cables), BREAKOUT * pen.px);
   apart(pen, () => {
     pen.canvas.globalAlpha = weight === 'faint' ? 0.4 : 1;
     traceDisc(pen, { x, y }, radius);

@@ -1,5 +1,7 @@
 import { numberInputs } from '../../layout/edit/inputs.ts';
+import { numberByCrossing } from '../../report/numberByCrossing.ts';
 import { edit } from '../../session/session.ts';
+import { BoxSpotFinder } from '../cables/BoxSpotFinder.tsx';
 import { CablingFields } from '../cables/CablingFields.tsx';
 import { RunList } from '../cables/RunList.tsx';
 import { RunTotals } from '../cables/RunTotals.tsx';
@@ -15,18 +17,29 @@ export function CablesSection() {
       <RunTotals />
       <RunList />
       {layout.mics.length > 0 && (
-        <div className="section-actions">
-          <button
-            type="button"
-            onClick={() => edit('Number the inputs', (from) => numberInputs(from))}
-          >
-            Number the inputs
-          </button>
+        <section className="group">
+          <h3>Number the inputs</h3>
+          <div className="buttons">
+            <button
+              type="button"
+              onClick={() => edit('Number the inputs', (from) => numberInputs(from))}
+            >
+              In festival order
+            </button>
+            <button
+              type="button"
+              onClick={() => edit('Number the inputs', (from) => numberByCrossing(from))}
+            >
+              For least crossing
+            </button>
+          </div>
           <p className="field-hint">
-            In the usual festival order: kick, snare, hi-hat, toms, cymbals, overheads.
+            Festival order: kick, snare, hi-hat, toms, cymbals, overheads. By the input list: in the
+            Patch section.
           </p>
-        </div>
+        </section>
       )}
+      <BoxSpotFinder />
       <CablingFields />
       <StockFields />
     </>
