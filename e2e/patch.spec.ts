@@ -46,6 +46,48 @@ test('the input list is put in order by hand, by keys and back to festival order
   await expect(names(page)).toHaveText([first, second, third, ...festival.slice(3)]);
 });
 
+test('a handle keeps the focus while its row goes on and on', async ({ page }) => {
+  await openPatch(page);
+  const [first = ''] = await names(page).allTextContents();
+  await page.getByRole('button', { name: /^Move channel 1,/ }).focus();
+  for (let place = 1; place <= 3; place += 1) {
+    await page.keyboard.press('ArrowDown');
+    await expect(names(page).nth(place)).toHaveText(first);
+  }
+  await page.keyboard.press('Home');
+  await expect(names(page).nth(0)).toHaveText(first);
+  await page.keyboard.press('End');
+  await expect(names(page).last()).toHaveText(first);
+});
+
+test('a channel gets another number, and its mic a second channel @portrait', async ({ page }) => {
+  await openPatch(page);
+  const row = (name: RegExp) => inputs(page).getByRole('button', { name });
+  await row(/^Channel 2/).click();
+  const number = page.getByLabel('Channel number', { exact: true });
+  await number.fill('20');
+  await number.press('Enter');
+  await expect(row(/^Channel 20\s*Snare/)).toBeVisible();
+  await expect(row(/^Channel 21\s*Hi-hat/)).toBeVisible();
+  await number.fill('1000');
+  await number.press('Enter');
+  await expect(page.getByText(/Allowed: 1 to 999\. Kept 20\./)).toBeVisible();
+
+  await page.getByRole('button', { name: 'Add a channel of this mic' }).click();
+  await row(/^Channel 21\s*Snare \(2\)/).click();
+  await page.getByLabel('Notes', { exact: true }).fill('Parallel compression');
+  await page.getByLabel('Notes', { exact: true }).press('Enter');
+  await expect(row(/Snare \(2\).*Parallel compression/)).toBeVisible();
+  const { text } = await downloaded(page, page.getByRole('button', { name: 'Input list as CSV' }));
+  expect(text).toMatch(/\r\n21,2,red,Snare \(2\),.*Parallel compression\r\n/);
+  await page.getByRole('tab', { name: 'Findings' }).click();
+  await expect(page.getByText('Box input 2 feeds 2 channels')).toBeVisible();
+  await page.getByRole('tab', { name: 'Patch' }).click();
+  await row(/^Channel 21/).click();
+  await page.getByRole('button', { name: 'Remove this channel' }).click();
+  await expect(row(/Snare \(2\)/)).toHaveCount(0);
+});
+
 test('a row is dragged by its handle to another place', async ({ page }) => {
   await openPatch(page);
   const [first = ''] = await names(page).allTextContents();
@@ -84,6 +126,14 @@ test('a split is added, and a plain Y says what it does', async ({ page }) => {
   await expect(page.getByText('Nothing is wrong with it.')).toBeVisible();
   await page.getByLabel('Kind').selectOption('y');
   await expect(page.getByText(/is split with a plain Y/)).toBeVisible();
+  await page.getByText('Mics', { exact: true }).last().click();
+  const source = page.getByLabel('Source impedance of the mics', { exact: true });
+  await source.fill('600');
+  await source.press('Enter');
+  await expect(page.getByText(/Less than five times its 600 Ω/)).toBeVisible();
+  await showPart(page, 'Pull');
+  await expect(page.getByText(/1 to 2|for legs of splits/).first()).toBeVisible();
+  await showPart(page, 'Splits');
   await page.getByRole('button', { name: 'Remove split' }).click();
   await expect(page.getByText('No signal is split.')).toBeVisible();
 });
@@ -112,6 +162,22 @@ test('what went out and is not back is missing', async ({ page }) => {
   const count = await ins.count();
   for (let left = count; left > 0; left -= 1) await ins.first().click();
   await expect(page.getByText('Everything that went out is back.')).toBeVisible();
+});
+
+test('spares have a rule for all, and another for one kind', async ({ page }) => {
+  await openPatch(page, 'Pull');
+  const lines = page.getByRole('list', { name: 'Pull list' });
+  const clips = lines.getByRole('listitem').filter({ hasText: 'Rim clip' });
+  await expect(clips).toContainText('1 spare');
+  await page.getByText('Spares', { exact: true }).first().click();
+  await page.getByLabel('Another rule for').selectOption({ label: 'Rim clip' });
+  await page.getByRole('button', { name: 'Add rule' }).click();
+  const least = page.getByLabel('At least, rim clip', { exact: true });
+  await least.fill('4');
+  await least.press('Enter');
+  await expect(clips).toContainText('4 spare');
+  await page.getByRole('button', { name: /^As all others.*Rim clip/ }).click();
+  await expect(clips).toContainText('1 spare');
 });
 
 test('the tables leave the app as CSV with names that say which', async ({ page }) => {

@@ -25,7 +25,10 @@ export interface InputRow {
   /** Of the channel. */
   readonly id: Id;
   readonly channel: number;
+  /** Whether the channel's number was set by hand. */
+  readonly isNumbered: boolean;
   readonly mic: Id;
+  /** Of the mic; a second channel of it has `(2)` behind it. */
   readonly name: string;
   /** The numbered input of the box; null: not plugged. */
   readonly input: number | null;
@@ -87,8 +90,9 @@ export function inputList(
       {
         id: channel.id,
         channel: numbers[index] ?? 0,
+        isNumbered: channel.number !== null,
         mic: mic.id,
-        name: mic.name,
+        name: nameOfRow(mic.name, copyOf(channel, channels)),
         input: mic.input,
         source: pickup.source,
         hears: mic.hears,
@@ -107,6 +111,17 @@ export function inputList(
     ];
   });
 }
+
+/** 1 for a mic's own channel, 2 for the next of that mic, and so on. */
+const copyOf = ({ id, mic }: Channel, channels: readonly Channel[]): number =>
+  id === mic
+    ? 1
+    : 2 +
+      channels
+        .filter((each) => each.mic === mic && each.id !== mic)
+        .findIndex((each) => each.id === id);
+
+const nameOfRow = (name: string, copy: number): string => (copy === 1 ? name : `${name} (${copy})`);
 
 const chosen = <T>(set: T | null, start: T): Chosen<T> => ({
   value: set ?? start,

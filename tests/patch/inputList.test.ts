@@ -101,3 +101,18 @@ describe('input list', () => {
     expect(rowOf(rows, 'hat-2').supplies).toBe(1);
   });
 });
+
+it('tells a mic’s further channels from its first, and which numbers were set by hand', () => {
+  const channels = [
+    { ...plainChannel('kick-b', 'mic-kick-in'), number: 33 },
+    plainChannel('kick-c', 'mic-kick-in'),
+  ];
+  const rows = rowsOf(demoWithMore, patchWith({ channels }));
+  const kick = rows.filter(({ mic }) => mic === 'mic-kick-in');
+  const name = demoWithMore.mics.find(({ id }) => id === 'mic-kick-in')?.name;
+  expect(kick.map((row) => [row.name, row.channel, row.isNumbered])).toEqual([
+    [name, 1, false],
+    [`${name} (2)`, 33, true],
+    [`${name} (3)`, 34, false],
+  ]);
+});

@@ -4,7 +4,7 @@ import type { Layout } from '../../layout/layout.ts';
 import type { PullItem, PullKind } from '../../layout/patch.ts';
 import type { LengthUnit } from '../../units/lengthText.ts';
 import { isSameItem } from '../pull/pullItem.ts';
-import type { PullLine } from '../pull/pullList.ts';
+import { type PullLine, SPLIT_LEG } from '../pull/pullList.ts';
 import type { StrikeLine } from '../pull/ticks.ts';
 import { longNumber, longUnit } from './cellWords.ts';
 import type { Table } from './toCsv.ts';
@@ -25,6 +25,9 @@ const KINDS: Readonly<Record<PullKind, string>> = {
   yLead: 'Y lead',
   tape: 'Gaffer tape, roll',
 };
+
+/** What a kind of things is called. */
+export const pullKindWords = (kind: PullKind): string => KINDS[kind];
 
 /** The pull list with its ticks as a table; what went out and is no longer on the list stands at its end. */
 export const pullTable = (
@@ -59,6 +62,7 @@ function whichWords(
       return STAND_CLASSES.find(({ standClass }) => standClass === which)?.name ?? which;
     case 'cable':
     case 'tail':
+      if (which === SPLIT_LEG) return 'for legs of splits, length by eye';
       return lengthWords(which, layout.units);
     case 'box':
       return `${which} inputs`;

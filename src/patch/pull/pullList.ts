@@ -20,6 +20,9 @@ export interface PullNeeds {
   readonly sandbags: number;
 }
 
+/** Cables whose length the plan does not know: from a splitter to where its legs go. */
+export const SPLIT_LEG = 'splitLeg';
+
 type PullSettings = Pick<PatchSettings, 'splits' | 'spares' | 'tapeRolls'>;
 
 /**
@@ -27,7 +30,8 @@ type PullSettings = Pick<PatchSettings, 'splits' | 'spares' | 'tapeRolls'>;
  *
  * P1 Each mic counts by class. One on a clip takes a rim clip by material, one on a stand a mic holder and a stand by class.
  * P2 With mics go one box with its tail, unless the tail has no length. Each split takes a splitter by its number of legs, a
- *    plain Y a Y lead.
+ *    plain Y a Y lead. Every leg of a splitter takes one cable more, of a Y lead every leg to another place: how long, only
+ *    the stage tells.
  * P3 The parts of stands are those of the stands taken, spare ones included: every stand has a base, those with a boom a boom,
  *    those whose class has one a counterweight.
  * P4 Spares by rule; parts have those of their stands.
@@ -60,6 +64,8 @@ export function pullList(
   }
   for (const { kind, legs } of splits) {
     count(kind === 'y' ? 'yLead' : 'splitter', String(legs.length));
+    const ends = kind === 'y' ? legs.filter(({ to }) => to === 'other') : legs;
+    count('cable', SPLIT_LEG, ends.length);
   }
   count('sandbag', '', sandbags);
   count('tape', '', tapeRolls);

@@ -1,10 +1,17 @@
+import { freshId } from '../../layout/edit/ids.ts';
 import { changePatch } from '../../layout/edit/patch.ts';
 import type { Layout } from '../../layout/layout.ts';
 import { channelSchema } from '../../layout/patch.ts';
-import { type ChannelChange, changeChannel } from '../../patch/channels/editChannels.ts';
+import {
+  addChannel,
+  type ChannelChange,
+  changeChannel,
+  removeChannel,
+} from '../../patch/channels/editChannels.ts';
 import type { InputRow } from '../../patch/inputList.ts';
+import { edit } from '../../session/session.ts';
 import { CheckField } from '../fields/CheckField.tsx';
-import { DECIBELS, HERTZ } from '../fields/measure.ts';
+import { COUNT, DECIBELS, HERTZ } from '../fields/measure.ts';
 import { NumberField } from '../fields/NumberField.tsx';
 import { limitsOf } from '../fields/reading.ts';
 import { SelectField } from '../fields/SelectField.tsx';
@@ -12,7 +19,7 @@ import { TextField } from '../fields/TextField.tsx';
 import { chosenOf, INSERT_OPTIONS } from './patchChoices.ts';
 import { editPatch, useFestivalMics } from './usePatch.ts';
 
-const { highPass: highPassField, pad: padField } = channelSchema.shape;
+const { number: numberField, highPass: highPassField, pad: padField } = channelSchema.shape;
 
 /** What can be set on a channel. */
 export function ChannelFields({ row }: { readonly row: InputRow }) {
@@ -22,9 +29,11 @@ export function ChannelFields({ row }: { readonly row: InputRow }) {
     changePatch(layout, (from) => changeChannel(from, mics, id, change));
   const set = (label: string, change: ChannelChange) =>
     editPatch(`${name}: ${label}`, (from) => changeChannel(from, mics, id, change));
-  const byHand = [phantom, polarity, highPass, pad, insert].some((value) => value.byHand);
+  const byHand =
+    row.isNumbered || [phantom, polarity, highPass, pad, insert].some((value) => value.byHand);
   return (
     <div className="line-more channel-fields">
+      <ChannelNumber row={row} />
       <CheckField
         label="48 V"
         checked={phantom.value}
@@ -75,6 +84,7 @@ export function ChannelFields({ row }: { readonly row: InputRow }) {
           type="button"
           onClick={() =>
             set('as usual', {
+              number: null,
               phantom: null,
               polarity: null,
               highPass: null,
@@ -86,6 +96,57 @@ export function ChannelFields({ row }: { readonly row: InputRow }) {
           All as usual
         </button>
       )}
+      <ChannelCopies row={row} />
     </div>
+  );
+}
+
+function ChannelNumber({ row: { id, name, channel } }: { readonly row: InputRow }) {
+  const mics = useFestivalMics();
+  return (
+    <>
+      <NumberField
+        label="Channel number"
+        step={`${name}: channel number`}
+        value={channel}
+        measure={COUNT}
+        limits={limitsOf(numberField.unwrap())}
+        apply={(layout, number) =>
+          changePatch(layout, (from) => changeChannel(from, mics, id, { number }))
+        }
+      />
+      <p className="field-hint">The rows below count on from it.</p>
+    </>
+  );
+}
+
+/** One more channel of the same mic, or off with it. */
+function ChannelCopies({ row }: { readonly row: InputRow }) {
+  const mics = useFestivalMics();
+  const { id, mic, name } = row;
+  if (id !== mic) {
+    return (
+      <button
+        type="button"
+        className="danger"
+        onClick={() => editPatch(`Remove ${name}`, (from) => removeChannel(from, id))}
+      >
+        Remove this channel
+      </button>
+    );
+  }
+  return (
+    <button
+      type="button"
+      onClick={() =>
+        edit(`Second channel of ${name}`, (layout) =>
+          changePatch(layout, (from) =>
+            addChannel(from, mics, mic, freshId(layout, `${mic}-channel-2`)),
+          ),
+        )
+      }
+    >
+      Add a channel of this mic
+    </button>
   );
 }

@@ -1,9 +1,7 @@
 import { useState } from 'react';
-import { setInput } from '../../layout/edit/mics.ts';
 import type { Id } from '../../layout/fields.ts';
 import { moveChannel, orderByFestival } from '../../patch/channels/editChannels.ts';
-import type { InputRow } from '../../patch/inputList.ts';
-import { plugByList } from '../../patch/plugByList.ts';
+import { numberInputs } from '../../report/numberInputs.ts';
 import type { PatchReport } from '../../report/patch.ts';
 import { edit } from '../../session/session.ts';
 import { usePanel } from '../panel/usePanel.ts';
@@ -12,12 +10,6 @@ import { StyleField } from '../sound/StyleField.tsx';
 import { InputLine } from './InputLine.tsx';
 import { editPatch, useFestivalMics } from './usePatch.ts';
 import { useReorder } from './useReorder.ts';
-
-/** Box inputs numbered as the list is. */
-const plugInOrder = (rows: readonly InputRow[]): void =>
-  edit('Plug the box in this order', (layout) =>
-    [...plugByList(rows)].reduce((plugged, [mic, input]) => setInput(plugged, mic, input), layout),
-  );
 
 /** The input list: one line for each channel, in an order that can be changed by hand. */
 export function InputList({ patch }: { readonly patch: PatchReport }) {
@@ -68,7 +60,11 @@ export function InputList({ patch }: { readonly patch: PatchReport }) {
             ? 'In festival order: kick, snare, hi-hat, toms, cymbals, overheads.'
             : 'In the order set by hand.'}
         </p>
-        <button type="button" disabled={rows.length === 0} onClick={() => plugInOrder(rows)}>
+        <button
+          type="button"
+          disabled={rows.length === 0}
+          onClick={() => edit('Plug the box in this order', numberInputs)}
+        >
           Plug the box in this order
         </button>
       </div>

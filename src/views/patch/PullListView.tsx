@@ -1,6 +1,4 @@
-import { changePatch } from '../../layout/edit/patch.ts';
 import type { Layout } from '../../layout/layout.ts';
-import { patchSchema, spareRule } from '../../layout/patch.ts';
 import { pullWords } from '../../patch/csv/pullTable.ts';
 import {
   clearTicks,
@@ -10,12 +8,9 @@ import {
   tickAllOut,
 } from '../../patch/pull/ticks.ts';
 import type { PatchReport } from '../../report/patch.ts';
-import { COUNT, PERCENT } from '../fields/measure.ts';
-import { NumberField } from '../fields/NumberField.tsx';
-import { limitsOf } from '../fields/reading.ts';
-import { Group } from '../parts/Group.tsx';
 import { useOpen } from '../parts/useOpen.ts';
 import { counted, listed } from '../words/nameOf.ts';
+import { SpareFields } from './SpareFields.tsx';
 import { editPatch } from './usePatch.ts';
 
 /** Sorts of missing things that are named one by one above the list. */
@@ -121,47 +116,5 @@ function PullLineView({ line, spare }: { readonly line: StrikeLine; readonly spa
         </button>
       </span>
     </li>
-  );
-}
-
-function SpareFields() {
-  const { spares, tapeRolls } = useOpen().layout.patch;
-  return (
-    <Group title="Spares" folded>
-      <NumberField
-        label="Spares"
-        step="Spares"
-        value={spares.usual.percent}
-        measure={PERCENT}
-        limits={limitsOf(spareRule.shape.percent)}
-        apply={(layout, percent) =>
-          changePatch(layout, (from) => ({
-            ...from,
-            spares: { ...from.spares, usual: { ...from.spares.usual, percent } },
-          }))
-        }
-      />
-      <NumberField
-        label="At least, of each sort"
-        step="Least spares"
-        value={spares.usual.least}
-        measure={COUNT}
-        limits={limitsOf(spareRule.shape.least)}
-        apply={(layout, least) =>
-          changePatch(layout, (from) => ({
-            ...from,
-            spares: { ...from.spares, usual: { ...from.spares.usual, least } },
-          }))
-        }
-      />
-      <NumberField
-        label="Rolls of gaffer tape"
-        step="Gaffer tape"
-        value={tapeRolls}
-        measure={COUNT}
-        limits={limitsOf(patchSchema.shape.tapeRolls)}
-        apply={(layout, rolls) => changePatch(layout, (from) => ({ ...from, tapeRolls: rolls }))}
-      />
-    </Group>
   );
 }

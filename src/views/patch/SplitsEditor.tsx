@@ -1,11 +1,15 @@
 import { useState } from 'react';
 import { freshId } from '../../layout/edit/ids.ts';
 import { changePatch } from '../../layout/edit/patch.ts';
-import type { Split } from '../../layout/patch.ts';
+import { patchSchema, type Split } from '../../layout/patch.ts';
 import { addLeg, addSplit, changeSplit, removeSplit } from '../../patch/splits/editSplits.ts';
 import { usualLeg, usualSplit } from '../../patch/splits/split.ts';
 import { edit } from '../../session/session.ts';
+import { OHMS } from '../fields/measure.ts';
+import { NumberField } from '../fields/NumberField.tsx';
+import { limitsOf } from '../fields/reading.ts';
 import { SelectField } from '../fields/SelectField.tsx';
+import { Group } from '../parts/Group.tsx';
 import { useOpen } from '../parts/useOpen.ts';
 import { findingWords } from '../words/findingWords.ts';
 import { nameOf } from '../words/nameOf.ts';
@@ -42,6 +46,7 @@ export function SplitsEditor() {
         <SplitCard key={split.id} split={split} />
       ))}
       {layout.patch.splits.length === 0 && <p className="empty">No signal is split.</p>}
+      <MicImpedance />
       {of !== undefined && (
         <section className="group">
           <h3>New split</h3>
@@ -52,6 +57,27 @@ export function SplitsEditor() {
         </section>
       )}
     </>
+  );
+}
+
+/** What the loads of splits are reckoned against. */
+function MicImpedance() {
+  const { micImpedance } = useOpen().layout.patch;
+  return (
+    <Group
+      title="Mics"
+      hint="The source impedance of a mic stands in its data sheet; 150 to 200 Ω is usual for stage mics."
+      folded
+    >
+      <NumberField
+        label="Source impedance of the mics"
+        step="Source impedance"
+        value={micImpedance}
+        measure={{ ...OHMS, step: () => 50 }}
+        limits={limitsOf(patchSchema.shape.micImpedance)}
+        apply={(layout, ohms) => changePatch(layout, (from) => ({ ...from, micImpedance: ohms }))}
+      />
+    </Group>
   );
 }
 

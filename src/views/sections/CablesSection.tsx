@@ -1,5 +1,5 @@
-import { numberInputs } from '../../layout/edit/inputs.ts';
 import { numberByCrossing } from '../../report/numberByCrossing.ts';
+import { numberInputs } from '../../report/numberInputs.ts';
 import { edit } from '../../session/session.ts';
 import { BoxSpotFinder } from '../cables/BoxSpotFinder.tsx';
 import { CablingFields } from '../cables/CablingFields.tsx';
@@ -24,7 +24,7 @@ export function CablesSection() {
               type="button"
               onClick={() => edit('Number the inputs', (from) => numberInputs(from))}
             >
-              In festival order
+              By the input list
             </button>
             <button
               type="button"
@@ -34,8 +34,7 @@ export function CablesSection() {
             </button>
           </div>
           <p className="field-hint">
-            Festival order: kick, snare, hi-hat, toms, cymbals, overheads. By the input list: in the
-            Patch section.
+            The input list stands in Patch: festival order, unless another was set by hand.
           </p>
         </section>
       )}

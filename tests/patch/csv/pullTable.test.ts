@@ -33,6 +33,16 @@ describe('the pull list as CSV', () => {
     expect(records).toContainEqual(['Mic', 'Side-address condenser', '2', '1', '3', '3', '0', '3']);
     expect(records).toContainEqual(['Stand', 'Tall tripod boom', '2', '1', '3', '3', '0', '3']);
     expect(records).toContainEqual(['Mic cable', '7.5 m', '6', '1', '7', '7', '0', '7']);
+    expect(records).toContainEqual([
+      'Mic cable',
+      'for legs of splits, length by eye',
+      '2',
+      '1',
+      '3',
+      '3',
+      '0',
+      '3',
+    ]);
     expect(records).toContainEqual(['Drum sub-box', '8 inputs', '1', '0', '1', '1', '0', '1']);
     expect(records).toContainEqual(['Multicore tail', '15 m', '1', '0', '1', '1', '0', '1']);
     expect(records).toContainEqual(['Splitter', '1 to 2', '1', '1', '2', '2', '0', '2']);

@@ -42,6 +42,7 @@ describe('pull list', () => {
       'sandbag : 2 + 0',
       'cable 3000: 3 + 1',
       'cable 5000: 6 + 1',
+      'cable splitLeg: 3 + 1',
       'box 12: 1 + 0',
       'tail 15000: 1 + 0',
       'splitter 2: 1 + 1',

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { DEFAULT_PATCH } from '../../../src/layout/patch.ts';
-import { sparesFor } from '../../../src/patch/pull/spares.ts';
+import { setSpares, sparesFor } from '../../../src/patch/pull/spares.ts';
 
 const rule = (percent: number, least: number) => ({ usual: { percent, least }, byKind: {} });
 
@@ -50,5 +50,27 @@ describe('P4 spares', () => {
         },
       ),
     );
+  });
+});
+
+describe('setting a rule of spares', () => {
+  const own = { percent: 50, least: 2 };
+
+  it('for one kind leaves all others, and null gives it back to the rule of all', () => {
+    const set = setSpares(DEFAULT_PATCH, 'cable', own);
+    expect(sparesFor(10, 'cable', set.spares)).toBe(5);
+    expect(sparesFor(10, 'mic', set.spares)).toBe(1);
+    expect(setSpares(set, 'cable', null)).toEqual(DEFAULT_PATCH);
+    const all = setSpares(DEFAULT_PATCH, null, own);
+    expect(sparesFor(10, 'mic', all.spares)).toBe(5);
+    expect(sparesFor(1, 'box', all.spares)).toBe(0);
+  });
+
+  it('without effect is the same object', () => {
+    expect(setSpares(DEFAULT_PATCH, 'cable', null)).toBe(DEFAULT_PATCH);
+    expect(setSpares(DEFAULT_PATCH, null, null)).toBe(DEFAULT_PATCH);
+    expect(setSpares(DEFAULT_PATCH, null, DEFAULT_PATCH.spares.usual)).toBe(DEFAULT_PATCH);
+    const set = setSpares(DEFAULT_PATCH, 'cable', own);
+    expect(setSpares(set, 'cable', { ...own })).toBe(set);
   });
 });
