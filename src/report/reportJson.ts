@@ -3,6 +3,7 @@ import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
 import type { Side } from '../player/hands.ts';
 import type { MicPart } from '../rig/placed.ts';
+import { type PatchJson, patchJson } from './patchJson.ts';
 import type { FindingCode, Report, RunRow, Severity } from './report.ts';
 import { type SignOffJson, signOffJson } from './signOffJson.ts';
 import { type SoundJson, soundJson } from './soundJson.ts';
@@ -52,6 +53,7 @@ export interface ReportJson {
   /** Worst first. */
   readonly findings: readonly FindingJson[];
   readonly signOff: SignOffJson;
+  readonly patch: PatchJson;
   readonly sound: SoundJson;
 }
 
@@ -164,6 +166,7 @@ export function reportJson(layout: Layout, report: Report): ReportJson {
       numbers: Object.fromEntries(Object.entries(numbers).map(([name, n]) => [name, finite(n)])),
     })),
     signOff: signOffJson(layout, report.signOff),
+    patch: patchJson(layout, report),
     sound: soundJson(layout, report),
   };
 }
