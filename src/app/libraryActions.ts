@@ -13,6 +13,7 @@ import { newLayoutId } from '../storage/ids.ts';
 import type { StoragePort } from '../storage/port.ts';
 import type { Autosave } from './autosave.ts';
 import { boundedName, copyName } from './copyName.ts';
+import { historyActions } from './historyActions.ts';
 import { playersIn } from './playersIn.ts';
 import type { Workbench } from './workbench.ts';
 
@@ -68,6 +69,7 @@ export function libraryActions(around: LibrarySurroundings): LibraryActions {
         await workbench.storeNew(read.layout);
         return { ok: true, id: read.layout.id };
       }),
+    history: historyActions(around),
     players: () => playersIn(around.storage, workbench.openNow()?.id),
     resolveConflict: (choice) =>
       inTurn(() =>

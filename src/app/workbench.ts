@@ -35,6 +35,10 @@ export class Workbench {
     return needed(await this.#storage.load(id));
   }
 
+  async loadRevision(id: Id, revision: number): Promise<Loaded> {
+    return needed(await this.#storage.loadRevision(id, revision));
+  }
+
   async open(id: Id): Promise<void> {
     if (this.openNow()?.id === id) return;
     await this.leave();

@@ -48,6 +48,30 @@ export type ImportOutcome =
       readonly problems: readonly { readonly path: string; readonly message: string }[];
     };
 
+/** One revision of the open layout. Times are milliseconds since 1970. */
+export interface HistoryRow {
+  readonly revision: number;
+  readonly at: number;
+  /** Empty when nobody named it. */
+  readonly name: string;
+  /** Who signed it off; null when no new sign-off came with it. */
+  readonly signed: string | null;
+  /** `holds`: what is open now; `aside`: the last one of another tablet's line. */
+  readonly tip: 'holds' | 'aside' | null;
+}
+
+/** What screens ask of the history of the open layout. */
+export interface HistoryActions {
+  /** Saves what is open, and tells every revision, the last one first. */
+  list(): Promise<readonly HistoryRow[]>;
+  /** A revision as it was. */
+  read(revision: number): Promise<Layout>;
+  /** Gives a revision a name; the empty one takes it away. */
+  name(revision: number, name: string): Promise<void>;
+  /** Another tablet's line is dealt with; its revisions stay. */
+  settle(revision: number): Promise<void>;
+}
+
 /** What screens ask of the library. The app connects it to storage; screens never touch storage themselves. */
 export interface LibraryActions {
   /** Opens a stored layout in the session. */
@@ -56,7 +80,7 @@ export interface LibraryActions {
   create(layout: Layout): Promise<void>;
   duplicate(id: Id): Promise<void>;
   rename(id: Id, name: string): Promise<void>;
-  /** Removes a layout; `restore` brings it back until the page is closed. */
+  /** Removes a layout; `restore` brings it back for 30 days. */
   remove(id: Id): Promise<void>;
   restore(id: Id): Promise<void>;
   /** Leaves the open layout, saved, and shows the list. */
@@ -74,6 +98,7 @@ export interface LibraryActions {
   players(): Promise<readonly Player[]>;
   /** After a conflict: keep this tab's work as a copy of its own, or take the other tab's. */
   resolveConflict(choice: 'keep-mine-as-copy' | 'take-theirs'): Promise<void>;
+  readonly history: HistoryActions;
   /** Asks the browser to keep the data; its answer. */
   askToKeep(): Promise<boolean>;
   /** Saves, then lets the waiting new version take over. */

@@ -389,3 +389,34 @@ describe('a new version', () => {
     expect(updates).toEqual([]);
   });
 });
+
+describe('the history of the open layout', () => {
+  it('tells every revision, the last one first, what is unsaved included', async () => {
+    const { actions } = tab();
+    await actions.create(sample('one', 'A1'));
+    edit('Rename', rename('A2'));
+    const points = await actions.history.list();
+    expect(points.map(({ revision, tip }) => [revision, tip])).toEqual([
+      [2, 'holds'],
+      [1, null],
+    ]);
+    expect((await actions.history.read(1)).name).toBe('A1');
+    await expect(actions.history.read(9)).rejects.toThrow('not here any more');
+  });
+
+  it('names a point, in 80 characters at most', async () => {
+    const { actions } = tab();
+    await actions.create(sample('one'));
+    await actions.history.name(1, ` ${'x'.repeat(99)} `);
+    expect((await actions.history.list())[0]?.name).toBe('x'.repeat(80));
+    await expect(actions.history.name(9, 'Gone')).rejects.toThrow('not here any more');
+  });
+
+  it('says that no layout is open, and what the storage refused', async () => {
+    const { actions, breakDown } = tab();
+    await expect(actions.history.list()).rejects.toThrow('no layout is open');
+    await actions.create(sample('one'));
+    breakDown();
+    await expect(actions.history.list()).rejects.toThrow('No storage today.');
+  });
+});

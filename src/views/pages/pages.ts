@@ -10,6 +10,11 @@ export interface PageEntry {
 }
 
 const entries: Readonly<Record<PageName, PageEntry>> = {
+  history: {
+    title: 'History',
+    about: 'Earlier points of this layout: look, compare, bring back',
+    Page: lazy(async () => ({ default: (await import('../history/HistoryPage.tsx')).HistoryPage })),
+  },
   'hand-over': {
     title: 'Hand over',
     about: 'Give this layout to another tablet',

@@ -16,6 +16,11 @@ export function changedWords(at: number, now: number): string {
   const daysAgo = dayNumber(now) - dayNumber(at);
   if (daysAgo === 0) return `today ${clockWords(at)}`;
   if (daysAgo === 1) return `yesterday ${clockWords(at)}`;
+  return dayWords(at);
+}
+
+/** A day as `2026-03-01`. */
+export function dayWords(at: number): string {
   const time = new Date(at);
   return `${time.getFullYear()}-${two(time.getMonth() + 1)}-${two(time.getDate())}`;
 }

@@ -1,0 +1,85 @@
+import type { Page } from '@playwright/test';
+import { renameAndSave, savedSign, startLayout } from './support/layouts.ts';
+import { expect, test } from './support/test.ts';
+
+const points = (page: Page) => page.locator('.history-points .line-button');
+
+async function openHistory(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Pages', exact: true }).click();
+  await page.getByRole('button', { name: /^History/ }).click();
+  await expect(page.getByRole('heading', { level: 1, name: 'History' })).toBeVisible();
+}
+
+/** The field of the snare's height, in its details. */
+async function snareHeight(page: Page) {
+  await page.getByRole('tab', { name: 'Kit' }).click();
+  await page.locator('.line-name').getByText('Snare', { exact: true }).click();
+  return page.getByLabel('Height of the head', { exact: true });
+}
+
+/** Types a height for the snare, and waits until it is stored. */
+async function raiseSnare(page: Page, height: string): Promise<void> {
+  const field = await snareHeight(page);
+  await field.fill(height);
+  await field.press('Enter');
+  await expect(savedSign(page)).toHaveText(/^Saved \d/);
+}
+
+test('an earlier point is looked at, compared in mm, and brought back as a new one @portrait', async ({
+  page,
+}) => {
+  await startLayout(page);
+  await raiseSnare(page, '700');
+  await raiseSnare(page, '750');
+  await openHistory(page);
+  await expect(page).toHaveURL(/\/history$/);
+  await expect(points(page)).toHaveCount(3);
+  await expect(points(page).first()).toContainText('As it is now');
+  await points(page).nth(1).click();
+  await expect(page.getByRole('heading', { name: /^As it was/ })).toBeVisible();
+  const changes = page.locator('.history-changes');
+  await expect(changes).toContainText('Snare: moved 50 mm');
+  await changes.getByLabel('From this point to').selectOption({ index: 1 });
+  await expect(changes).toContainText(/Snare: moved \d+ mm/);
+  await expect(changes).not.toContainText('Snare: moved 50 mm');
+  await page.getByRole('button', { name: 'Bring it back' }).click();
+  await expect(page.getByText('is open again, as a new point.')).toBeVisible();
+  await expect(points(page)).toHaveCount(4);
+  await page.getByRole('button', { name: 'Plan', exact: true }).click();
+  const field = await snareHeight(page);
+  await expect(field).toHaveValue('700');
+  await page.getByRole('button', { name: /^Undo/ }).click();
+  await expect(field).toHaveValue('750');
+});
+
+test('looking at a point changes nothing, whatever one does after it', async ({ page }) => {
+  await startLayout(page);
+  await raiseSnare(page, '700');
+  await raiseSnare(page, '750');
+  await openHistory(page);
+  await points(page).last().click();
+  await expect(page.getByRole('heading', { name: /^As it was/ })).toBeVisible();
+  await page.getByRole('button', { name: 'Plan', exact: true }).click();
+  await expect(await snareHeight(page)).toHaveValue('750');
+  await page.reload();
+  await openHistory(page);
+  await expect(points(page)).toHaveCount(3);
+});
+
+test('a point is named by hand, and the name stays', async ({ page }) => {
+  await startLayout(page);
+  await renameAndSave(page, 'Town hall');
+  await openHistory(page);
+  await page.getByRole('button', { name: 'Name this point' }).click();
+  const dialog = page.getByRole('dialog');
+  await dialog.getByLabel('Name').fill('Before the show');
+  await dialog.getByRole('button', { name: 'Keep the name' }).click();
+  await expect(points(page).first()).toContainText('“Before the show”');
+  await page.getByRole('button', { name: 'Plan', exact: true }).click();
+  await raiseSnare(page, '720');
+  await page.reload();
+  await openHistory(page);
+  await expect(points(page).nth(1)).toContainText('“Before the show”');
+  await page.getByLabel('Only named and signed points').check();
+  await expect(points(page)).toHaveCount(2);
+});

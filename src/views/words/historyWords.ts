@@ -1,0 +1,22 @@
+import type { HistoryRow } from '../../session/library.ts';
+import { clockWords, dayWords } from './timeWords.ts';
+
+/** What kind of point it is: `Signed off by Jo`, `“Sound check”`, `Automatic`. */
+export function pointKindWords({ name, signed, tip }: HistoryRow): string {
+  const parts = [
+    ...(name === '' ? [] : [`“${name}”`]),
+    ...(signed === null ? [] : [`Signed off by ${signed}`]),
+    ...(tip === 'aside' ? ['From another tablet'] : []),
+  ];
+  return parts.length > 0 ? parts.join(', ') : 'Automatic';
+}
+
+/** A point by its moment: `2026-03-01 14:32:05`. */
+export const momentWords = (at: number): string =>
+  `${dayWords(at)} ${clockWords(at)}:${String(new Date(at).getSeconds()).padStart(2, '0')}`;
+
+/** A point in a sentence: `“Sound check” of 2026-03-01 14:32:05`. */
+export const pointWords = (row: HistoryRow): string =>
+  row.name === ''
+    ? `the point of ${momentWords(row.at)}`
+    : `“${row.name}” of ${momentWords(row.at)}`;

@@ -1,0 +1,20 @@
+import { expect, it } from 'vitest';
+import { momentWords, pointKindWords, pointWords } from '../../../src/views/words/historyWords.ts';
+
+const row = { revision: 3, at: new Date(2026, 6, 11, 9, 5, 7).getTime() };
+const plain = { ...row, name: '', signed: null, tip: null } as const;
+
+it('says what kind of point it is', () => {
+  expect(pointKindWords(plain)).toBe('Automatic');
+  expect(pointKindWords({ ...plain, tip: 'holds' })).toBe('Automatic');
+  expect(pointKindWords({ ...plain, name: 'Sound check', signed: 'Drummer' })).toBe(
+    '“Sound check”, Signed off by Drummer',
+  );
+  expect(pointKindWords({ ...plain, tip: 'aside' })).toBe('From another tablet');
+});
+
+it('names a point by its moment, to the second', () => {
+  expect(momentWords(row.at)).toBe('2026-07-11 09:05:07');
+  expect(pointWords(plain)).toBe('the point of 2026-07-11 09:05:07');
+  expect(pointWords({ ...plain, name: 'Show' })).toBe('“Show” of 2026-07-11 09:05:07');
+});
