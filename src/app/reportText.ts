@@ -5,7 +5,7 @@ import { kitChangeLines } from '../views/words/changeWords.ts';
 import { clearancePlace, clearanceWords } from '../views/words/clearanceWords.ts';
 import { findingWords } from '../views/words/findingWords.ts';
 import { counted, nameOf } from '../views/words/nameOf.ts';
-import { runPartWords, runWords } from '../views/words/runWords.ts';
+import { cableSumWords, runPartWords, runWords } from '../views/words/runWords.ts';
 import { signedByWords, signOffStateWords } from '../views/words/signOffWords.ts';
 import { type Verdict, verdictWord } from '../views/words/verdictWords.ts';
 
@@ -56,13 +56,14 @@ function clearanceLines(layout: Layout, { clearances }: Report): string[] {
     });
 }
 
-function runLines(layout: Layout, { runs, totals }: Report): string[] {
+function runLines(layout: Layout, report: Report): string[] {
+  const { runs, totals, loom } = report;
   if (runs.length === 0) return [];
   const long = (length: number) => showLongLength(length, layout.units);
-  const stock = totals.stock.map(({ length, count }) => `${count} of ${long(length)}`);
   return [
     ...runs.flatMap((run) => [`  ${runWords(run, layout)}`, `          ${partsOf(run, long)}`]),
-    `  Total ${long(totals.cable)}, longest ${long(totals.longest)}; cables: ${stock.join(', ') || 'none'}`,
+    `  Total ${long(totals.cable)}, longest ${long(totals.longest)}, by the loom ${long(totals.extra)}; lines on the floor ${long(loom.laid)}`,
+    `  ${cableSumWords(report, layout)}`,
   ];
 }
 

@@ -1,16 +1,13 @@
-import { showCableLength, showLongLength } from '../../units/lengthText.ts';
+import { showLongLength } from '../../units/lengthText.ts';
 import { useOpen } from '../parts/useOpen.ts';
-import { counted, listed, nameOf } from '../words/nameOf.ts';
-import { missingWords } from '../words/runWords.ts';
+import { capitalised, counted, listed, nameOf } from '../words/nameOf.ts';
+import { missingWords, takenWords } from '../words/runWords.ts';
 
 /** All runs together: cable laid, what the loom makes of it, which stock cables they take and which are missing. */
 export function RunTotals() {
   const { layout, report } = useOpen();
   const { totals, stock, loom, runs } = report;
   const long = (length: number) => showLongLength(length, layout.units);
-  const taken = totals.stock
-    .map(({ length, count }) => `${count} × ${showCableLength(length, layout.units)}`)
-    .join(', ');
   const noWay = runs.filter(({ through }) => through.length > 0);
   return (
     <>
@@ -41,7 +38,7 @@ export function RunTotals() {
         </div>
         <div className="total-wide">
           <dt>Stock cables taken</dt>
-          <dd>{taken === '' ? 'None' : taken}</dd>
+          <dd>{capitalised(takenWords(report, layout))}</dd>
         </div>
         {stock.missing.length > 0 && (
           <div className="total-wide struck">

@@ -2,10 +2,11 @@ import { createPortal } from 'react-dom';
 import type { PatchReport } from '../../report/patch.ts';
 import { type PatchTable, patchTable } from '../../report/patchCsv.ts';
 import { useOpen } from '../parts/useOpen.ts';
+import { cableSumWords } from '../words/runWords.ts';
 import { TABLE_NAMES } from './tableNames.ts';
 
 /** Rows of two lines that fit on A4 and Letter, lying, at the usual size. */
-const USUAL_ROWS = 16;
+const USUAL_ROWS = 18;
 
 interface PrintSheetProps {
   readonly table: PatchTable;
@@ -14,7 +15,7 @@ interface PrintSheetProps {
 
 /** One table on one page; seen only on paper. Columns in which nothing stands are left out. */
 export function PrintSheet({ table, patch }: PrintSheetProps) {
-  const { layout } = useOpen();
+  const { layout, report } = useOpen();
   const { header, rows } = patchTable(table, layout, patch);
   const { name, venue } = layout;
   const columns = header.flatMap((title, index) =>
@@ -47,6 +48,7 @@ export function PrintSheet({ table, patch }: PrintSheetProps) {
           ))}
         </tbody>
       </table>
+      {table === 'cables' && <p>{cableSumWords(report, layout)}</p>}
     </article>,
     document.body,
   );

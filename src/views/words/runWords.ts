@@ -64,6 +64,24 @@ export const missingWords = (
     .map(({ length, count }) => `${count} more of ${showCableLength(length, units)}`)
     .join(', ');
 
+/** The cables carried that are taken: `10 × 5 m, 4 × 7.5 m`. */
+export const takenWords = (
+  { totals }: Pick<Report, 'totals'>,
+  { units }: Pick<Layout, 'units'>,
+): string =>
+  totals.stock.length === 0
+    ? 'none'
+    : totals.stock
+        .map(({ length, count }) => `${count} × ${showCableLength(length, units)}`)
+        .join(', ');
+
+/** What the runs take in all and what is missing, for the foot of a schedule. */
+export function cableSumWords(report: Pick<Report, 'totals' | 'stock'>, layout: Layout): string {
+  const missing = missingWords(report.stock.missing, layout);
+  const laid = showLongLength(report.totals.cable, layout.units);
+  return `${laid} of cable in all. Stock cables taken: ${takenWords(report, layout)}. Missing: ${missing || 'none'}.`;
+}
+
 /** One line: `Input 4: Snare top, 3.4 m, 5 m cable`. */
 export const runWords = (run: RunRow, layout: Layout): string =>
   `${inputWords(run.input)}: ${nameOf(layout, run.mic)}, ${showLongLength(run.total, layout.units)}, ${stockWords(run, layout)}`;

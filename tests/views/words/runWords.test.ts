@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { RunRow } from '../../../src/report/report.ts';
 import {
+  cableSumWords,
   loomWords,
   missingWords,
   runPartWords,
@@ -51,6 +52,21 @@ describe('a run in words', () => {
     ];
     expect(missingWords(missing, sample)).toBe('2 more of 5 m, 1 more of 7.62 m');
     expect(missingWords(missing.slice(1), { units: 'in' })).toBe('1 more of 25 ft');
+  });
+
+  it('sums up a schedule', () => {
+    const totals = {
+      cable: 38_420,
+      longest: 7000,
+      extra: 900,
+      stock: [{ length: 5000, count: 6 }],
+    };
+    const stock = { missing: [{ length: 10_000, count: 1 }], joins: 0, waste: 0, isBest: true };
+    expect(cableSumWords({ totals, stock }, sample)).toBe(
+      '38.4 m of cable in all. Stock cables taken: 6 × 5 m. Missing: 1 more of 10 m.',
+    );
+    const none = { totals: { ...totals, stock: [] }, stock: { ...stock, missing: [] } };
+    expect(cableSumWords(none, sample)).toContain('taken: none. Missing: none.');
   });
 
   it('tells what a cable does to the signal only where it matters', () => {

@@ -1,0 +1,202 @@
+import AxeBuilder from '@axe-core/playwright';
+import type { Page } from '@playwright/test';
+import { STARTING_KITS } from '../src/layout/catalogue/kits/startingKits.ts';
+import type { Layout } from '../src/layout/layout.ts';
+import { downloaded, importText } from './support/layouts.ts';
+import { appIsOpen } from './support/offline.ts';
+import { expect, test } from './support/test.ts';
+
+const undo = (page: Page) => page.getByRole('button', { name: /^Undo/ });
+const total = (page: Page, name: string) =>
+  page.locator('.total > div', { has: page.getByText(name, { exact: true }) }).locator('dd');
+const spots = (page: Page) => page.getByRole('list', { name: 'Best spots for the box' });
+const runLines = (page: Page) => page.locator('.panel .lines > .line > .line-button');
+
+/** Opens a starting kit, changed, in its Cables section. */
+async function openCables(
+  page: Page,
+  key: string,
+  change: (kit: Layout) => Layout = (kit) => kit,
+): Promise<void> {
+  const kit = STARTING_KITS.find((each) => each.key === key)?.make('cables');
+  if (!kit) throw new Error(`no starting kit ${key}`);
+  await page.goto('/');
+  await appIsOpen(page);
+  await importText(page, 'cables.json', JSON.stringify(change(kit)));
+  await page.getByRole('button', { name: 'Open it' }).click();
+  await page.getByRole('tab', { name: 'Cables' }).click();
+  await expect(total(page, 'Runs')).toBeVisible();
+}
+
+const metres = async (page: Page, name: string): Promise<number> =>
+  Number.parseFloat((await total(page, name).textContent()) ?? '');
+
+test('cables gather as far as one likes, in steps that can be undone @portrait', async ({
+  page,
+}) => {
+  await openCables(page, 'large-kit');
+  const lines = await metres(page, 'Lines on the floor');
+  expect(await metres(page, 'By the loom')).toBeGreaterThan(0);
+  const gathered = page.getByRole('textbox', { name: 'Gathered' });
+  await expect(gathered).toHaveValue('50');
+  await gathered.fill('0');
+  await gathered.press('Enter');
+  await expect(total(page, 'By the loom')).toHaveText('0.0 m');
+  expect(await metres(page, 'Lines on the floor')).toBeGreaterThan(lines);
+  await page.getByRole('button', { name: 'Gathered, more' }).click();
+  await expect(gathered).toHaveValue('10');
+  await undo(page).click();
+  await undo(page).click();
+  await expect(gathered).toHaveValue('50');
+  await expect(total(page, 'Lines on the floor')).toHaveText(`${lines.toFixed(1)} m`);
+});
+
+test('what is missing from the stock is said in counts and lengths, and in the findings', async ({
+  page,
+}) => {
+  await openCables(page, 'four-piece-jazz', (kit) => ({
+    ...kit,
+    cabling: { ...kit.cabling, stock: [{ length: 5000, count: 1 }] },
+  }));
+  await expect(total(page, 'Missing')).toHaveText(/\d more of 5 m/);
+  await expect(
+    runLines(page)
+      .getByText(/missing: bring 5 m/)
+      .first(),
+  ).toBeVisible();
+  await page.getByRole('tab', { name: 'Findings' }).click();
+  await expect(page.getByText(/^\d more of 5 m are needed$/)).toBeVisible();
+  await page.getByRole('tab', { name: 'Cables' }).click();
+  const count = page.getByRole('textbox', { name: '5 m', exact: true });
+  await count.fill('20');
+  await count.press('Enter');
+  await expect(total(page, 'Joins')).not.toHaveText('0');
+  await expect(runLines(page).getByText('5 m + 5 m, joined').first()).toBeVisible();
+  await expect(total(page, 'Missing')).toHaveCount(0);
+});
+
+test('a count of cables beyond any case says what is allowed, and nothing is lost', async ({
+  page,
+}) => {
+  await openCables(page, 'four-piece-jazz');
+  const count = page.getByRole('textbox', { name: '5 m', exact: true });
+  const before = await count.inputValue();
+  await count.fill('10000');
+  await count.press('Enter');
+  await expect(page.getByRole('alert')).toContainText('Allowed: 0 to 999');
+  await expect(count).toHaveValue(before);
+});
+
+test('the best spots for the box are found, drawn, and taken by one tap @portrait', async ({
+  page,
+}) => {
+  await openCables(page, 'large-kit');
+  const before = await metres(page, 'Cable laid');
+  await page.getByRole('button', { name: 'Find the best spots' }).click();
+  await expect(spots(page)).toBeVisible();
+  await expect(spots(page).locator('.line-note').first()).toContainText('less than now');
+  const mark = page.getByRole('button', { name: /^Put the box at spot A/ });
+  await mark.click();
+  await expect(mark).toHaveCount(0);
+  await expect(spots(page).getByText('Here')).toBeVisible();
+  expect(await metres(page, 'Cable laid')).toBeLessThan(before);
+  await undo(page).click();
+  await expect(total(page, 'Cable laid')).toHaveText(`${before.toFixed(1)} m`);
+  await page.locator('.choice-option', { hasText: 'Shortest longest run' }).click();
+  await spots(page).getByRole('button', { name: 'Take spot A' }).click();
+  await expect(spots(page).getByText('Here')).toBeVisible();
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  expect(violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)])).toEqual([]);
+  await page.getByRole('button', { name: 'Close', exact: true }).click();
+  await expect(page.getByRole('button', { name: 'Find the best spots' })).toBeVisible();
+});
+
+test('the search for box spots can be stopped, and ends with any change of the kit', async ({
+  page,
+}) => {
+  await openCables(page, 'large-kit', (kit) => ({
+    ...kit,
+    deck: { ...kit.deck, width: 20_000, depth: 20_000 },
+  }));
+  await page.getByRole('button', { name: 'Find the best spots' }).click();
+  await expect(page.getByRole('progressbar', { name: 'Search for box spots' })).toBeVisible();
+  await page.getByRole('button', { name: 'Stop' }).click();
+  await expect(page.getByRole('button', { name: 'Find the best spots' })).toBeVisible();
+  await page.getByRole('button', { name: 'Find the best spots' }).click();
+  await page.getByRole('button', { name: 'In festival order' }).click();
+  await page.getByRole('button', { name: 'For least crossing' }).click();
+  await expect(page.getByRole('button', { name: 'Find the best spots' })).toBeVisible();
+});
+
+test('inputs are numbered for least crossing by one button, and back', async ({ page }) => {
+  await openCables(page, 'large-kit');
+  const names = page.locator('.panel .lines .line-name');
+  const before = await names.allTextContents();
+  await page.getByRole('button', { name: 'For least crossing' }).click();
+  await expect(names).not.toHaveText(before);
+  await undo(page).click();
+  await expect(names).toHaveText(before);
+});
+
+test('a run opened far down the list comes into view whole @portrait', async ({ page }) => {
+  await openCables(page, 'large-kit');
+  await runLines(page).first().click();
+  const last = runLines(page).last();
+  await last.click();
+  const whole = page.locator('.panel .lines > .line.shown');
+  await expect(whole).toHaveCount(1);
+  await expect(whole.getByRole('rowheader', { name: 'Of it by the loom' })).toBeInViewport();
+  await expect(last).toBeInViewport();
+});
+
+test('a box inside the kick drum is said, and which runs have no way', async ({ page }) => {
+  await openCables(page, 'five-piece-one-rack', (kit) => {
+    const kick = kit.pieces.find(({ kind }) => kind === 'kick');
+    if (kick?.kind !== 'kick') throw new Error('the kit has a kick');
+    const { x, y } = kit.deck.kit;
+    return { ...kit, box: { ...kit.box, x: x + kick.x, y: y + kick.y } };
+  });
+  await expect(page.getByRole('note')).toContainText(/runs? without a free way:/);
+  await expect(
+    runLines(page)
+      .getByText(/^no free way/)
+      .first(),
+  ).toBeVisible();
+  await page.getByRole('tab', { name: 'Findings' }).click();
+  await expect(page.getByText('The box stands in something else')).toBeVisible();
+});
+
+test('a bundle across the way to the stairs is one thing to cover; stairs on no edge are said', async ({
+  page,
+}) => {
+  await openCables(page, 'five-piece-one-rack', (kit) => ({
+    ...kit,
+    deck: {
+      ...kit.deck,
+      stairs: [
+        { edge: 'front', offset: 0, width: 2000 },
+        { edge: 'back', offset: 9000, width: 900 },
+      ],
+    },
+  }));
+  await page.getByRole('tab', { name: 'Findings' }).click();
+  await page.getByRole('button', { name: /cables? cross(es)? the way to the stairs/ }).click();
+  await expect(page.getByText('Cover it, or move the box to another edge.')).toBeVisible();
+  await expect(page.getByText('Stairs stand beyond the end of their edge')).toBeVisible();
+});
+
+test('the cable schedule says every part of every length, and what the loom adds', async ({
+  page,
+}) => {
+  await openCables(page, 'large-kit');
+  await page.getByRole('tab', { name: 'Patch' }).click();
+  const { text } = await downloaded(
+    page,
+    page.getByRole('button', { name: 'Cable schedule as CSV' }),
+  );
+  const [header = '', ...rows] = text.trim().split('\r\n');
+  expect(header).toContain('Down (m),Over the floor (m)');
+  expect(header).toContain('Run (m),By the loom (m),Stock cable (m),To bring (m),Notes');
+  expect(rows).toHaveLength(17);
+  expect(rows.at(-1)).toContain('Multicore to the stage box');
+});
