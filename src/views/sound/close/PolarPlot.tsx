@@ -16,8 +16,8 @@ import { clockAngle, type PolarPoint, polarPoints, rimAngles } from './polar.ts'
 const SIZE = 352;
 const MIDDLE = SIZE / 2;
 const RINGS = [-20, -10, 0];
-/** Pieces that are drawn with their number; the softer ones would cover each other. */
-const NUMBERED = 6;
+/** So many of what spills most have a number, and all that sit in the null; others are dots alone. */
+const NUMBERED = 5;
 const ANGLES = Array.from({ length: 181 }, (_, i) => i * 2);
 
 /** Where numbers stand, and how far apart they must. */
@@ -29,7 +29,9 @@ const radius = scaleLinear()
   .domain([-30, 6])
   .range([0, RIM - 20])
   .clamp(true);
-const isNumbered = ({ number }: PolarPoint): boolean => number > 0 && number <= NUMBERED;
+const isNumbered = ({ number, inNull }: PolarPoint): boolean =>
+  number > 0 && (number <= NUMBERED || inNull);
+const isSmall = (point: PolarPoint): boolean => point.number > 0 && !isNumbered(point);
 const radians = (degrees: number): number => (degrees * Math.PI) / 180;
 
 interface PolarPlotProps {
@@ -48,8 +50,8 @@ export function PolarPlot({ row, hearing }: PolarPlotProps) {
   const numbered = points.map(({ number, piece }) =>
     number === 0 ? `Own: ${nameOf(layout, piece)}` : `${number} ${nameOf(layout, piece)}`,
   );
-  const rest = points.length > NUMBERED + 1 ? ['small: softer ones'] : [];
-  const legend = [...numbered.slice(0, NUMBERED + 1), ...rest].join(', ');
+  const rest = points.some(isSmall) ? ['small: softer ones'] : [];
+  const legend = [...numbered.filter((_, i) => !points.slice(i, i + 1).some(isSmall)), ...rest];
   return (
     <figure className="sound-chart">
       <svg viewBox={`0 0 ${SIZE} ${SIZE}`} role="img" aria-label={`Polar plot of ${name}`}>
@@ -72,7 +74,7 @@ export function PolarPlot({ row, hearing }: PolarPlotProps) {
       <figcaption className="soft small">
         Up: where it looks. Dots: level against its own source. Line: its pattern, dashed: its null,
         claimed {DEEPEST_NULL} dB deep at most. Pieces to the player’s left of the mic are on the
-        left. {legend}.
+        left. {legend.join(', ')}.
       </figcaption>
       {row.shell === null && <p>{nullWords(points, hearing, layout)}</p>}
       <NumbersTable

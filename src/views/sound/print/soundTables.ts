@@ -13,7 +13,7 @@ import {
 } from '../words/amounts.ts';
 import { aimWords, isolationFigure, spillWords, turnWords } from '../words/closeWords.ts';
 import { harmWords, pairTitle, rangeWords, reasonWords } from '../words/pairWords.ts';
-import { harmOf, tryWords } from '../words/timingWords.ts';
+import { tryWords } from '../words/timingWords.ts';
 
 /** Parts of the sound that can be printed. */
 export type PrintedPart = 'close' | 'overheads' | 'timing' | 'pairs' | 'highPass';
@@ -96,17 +96,17 @@ function overheadTables(layout: Layout, { overheads }: Sound): SoundTable[] {
 export const timingTable = (layout: Layout, rows: readonly TimingRow[]): SoundTable => ({
   title: 'Timing and polarity, the most harmful first',
   head: [
-    ...['Mics', 'Source', 'Second is later by', 'ms', '48 kHz', '96 kHz', 'At equal gain'],
+    ...['Mics', 'Source', 'Second is later by', 'ms', '48 kHz', '96 kHz', 'Ripple'],
     ...['First nulls', 'One inverted', 'Phase', 'Try first'],
   ],
   rows: rows.map((row) => [
     `${nameOf(layout, row.first)}, ${nameOf(layout, row.second)}`,
     nameOf(layout, row.source),
-    showLength(row.pathDifference, layout.units),
+    showLength(row.pathDifference, layout.units).replace('-', '−'),
     figure(row.delay.ms, 2),
     samplesWords(row.delay.samples48),
     samplesWords(row.delay.samples96),
-    harmOf(row),
+    row.harms ? harmWords(row) : 'none heard',
     hertzList(row.nulls),
     hertzList(row.nullsInverted),
     phaseWords(row),

@@ -21,7 +21,7 @@ export const ratioWords = (ratio: number): string =>
   `${figure(ratio, 1)}:1, ${ratio >= 3 ? 'keeps 3:1' : 'short of 3:1'}`;
 
 /** The number of a pair: peak to dip. */
-export const harmWords = ({ ripple }: PairRow): string =>
+export const harmWords = ({ ripple }: Pick<PairRow, 'ripple'>): string =>
   Number.isFinite(ripple.peakToDip) ? differenceWords(ripple.peakToDip) : 'full';
 
 /** The closed part’s line: the most harmful pair that is not meant. */
