@@ -1,15 +1,19 @@
 import { contours } from 'd3-contour';
 import type { Vec2 } from '../geometry/vector.ts';
-import { BUTT, ELBOW, GRIP, POSITION, TIP } from '../player/arm.ts';
-import { signOf } from '../player/hands.ts';
+import { type ArmPart, POSITION } from '../player/arm.ts';
 import type { Mm } from '../units/quantity.ts';
-import type { BoxedMove, SweptMoves } from './sweptMoves.ts';
+import { SPOT, type StickFloor } from './floorField.ts';
+import { MoveStretches, PIECES, partOf, stretchOf } from './moveStretches.ts';
+import type { SweptMoves } from './sweptMoves.ts';
+import { UnderSides } from './underSides.ts';
 import type { Ring } from './zone.ts';
 
-/** Distance between the spots of the field, mm. */
-export const SPOT: Mm = 20;
-/** Farthest any point of an arm is from one of the moments looked at, mm: the parts are thickened by as much. */
-const STEP: Mm = 5;
+/** Stretches of a move are halved until no point of a part is farther than this from its place in their middle, mm. */
+const STEP: Mm = 4;
+/** The field is lowered by this much more than needed, so that what comes just below it needs no look of its own, mm. */
+const AHEAD: Mm = 3;
+/** How often every move is halved before its stretches are put in order. */
+const FIRST_HALVINGS = 3;
 
 /** A rectangle of the plan, kit frame, mm. */
 export interface PlanArea {
@@ -19,137 +23,72 @@ export interface PlanArea {
   readonly top: Mm;
 }
 
-/** The lowest height swept over spots of the plan: `heights[row * columns + column]` over (left + column SPOT, bottom + row SPOT). */
-export interface StickFloor {
-  readonly left: Mm;
-  readonly bottom: Mm;
-  readonly columns: number;
-  readonly rows: number;
-  /** mm above the deck; infinite where nothing passes. */
-  readonly heights: Float32Array;
-}
-
 /**
- * Rule F1: the stick floor. Every stick, hand and forearm is looked at in moments so near each other that no point is ever more than 5 mm
- * from its place in one of them, and thickened by those 5 mm: the height is never above the true one, and never more than
- * 15 mm below the lowest true height within 10 mm of the spot.
+ * Rule F1: the stick floor. Every stick, hand and forearm is looked at in stretches of time so short that no point is ever more than
+ * 4 mm from its place in the middle of the stretch (rule C5), and thickened by as much: the height is never above the true one,
+ * and never more than 15 mm below the lowest true height within 10 mm of the spot. The lowest stretches come first, so that
+ * most others are known to lie above the field as a whole.
  */
 export function stickFloor(swept: SweptMoves, area: PlanArea): StickFloor {
   const columns = Math.max(1, Math.floor((area.right - area.left) / SPOT) + 1);
   const rows = Math.max(1, Math.floor((area.top - area.bottom) / SPOT) + 1);
   const heights = new Float32Array(columns * rows).fill(Number.POSITIVE_INFINITY);
-  const field = new Field({ left: area.left, bottom: area.bottom, columns, rows, heights });
-  const row = new Float64Array(POSITION);
-  const [stick, hand, forearm] = swept.arm.parts;
-  if (!stick || !hand || !forearm) return field.floor;
-  for (const boxed of swept.moves) {
-    const { move } = boxed;
-    const sign = signOf(move.side);
-    const moments = momentsOf(boxed, swept);
-    for (let i = 0; i <= moments; i++) {
-      move.write(i / moments, row, 0);
-      for (let x = 0; x < POSITION; x += 3) row[x] = sign * (row[x] as number);
-      field.lower(row, BUTT, TIP, stick.radius + STEP);
-      field.lower(row, GRIP, GRIP, hand.radius + STEP);
-      field.lower(row, ELBOW, GRIP, forearm.radius + STEP);
+  const floor = { left: area.left, bottom: area.bottom, columns, rows, heights };
+  const sweep = new Sweep(swept, new UnderSides(floor));
+  for (const piece of sweep.lowestFirst()) sweep.lower(piece);
+  return floor;
+}
+
+/** The pieces of the moves, brought down on a field. */
+class Sweep {
+  private readonly stretches: MoveStretches;
+  private readonly field: UnderSides;
+
+  constructor(swept: SweptMoves, field: UnderSides) {
+    this.stretches = new MoveStretches(swept);
+    this.field = field;
+  }
+
+  lowestFirst(): readonly number[] {
+    let pieces = [...this.stretches.whole()];
+    for (let i = 0; i < FIRST_HALVINGS; i++) {
+      pieces = pieces.flatMap((piece) => {
+        const first = this.stretches.halved(piece);
+        return [first, first + PIECES];
+      });
     }
-  }
-  return field.floor;
-}
-
-/**
- * Moments after each other are at most twice the step apart, by the fastest point of the arm. The elbow's rooms in the intervals bound
- * half its way in each.
- */
-function momentsOf({ move, interval, intervals }: BoxedMove, swept: SweptMoves): number {
-  const rooms = swept.elbowRoom.subarray(interval, interval + intervals);
-  const elbow = 2 * intervals * Math.max(...rooms);
-  const fastest = Math.max(move.speed.butt, move.speed.tip, move.speed.grip, elbow);
-  return Math.max(1, Math.ceil(fastest / (2 * STEP)));
-}
-
-class Field {
-  readonly floor: StickFloor;
-
-  constructor(floor: StickFloor) {
-    this.floor = floor;
+    const bottoms = new Map(pieces.map((piece) => [piece, this.bottom(piece)]));
+    return pieces.sort((p, q) => (bottoms.get(p) ?? 0) - (bottoms.get(q) ?? 0));
   }
 
-  /** Lowers the field to the under side of the capsule between the points at row[a] and row[b]. */
-  lower(row: Float64Array, a: number, b: number, radius: Mm): void {
-    const { left, bottom, columns, rows, heights } = this.floor;
-    const ax = row[a] as number;
-    const ay = row[a + 1] as number;
-    const bx = row[b] as number;
-    const by = row[b + 1] as number;
-    const first = Math.max(0, Math.ceil((Math.min(ax, bx) - radius - left) / SPOT));
-    const last = Math.min(columns - 1, Math.floor((Math.max(ax, bx) + radius - left) / SPOT));
-    const low = Math.max(0, Math.ceil((Math.min(ay, by) - radius - bottom) / SPOT));
-    const high = Math.min(rows - 1, Math.floor((Math.max(ay, by) + radius - bottom) / SPOT));
-    const under = new UnderSide(row, a, b, radius);
-    for (let r = low; r <= high; r++) {
-      for (let c = first; c <= last; c++) {
-        const height = under.at(left + c * SPOT, bottom + r * SPOT);
-        if (height < (heights[r * columns + c] as number)) heights[r * columns + c] = height;
-      }
+  /** The lowest that any point of a piece can be. */
+  private bottom(piece: number): Mm {
+    const { at, radius } = this.part(piece);
+    const { middles, slack } = this.stretches;
+    const a = stretchOf(piece) * POSITION + at + 2;
+    const lower = Math.min(middles[a] as number, middles[a + 3] as number);
+    return lower - radius - (slack[piece] as number);
+  }
+
+  lower(piece: number): void {
+    const { at, radius } = this.part(piece);
+    const slack = this.stretches.slack[piece] as number;
+    const a = stretchOf(piece) * POSITION + at;
+    const { field } = this;
+    field.take(this.stretches.middles, a, radius + slack);
+    if (field.isBelow()) return;
+    if (slack <= STEP) {
+      field.take(this.stretches.middles, a, radius + slack + AHEAD);
+      field.lower();
+      return;
     }
-  }
-}
-
-/** The under side of a capsule as a height over the plan; infinite beside it. */
-class UnderSide {
-  private readonly row: Float64Array;
-  private readonly a: number;
-  private readonly b: number;
-  private readonly radius: Mm;
-  private readonly size: Mm;
-  private readonly dx: number;
-  private readonly dy: number;
-  private readonly dz: number;
-
-  constructor(row: Float64Array, a: number, b: number, radius: Mm) {
-    this.row = row;
-    this.a = a;
-    this.b = b;
-    this.radius = radius;
-    const x = (row[b] as number) - (row[a] as number);
-    const y = (row[b + 1] as number) - (row[a + 1] as number);
-    const z = (row[b + 2] as number) - (row[a + 2] as number);
-    this.size = Math.sqrt(x * x + y * y + z * z);
-    const k = this.size > 0 ? 1 / this.size : 0;
-    this.dx = x * k;
-    this.dy = y * k;
-    this.dz = z * k;
+    const first = this.stretches.halved(piece);
+    this.lower(first);
+    this.lower(first + PIECES);
   }
 
-  at(x: Mm, y: Mm): Mm {
-    const side = this.cylinder(x, y);
-    return Math.min(side, this.ball(x, y, this.a), this.ball(x, y, this.b));
-  }
-
-  private ball(x: Mm, y: Mm, end: number): Mm {
-    const ux = x - (this.row[end] as number);
-    const uy = y - (this.row[end + 1] as number);
-    const depth = this.radius * this.radius - ux * ux - uy * uy;
-    if (depth < 0) return Number.POSITIVE_INFINITY;
-    return (this.row[end + 2] as number) - Math.sqrt(depth);
-  }
-
-  /** The lower point where the vertical line over (x, y) enters the round side: the smaller root of a quadratic in the height. */
-  private cylinder(x: Mm, y: Mm): Mm {
-    const { dx, dy, dz } = this;
-    const ux = x - (this.row[this.a] as number);
-    const uy = y - (this.row[this.a + 1] as number);
-    const along = ux * dx + uy * dy;
-    const flat = 1 - dz * dz;
-    if (flat < 1e-9) return Number.POSITIVE_INFINITY;
-    const rest = ux * ux + uy * uy - along * along - this.radius * this.radius;
-    const root = along * along * dz * dz - flat * rest;
-    if (root < 0) return Number.POSITIVE_INFINITY;
-    const height = (along * dz - Math.sqrt(root)) / flat;
-    const at = along + height * dz;
-    if (at < 0 || at > this.size) return Number.POSITIVE_INFINITY;
-    return (this.row[this.a + 2] as number) + height;
+  private part(piece: number): ArmPart {
+    return this.stretches.swept.arm.parts[partOf(piece)] as ArmPart;
   }
 }
 

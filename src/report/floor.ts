@@ -1,9 +1,9 @@
+import { SPOT } from '../clearance/floorField.ts';
 import { type Motion, motionOf } from '../clearance/micClearance.ts';
 import {
   floorContours,
   type HeightContour,
   type PlanArea,
-  SPOT,
   stickFloor,
 } from '../clearance/stickFloor.ts';
 import { BOX, PARTS, type SweptMoves } from '../clearance/sweptMoves.ts';

@@ -1,16 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import {
-  floorContours,
-  SPOT,
-  type StickFloor,
-  stickFloor,
-} from '../../src/clearance/stickFloor.ts';
+import { SPOT, type StickFloor } from '../../src/clearance/floorField.ts';
+import { floorContours, stickFloor } from '../../src/clearance/stickFloor.ts';
 import { SweptMoves } from '../../src/clearance/sweptMoves.ts';
 import type { Vec2, Vec3 } from '../../src/geometry/vector.ts';
 import type { Layout } from '../../src/layout/layout.ts';
 import { playingOf } from '../../src/player/moves.ts';
 import { oracleMotion } from '../support/motionOracle.ts';
 import { seededKits } from '../support/randomKit.ts';
+import { underSide } from '../support/underSide.ts';
 import { startingKit } from './kits.ts';
 
 const AREA = { left: -1300, bottom: -500, right: 1500, top: 1700 };
@@ -21,31 +18,6 @@ const MOMENTS = 150;
 
 const floorOf = ({ player, pieces }: Pick<Layout, 'player' | 'pieces'>): StickFloor =>
   stickFloor(new SweptMoves(playingOf(player, pieces)), AREA);
-
-/** The lowest height at which a capsule stands over a spot, by halving; infinite beside it. */
-function underSide(spot: Vec2, [a, b]: readonly [Vec3, Vec3], radius: number): number {
-  const off = (z: number): number => {
-    const [x, y, w] = [b.x - a.x, b.y - a.y, b.z - a.z];
-    const size = x * x + y * y + w * w;
-    const along = ((spot.x - a.x) * x + (spot.y - a.y) * y + (z - a.z) * w) / (size || 1);
-    const k = Math.min(1, Math.max(0, along));
-    return Math.hypot(spot.x - a.x - k * x, spot.y - a.y - k * y, z - a.z - k * w) - radius;
-  };
-  let [low, high] = [Math.min(a.z, b.z) - radius, Math.max(a.z, b.z) + radius];
-  for (let round = 0; round < 60; round++) {
-    const [p, q] = [low + (high - low) / 3, high - (high - low) / 3];
-    if (off(p) < off(q)) high = q;
-    else low = p;
-  }
-  if (off(low) > 0) return Number.POSITIVE_INFINITY;
-  let [outside, inside] = [Math.min(a.z, b.z) - radius - 1, low];
-  while (inside - outside > 1e-3) {
-    const middle = (outside + inside) / 2;
-    if (off(middle) > 0) outside = middle;
-    else inside = middle;
-  }
-  return inside;
-}
 
 /** A part of an arm at one moment. */
 interface Moment {

@@ -1,0 +1,14 @@
+import type { Mm } from '../units/quantity.ts';
+
+/** Distance between the spots of the field, mm. */
+export const SPOT: Mm = 20;
+
+/** The lowest height swept over spots of the plan: `heights[row * columns + column]` over (left + column SPOT, bottom + row SPOT). */
+export interface StickFloor {
+  readonly left: Mm;
+  readonly bottom: Mm;
+  readonly columns: number;
+  readonly rows: number;
+  /** mm above the deck; infinite where nothing passes. */
+  readonly heights: Float32Array;
+}
