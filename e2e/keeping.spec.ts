@@ -21,6 +21,23 @@ test('what is changed is saved as one works, and is there after a reload', async
   await expect(listed(page)).toHaveText(['Town hall']);
 });
 
+test('a name that is too long is not cut off: the limit is said, and the field keeps what was typed', async ({
+  page,
+}) => {
+  await startLayout(page);
+  await page.getByRole('button', { name: /, rename$/ }).click();
+  const dialog = page.getByRole('dialog');
+  const long = 'Long '.repeat(20).trim();
+  await dialog.getByLabel('Name').fill(long);
+  await expect(dialog.getByRole('alert')).toHaveText('At most 80 characters; this has 99.');
+  await dialog.getByRole('button', { name: 'Rename' }).click();
+  await expect(dialog.getByLabel('Name')).toHaveValue(long);
+  await dialog.getByLabel('Name').fill('Short');
+  await expect(dialog.getByRole('alert')).toHaveCount(0);
+  await dialog.getByRole('button', { name: 'Rename' }).click();
+  await expect(nameOf(page)).toContainText('Short');
+});
+
 test('a change is saved also when the page is left at once', async ({ page }) => {
   await startLayout(page);
   await rename(page, 'Left at once');

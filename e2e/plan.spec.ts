@@ -196,7 +196,7 @@ test('the verdict changes while the mic is dragged, and a second finger takes th
   // Over the player's edge of the snare, where the sticks are.
   const snare = plan.kit({ x: pieceIn(plan.layout, 'snare').x, y: 330 });
   await fingers.slide(tip, snare, 10);
-  await expect(plan.spoken).toContainText(/^Snare, mic: struck, -\d+ mm/);
+  await expect(plan.spoken).toContainText(/^Snare, mic: struck, −\d+ mm/);
   await fingers.down(snare, { x: snare.x + 120, y: snare.y });
   await fingers.up();
   await expect(plan.spoken).toContainText(/^Snare, mic: clear/);

@@ -1,5 +1,6 @@
 import { useSession } from '../session/session.ts';
 import { Notice } from '../views/parts/Notice.tsx';
+import { capitalised } from '../views/words/nameOf.ts';
 import { exportOpen } from './exportOpen.ts';
 import { dismissTrouble, useTrouble } from './trouble.ts';
 
@@ -29,7 +30,7 @@ export function TroubleNotice() {
           </>
         }
       >
-        {trouble.detail}
+        {capitalised(trouble.detail)}
       </Notice>
     </aside>
   );

@@ -4,9 +4,9 @@ import type { Mm } from './quantity.ts';
 /** How lengths are shown. Data are always mm. */
 export type LengthUnit = 'mm' | 'in';
 
-/** A length as text with its unit: `123 mm`, or inches to a tenth: `4.8 in`. Never shows `-0`. */
+/** A length as text with its unit: `123 mm`, or inches to a tenth: `4.8 in`; below zero with a minus, not a hyphen. Never shows `−0`. */
 export function showLength(length: Mm, unit: LengthUnit): string {
-  return `${showLengthNumber(length, unit)} ${unit}`;
+  return `${showLengthNumber(length, unit).replace('-', '−')} ${unit}`;
 }
 
 /** The number alone, as an edit field shows it: whole mm, or tenths of an inch. */
@@ -30,15 +30,31 @@ export function showCableLength(length: Mm, unit: LengthUnit): string {
   return `${Number(value.toFixed(2))} ${unit === 'mm' ? 'm' : 'ft'}`;
 }
 
+/** A number with point or comma, or a fraction as on a tape measure: `13 1/2`, `13-1/2`, `13½`, `3/4`. */
+const NUMBER = /^([+−-]?)(?:(\d+(?:[.,]\d*)?|[.,]\d+)|(?:(\d+)[\s-]+)?(\d+)\s*[/⁄]\s*(\d+))$/;
+const SIGNS: Readonly<Record<string, string>> = { '½': ' 1/2', '¼': ' 1/4', '¾': ' 3/4' };
+
+function readNumber(text: string): number | undefined {
+  const plain = text.replace(/[½¼¾]/, (sign) => SIGNS[sign] ?? sign).trim();
+  const match = NUMBER.exec(plain);
+  if (!match) return undefined;
+  const [, sign, decimal, whole, upper, lower] = match;
+  const size =
+    decimal === undefined
+      ? Number(whole ?? 0) + Number(upper) / Number(lower)
+      : Number(decimal.replace(',', '.'));
+  if (!Number.isFinite(size)) return undefined;
+  return sign === '' || sign === '+' ? size : -size;
+}
+
 /**
- * Reads a length as a person types it: `120`, `120 mm`, `12 cm`, `1.2 m`, `14 in`, `14"`, with point or comma.
+ * Reads a length as a person types it: `120`, `120 mm`, `12 cm`, `1.2 m`, `14 in`, `14"`, `13 1/2`, with point or comma.
  * A bare number is in the unit shown. Undefined when it is not a length.
  */
 export function readLength(text: string, unit: LengthUnit): Mm | undefined {
-  const match = /^\s*([+-]?(?:\d+(?:[.,]\d*)?|[.,]\d+))\s*(mm|cm|m|in|"|ft)?\s*$/i.exec(text);
-  if (!match?.[1]) return undefined;
-  const value = Number(match[1].replace(',', '.'));
-  if (!Number.isFinite(value)) return undefined;
+  const match = /^(.*?)\s*(mm|cm|m|in|"|ft)?\s*$/i.exec(text);
+  const value = readNumber(match?.[1] ?? '');
+  if (match === null || value === undefined) return undefined;
   switch ((match[2] ?? unit).toLowerCase()) {
     case 'mm':
       return value;

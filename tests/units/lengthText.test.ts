@@ -14,11 +14,11 @@ describe('showLength', () => {
   it.each([
     [123.4, 'mm', '123 mm'],
     [123.5, 'mm', '124 mm'],
-    [-12.6, 'mm', '-13 mm'],
+    [-12.6, 'mm', '−13 mm'],
     [0, 'mm', '0 mm'],
     [122, 'in', '4.8 in'],
     [355.6, 'in', '14 in'],
-    [-25.4, 'in', '-1 in'],
+    [-25.4, 'in', '−1 in'],
   ] as const)('shows %s mm in %s as %s', (length, shown, text) => {
     expect(showLength(length, shown)).toBe(text);
   });
@@ -57,6 +57,27 @@ describe('showLength', () => {
 });
 
 describe('readLength', () => {
+  it.each([
+    ['13 1/2', 13.5],
+    ['13-1/2', 13.5],
+    ['13½', 13.5],
+    ['3/4', 0.75],
+    ['¼', 0.25],
+    ['-1 1/4', -1.25],
+    ['22 3/8 in', 22.375],
+    ['16 1/2"', 16.5],
+    ['−4', -4],
+  ])('reads %s, as on a tape measure, as so many inches', (text, inches) => {
+    expect(readLength(text, 'in')).toBeCloseTo(inches * 25.4, 9);
+  });
+
+  it.each(['1/0', '13 1/', '/2', '13 1 1/2', '1.5 1/2', '1/2/3', '--3', ''])(
+    'does not guess at “%s”',
+    (text) => {
+      expect(readLength(text, 'in')).toBeUndefined();
+    },
+  );
+
   it.each([
     ['120', 'mm', 120],
     ['120', 'in', 3048],

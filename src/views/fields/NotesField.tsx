@@ -27,6 +27,9 @@ export function NotesField({ label, value, most, onSet }: NotesFieldProps) {
           if (draft !== value) onSet(draft);
         }}
       />
+      {draft.length >= most && (
+        <p className="field-hint">At most {most} characters: no room for more.</p>
+      )}
     </div>
   );
 }

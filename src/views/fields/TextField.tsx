@@ -1,5 +1,9 @@
 import { type KeyboardEvent, useEffect, useId, useState } from 'react';
 
+/** What is said of a text that is too long; nothing of it is cut off. */
+export const tooLong = (text: string, most: number): string =>
+  `At most ${most} characters; this has ${text.length}.`;
+
 interface TextFieldProps {
   readonly label: string;
   readonly value: string;
@@ -18,6 +22,10 @@ export function TextField({ label, value, most, mayBeEmpty = false, onSet }: Tex
 
   const take = () => {
     const text = draft.trim();
+    if (text.length > most) {
+      setProblem(tooLong(text, most));
+      return;
+    }
     if (text === '' && !mayBeEmpty) {
       setProblem(`A name is needed: 1 to ${most} characters. Kept “${value}”.`);
       setDraft(value);
@@ -28,7 +36,9 @@ export function TextField({ label, value, most, mayBeEmpty = false, onSet }: Tex
   };
   const onKeyDown = (event: KeyboardEvent<HTMLInputElement>) => {
     if (event.key === 'Enter') take();
-    if (event.key === 'Escape') setDraft(value);
+    if (event.key !== 'Escape') return;
+    setDraft(value);
+    setProblem('');
   };
   return (
     <div className="field">
@@ -39,9 +49,12 @@ export function TextField({ label, value, most, mayBeEmpty = false, onSet }: Tex
         id={id}
         className="text-input"
         value={draft}
-        maxLength={most}
         data-dirty={draft !== value || undefined}
-        onChange={(event) => setDraft(event.target.value)}
+        onChange={(event) => {
+          setDraft(event.target.value);
+          const length = event.target.value.trim().length;
+          setProblem(length > most ? tooLong(event.target.value.trim(), most) : '');
+        }}
         onBlur={take}
         onKeyDown={onKeyDown}
         aria-describedby={problem ? `${id}-problem` : undefined}

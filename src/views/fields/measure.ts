@@ -36,7 +36,7 @@ const lengthWithStep = (mm: number, inches: number): Measure => ({
   expected: (unit) =>
     unit === 'mm'
       ? 'a length such as 120, 120 mm or 14 in'
-      : 'a length such as 4.5, 14 in or 120 mm',
+      : 'a length such as 4.5, 13 1/2 or 120 mm',
   step: lengthStep(mm, inches),
   whole: false,
 });

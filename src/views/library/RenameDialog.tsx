@@ -1,5 +1,9 @@
 import { useId, useState } from 'react';
+import { tooLong } from '../fields/TextField.tsx';
 import { Dialog } from '../parts/Dialog.tsx';
+
+/** As long as a name in a layout may be. */
+const MOST = 80;
 
 interface RenameDialogProps {
   readonly name: string;
@@ -11,14 +15,19 @@ interface RenameDialogProps {
 export function RenameDialog({ name, onRename, onClose }: RenameDialogProps) {
   const id = useId();
   const [text, setText] = useState(name);
-  const [missing, setMissing] = useState(false);
+  const [problem, setProblem] = useState('');
+  const problemOf = (name: string): string => {
+    if (name === '') return `A name is needed: 1 to ${MOST} characters.`;
+    return name.length > MOST ? tooLong(name, MOST) : '';
+  };
   return (
     <Dialog title="Rename the layout" onClose={onClose}>
       <form
         onSubmit={(event) => {
           event.preventDefault();
-          if (text.trim() === '') setMissing(true);
-          else onRename(text.trim());
+          const found = problemOf(text.trim());
+          setProblem(found);
+          if (found === '') onRename(text.trim());
         }}
       >
         <div className="field">
@@ -29,15 +38,18 @@ export function RenameDialog({ name, onRename, onClose }: RenameDialogProps) {
             id={id}
             className="text-input"
             value={text}
-            maxLength={80}
             onFocus={(event) => event.target.select()}
-            onChange={(event) => setText(event.target.value)}
-            aria-invalid={missing || undefined}
-            aria-describedby={missing ? `${id}-problem` : undefined}
+            onChange={(event) => {
+              setText(event.target.value);
+              const name = event.target.value.trim();
+              setProblem(name.length > MOST ? problemOf(name) : '');
+            }}
+            aria-invalid={problem !== '' || undefined}
+            aria-describedby={problem ? `${id}-problem` : undefined}
           />
-          {missing && (
+          {problem && (
             <p className="field-problem" id={`${id}-problem`} role="alert">
-              A name is needed: 1 to 80 characters.
+              {problem}
             </p>
           )}
         </div>

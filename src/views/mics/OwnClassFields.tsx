@@ -110,9 +110,14 @@ function OwnNumbers({ own }: OwnClassFieldsProps) {
       {number('length', 'Body length', FINE_LENGTH)}
       {number('diameter', 'Body diameter', FINE_LENGTH)}
       {number('mass', 'Mass', KILOGRAMS)}
-      {number('patternA', `Pattern A: ${patternWords(own.patternA).toLowerCase()}`, SHARE)}
+      {number(
+        'patternA',
+        `Omni share of the pattern: ${patternWords(own.patternA).toLowerCase()}`,
+        SHARE,
+      )}
       <p className="whole field-hint">
-        Pattern A + B cos, with A and B together 1: omni 1, cardioid 0.5, figure-8 0.
+        How much of the pattern hears all round alike; the rest hears front and back. Omni 1,
+        cardioid 0.5, supercardioid 0.37, figure-8 0.
       </p>
     </>
   );
