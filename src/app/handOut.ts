@@ -1,10 +1,10 @@
-import type { TextFile } from '../storage/files.ts';
+import type { SheetFile, TextFile } from '../storage/files.ts';
 
 /**
  * Gives a file to the user: as a download, or by the share sheet where the app is installed on a tablet whose browser does not
  * download from installed apps.
  */
-export async function handOut(out: TextFile): Promise<void> {
+export async function handOut(out: TextFile | SheetFile): Promise<void> {
   if (installed() && touchOnly() && canShareFiles()) return shareFile(out);
   const address = URL.createObjectURL(fileOf(out));
   const link = document.createElement('a');
@@ -24,7 +24,7 @@ export function canShareFiles(): boolean {
 }
 
 /** Offers a file to the system's share sheet; closing it without a choice is no fault. */
-export async function shareFile(out: TextFile): Promise<void> {
+export async function shareFile(out: TextFile | SheetFile): Promise<void> {
   try {
     await navigator.share({ files: [fileOf(out)] });
   } catch (error) {
@@ -33,8 +33,11 @@ export async function shareFile(out: TextFile): Promise<void> {
   }
 }
 
-const fileOf = ({ name, text }: TextFile): File =>
-  new File([text], name, { type: name.endsWith('.csv') ? 'text/csv' : 'application/json' });
+function fileOf(out: TextFile | SheetFile): File {
+  if ('content' in out) return new File([out.content], out.name, { type: out.type });
+  const type = out.name.endsWith('.csv') ? 'text/csv' : 'application/json';
+  return new File([out.text], out.name, { type });
+}
 
 const installed = (): boolean => matchMedia('(display-mode: standalone)').matches;
 const touchOnly = (): boolean => !matchMedia('(any-pointer: fine)').matches;

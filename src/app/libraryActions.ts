@@ -6,6 +6,8 @@ import {
   fileName,
   layoutFile,
   readLayoutFile,
+  type SheetFile,
+  sheetFile,
   type TextFile,
   tableFile,
 } from '../storage/files.ts';
@@ -21,7 +23,7 @@ export interface LibrarySurroundings {
   readonly storage: StoragePort;
   readonly autosave: Autosave;
   readonly workbench: Workbench;
-  handOut(file: TextFile): Promise<void>;
+  handOut(file: TextFile | SheetFile): Promise<void>;
   askToKeep(): Promise<boolean>;
   /** Puts the waiting new version to use and loads the page again; null when none waits. */
   readonly update: () => (() => Promise<void>) | null;
@@ -61,6 +63,10 @@ export function libraryActions(around: LibrarySurroundings): LibraryActions {
     exportTable: async (table, csv) => {
       const open = around.workbench.openNow();
       if (open) await around.handOut(tableFile(open, table, csv));
+    },
+    exportSheet: async (what, format, content) => {
+      const open = around.workbench.openNow();
+      if (open) await around.handOut(sheetFile(open, what, format, content));
     },
     importFile: (file) =>
       inTurn(async () => {

@@ -89,6 +89,12 @@ export interface LibraryActions {
   exportFile(id?: Id): Promise<void>;
   /** Downloads a table of the open layout, given as CSV; `table` becomes part of the file's name. */
   exportTable(table: string, csv: string): Promise<void>;
+  /** Hands out a sheet of the open layout; `what` becomes part of the file's name. */
+  exportSheet(
+    what: string,
+    format: 'pdf' | 'svg' | 'png' | 'dxf',
+    content: string | Uint8Array<ArrayBuffer>,
+  ): Promise<void>;
   importFile(file: {
     readonly name: string;
     readonly size: number;

@@ -53,3 +53,31 @@ export const tableFile = (layout: Pick<Layout, 'name'>, table: string, csv: stri
   name: `${fileName(layout.name).replace(/\.json$/, '')} - ${table}.csv`,
   text: csv,
 });
+
+/** What formats of sheets are to other programs. */
+const sheetTypes = {
+  pdf: 'application/pdf',
+  svg: 'image/svg+xml',
+  png: 'image/png',
+  dxf: 'image/vnd.dxf',
+} as const;
+export type SheetFormat = keyof typeof sheetTypes;
+
+/** A file of bytes on its way out. */
+export interface SheetFile {
+  readonly name: string;
+  readonly type: string;
+  readonly content: string | Uint8Array<ArrayBuffer>;
+}
+
+/** A sheet of a layout as a file: `Small club - plan.svg`. */
+export const sheetFile = (
+  layout: Pick<Layout, 'name'>,
+  what: string,
+  format: SheetFormat,
+  content: SheetFile['content'],
+): SheetFile => ({
+  name: `${fileName(layout.name).replace(/\.json$/, '')} - ${what}.${format}`,
+  type: sheetTypes[format],
+  content,
+});

@@ -5,7 +5,7 @@ import { libraryActions } from '../../src/app/libraryActions.ts';
 import { Workbench } from '../../src/app/workbench.ts';
 import type { Layout } from '../../src/layout/layout.ts';
 import { edit, initialState, redo, session, undo } from '../../src/session/session.ts';
-import type { TextFile } from '../../src/storage/files.ts';
+import type { SheetFile, TextFile } from '../../src/storage/files.ts';
 import { emptyShelf, memoryStorage } from '../../src/storage/memory.ts';
 import { NOTHING_STORED, type StoragePort } from '../../src/storage/port.ts';
 import { sheltered } from '../../src/storage/sheltered.ts';
@@ -39,6 +39,7 @@ function tab(shelf = emptyShelf()) {
   last = autosave;
   const workbench = new Workbench(storage, autosave);
   const files: TextFile[] = [];
+  const sheets: SheetFile[] = [];
   const updates: string[] = [];
   let update: (() => Promise<void>) | null = null;
   const actions = libraryActions({
@@ -46,7 +47,8 @@ function tab(shelf = emptyShelf()) {
     autosave,
     workbench,
     handOut: async (file) => {
-      files.push(file);
+      if ('text' in file) files.push(file);
+      else sheets.push(file);
     },
     askToKeep: async () => true,
     update: () => update,
@@ -59,6 +61,7 @@ function tab(shelf = emptyShelf()) {
     shelf,
     inside,
     files,
+    sheets,
     updates,
     offerUpdate: () => {
       update = async () => {

@@ -1,7 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { MOST_CHARACTERS } from '../../src/layout/read.ts';
-import { fileName, layoutFile, readLayoutFile, tableFile } from '../../src/storage/files.ts';
+import {
+  fileName,
+  layoutFile,
+  readLayoutFile,
+  sheetFile,
+  tableFile,
+} from '../../src/storage/files.ts';
 import { sample } from './sample.ts';
 
 /** A file as a browser offers it. */
@@ -78,5 +84,14 @@ describe('layoutFile and readLayoutFile', () => {
       ok: false,
       problems: [{ code: 'out-of-range', path: 'pieces[0].diameter' }],
     });
+  });
+});
+
+it('a sheet is named after its layout and has the type of its format', () => {
+  const file = sheetFile({ name: 'Small club: Friday' }, 'plan, A4 landscape', 'dxf', 'x');
+  expect(file).toEqual({
+    name: 'Small club - Friday - plan, A4 landscape.dxf',
+    type: 'image/vnd.dxf',
+    content: 'x',
   });
 });

@@ -15,6 +15,16 @@ const entries: Readonly<Record<PageName, PageEntry>> = {
     about: 'Earlier points of this layout: look, compare, bring back',
     Page: lazy(async () => ({ default: (await import('../history/HistoryPage.tsx')).HistoryPage })),
   },
+  sheets: {
+    title: 'Sheets',
+    about: 'Plan, elevations, tables and sign-off on paper: print, PDF, SVG, PNG, DXF',
+    Page: lazy(async () => ({ default: (await import('../sheets/SheetsPage.tsx')).SheetsPage })),
+  },
+  'set-up': {
+    title: 'Set up',
+    about: 'Place everything again, step by step, with a tape',
+    Page: lazy(async () => ({ default: (await import('../setUp/SetUpPage.tsx')).SetUpPage })),
+  },
   'hand-over': {
     title: 'Hand over',
     about: 'Give this layout to another tablet',

@@ -1,0 +1,82 @@
+import AxeBuilder from '@axe-core/playwright';
+import type { Page } from '@playwright/test';
+import { savedSign, startLayout } from './support/layouts.ts';
+import { expect, test } from './support/test.ts';
+
+async function openSetUp(page: Page): Promise<void> {
+  await startLayout(page);
+  await page.getByRole('button', { name: 'Pages', exact: true }).click();
+  await page.getByRole('button', { name: /^Set up/ }).click();
+  await expect(title(page)).toBeVisible();
+}
+
+const card = (page: Page) => page.locator('.step-card');
+const title = (page: Page) => card(page).getByRole('heading', { level: 2 });
+const lines = (page: Page) => card(page).locator('.step-lines li');
+const done = (page: Page) => card(page).getByRole('button', { name: 'Done', exact: true });
+const progress = (page: Page) => page.locator('.set-up-progress p');
+
+test('the kit is placed step by step, and a reload goes on where it was @portrait', async ({
+  page,
+}) => {
+  await openSetUp(page);
+  await expect(title(page)).toHaveText(/deck/i);
+  await done(page).click();
+  await expect(title(page)).toHaveText(/Throne/);
+  await expect(lines(page).first()).toHaveText(
+    /^Mark its middle: \d+ mm from the left edge, \d+ mm/,
+  );
+  await done(page).click();
+  await expect(title(page)).toHaveText(/Kick/);
+  await expect(lines(page)).toContainText([
+    /^Front head: \d+ mm from the left edge/,
+    /from the throne mark/,
+  ]);
+  await expect(progress(page)).toHaveText(/^2 of \d+ done$/);
+
+  await card(page).getByRole('button', { name: 'Skip' }).click();
+  await expect(title(page)).toHaveText(/pedal/i);
+  await card(page).getByRole('button', { name: 'Back' }).click();
+  await expect(title(page)).toHaveText(/Kick/);
+
+  await expect(savedSign(page)).toHaveText(/^Saved \d/);
+  await page.reload();
+  await expect(title(page)).toHaveText(/Kick/);
+  await expect(progress(page)).toHaveText(/^2 of \d+ done$/);
+
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  expect(violations.map(({ id }) => id)).toEqual([]);
+});
+
+test('steps are ticked in the list too, and all ticks come off when asked twice', async ({
+  page,
+}) => {
+  await openSetUp(page);
+  const list = page.getByRole('list', { name: 'All steps' });
+  await list
+    .getByRole('button', { name: /Snare$/ })
+    .first()
+    .click();
+  await expect(title(page)).toHaveText(/Snare/);
+  await list.getByLabel(/^Done: Snare$/).check();
+  await expect(progress(page)).toHaveText(/^1 of/);
+  await expect(card(page).getByRole('button', { name: 'Not done' })).toBeVisible();
+
+  await page.getByRole('button', { name: 'Start again' }).click();
+  await page.getByRole('button', { name: 'Keep them' }).click();
+  await expect(progress(page)).toHaveText(/^1 of/);
+  await page.getByRole('button', { name: 'Start again' }).click();
+  await page.getByRole('button', { name: 'Take all ticks off' }).click();
+  await expect(progress(page)).toHaveText(/^0 of/);
+  await expect(title(page)).toHaveText(/deck/i);
+});
+
+test('the list is printed', async ({ page }) => {
+  await page.addInitScript(() => {
+    window.print = () => document.body.setAttribute('data-printing', 'yes');
+  });
+  await openSetUp(page);
+  await page.getByRole('button', { name: 'Print the list' }).click();
+  await expect(page.locator('body[data-printing]')).toHaveCount(1);
+  expect(await page.locator('.printed-page').count()).toBeGreaterThan(0);
+});
