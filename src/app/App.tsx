@@ -1,4 +1,4 @@
-import { lazy, Suspense } from 'react';
+import { lazy, type ReactNode, Suspense } from 'react';
 import type { BoxSpotFinder } from '../session/boxSearch.ts';
 import type { ClearSpots } from '../session/clearing.ts';
 import type { HandOver } from '../session/handOver.ts';
@@ -13,6 +13,9 @@ import { TroubleNotice } from './TroubleNotice.tsx';
 
 /** The canvas library is as large as all the rest; the list of layouts does not wait for it. */
 const Plan = lazy(async () => ({ default: (await import('../editor/Plan.tsx')).Plan }));
+const DrummerPlan = lazy(async () => ({
+  default: (await import('../editor/DrummerPlan.tsx')).DrummerPlan,
+}));
 
 interface AppProps {
   readonly actions: LibraryActions;
@@ -20,6 +23,13 @@ interface AppProps {
   readonly boxSpots: BoxSpotFinder;
   readonly handOver: HandOver;
 }
+
+/** A drawing that says while it comes, and does not take the page with it when it fails. */
+const drawing = (plan: ReactNode): ReactNode => (
+  <ErrorBoundary what="The plan" extent="part">
+    <Suspense fallback={<p role="status">Drawing the plan…</p>}>{plan}</Suspense>
+  </ErrorBoundary>
+);
 
 /** The page: the list of layouts, or the open one. */
 export function App({ actions, clearSpots, boxSpots, handOver }: AppProps) {
@@ -34,13 +44,8 @@ export function App({ actions, clearSpots, boxSpots, handOver }: AppProps) {
             actions={actions}
             clearSpots={clearSpots}
             boxSpots={boxSpots}
-            plan={
-              <ErrorBoundary what="The plan" extent="part">
-                <Suspense fallback={<p role="status">Drawing the plan…</p>}>
-                  <Plan />
-                </Suspense>
-              </ErrorBoundary>
-            }
+            plan={drawing(<Plan />)}
+            drummerPlan={drawing(<DrummerPlan />)}
           />
         ) : (
           <LibraryScreen actions={actions} />

@@ -1,4 +1,4 @@
-import { type RefObject, useEffect, useId, useMemo, useRef, useState } from 'react';
+import { useId, useMemo, useRef, useState } from 'react';
 import type { Selection } from '../session/selection.ts';
 import { type OpenLayout, useSession } from '../session/session.ts';
 import { ElevationPane } from './ElevationPane.tsx';
@@ -13,6 +13,7 @@ import './plan.css';
 import { RingCard } from './rim/RingCard.tsx';
 import { useAskedPlace } from './rim/useAskedPlace.ts';
 import { ViewChoice } from './ViewChoice.tsx';
+import { useSizeOf } from './view/useSizeOf.ts';
 import type { ScreenSize } from './view/view.ts';
 import { drawingsName } from './words.ts';
 
@@ -86,21 +87,3 @@ function OpenDrawings({ open, size }: { readonly open: OpenLayout; readonly size
 /** Room that one card over the lower edge takes, px. */
 const CARD = 66;
 const nobody: readonly Selection[] = [];
-const nothing: ScreenSize = { width: 0, height: 0 };
-
-/** The size of an element, kept up to date, in whole px. */
-function useSizeOf(element: RefObject<HTMLElement | null>): ScreenSize {
-  const [size, setSize] = useState(nothing);
-  useEffect(() => {
-    const observed = element.current;
-    if (!observed) return undefined;
-    const observer = new ResizeObserver(([entry]) => {
-      if (!entry) return;
-      const { width, height } = entry.contentRect;
-      setSize({ width: Math.floor(width), height: Math.floor(height) });
-    });
-    observer.observe(observed);
-    return () => observer.disconnect();
-  }, [element]);
-  return size;
-}

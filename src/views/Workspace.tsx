@@ -4,6 +4,7 @@ import type { ClearSpots } from '../session/clearing.ts';
 import type { LibraryActions } from '../session/library.ts';
 import { useSession } from '../session/session.ts';
 import { DrawingContext } from './pages/DrawingContext.ts';
+import { DrummerPlanContext } from './pages/DrummerPlanContext.ts';
 import { PageFrame } from './pages/PageFrame.tsx';
 import { Panel } from './panel/Panel.tsx';
 import { ActionsContext } from './parts/useActions.ts';
@@ -20,10 +21,12 @@ interface WorkspaceProps {
   readonly boxSpots: BoxSpotFinder;
   /** The drawing of the open layout. */
   readonly plan: ReactNode;
+  /** The plan as the drummer sees it, for the sign-off. */
+  readonly drummerPlan: ReactNode;
 }
 
 /** The open layout: its plan always in view, its numbers and findings beside or below it; or one of its pages. */
-export function Workspace({ actions, clearSpots, boxSpots, plan }: WorkspaceProps) {
+export function Workspace({ actions, clearSpots, boxSpots, plan, drummerPlan }: WorkspaceProps) {
   useRootTheme();
   const isOpen = useSession((state) => state.open !== null);
   const page = useSession((state) => state.page);
@@ -46,7 +49,9 @@ export function Workspace({ actions, clearSpots, boxSpots, plan }: WorkspaceProp
             </div>
           ) : (
             <DrawingContext value={plan}>
-              <PageFrame key={page} name={page} />
+              <DrummerPlanContext value={drummerPlan}>
+                <PageFrame key={page} name={page} />
+              </DrummerPlanContext>
             </DrawingContext>
           )}
         </BoxSpotsContext>

@@ -4,11 +4,12 @@ interface NotesFieldProps {
   readonly label: string;
   readonly value: string;
   readonly most: number;
+  readonly rows?: number;
   readonly onSet: (value: string) => void;
 }
 
 /** Some lines of text, taken over when the field is left. */
-export function NotesField({ label, value, most, onSet }: NotesFieldProps) {
+export function NotesField({ label, value, most, rows = 4, onSet }: NotesFieldProps) {
   const id = useId();
   const [draft, setDraft] = useState(value);
   useEffect(() => setDraft(value), [value]);
@@ -21,7 +22,7 @@ export function NotesField({ label, value, most, onSet }: NotesFieldProps) {
         id={id}
         value={draft}
         maxLength={most}
-        rows={4}
+        rows={rows}
         onChange={(event) => setDraft(event.target.value)}
         onBlur={() => {
           if (draft !== value) onSet(draft);

@@ -10,6 +10,11 @@ export interface PageEntry {
 }
 
 const entries: Readonly<Record<PageName, PageEntry>> = {
+  'sign-off': {
+    title: 'Sign-off',
+    about: 'Turn the tablet to the drummer: fine, or move it',
+    Page: lazy(async () => ({ default: (await import('./signOff/SignOffPage.tsx')).SignOffPage })),
+  },
   history: {
     title: 'History',
     about: 'Earlier points of this layout: look, compare, bring back',

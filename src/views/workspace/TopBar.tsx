@@ -9,6 +9,7 @@ import { Icon } from '../parts/Icon.tsx';
 import { ThemeChoice } from '../parts/ThemeChoice.tsx';
 import { useOpen } from '../parts/useOpen.ts';
 import { useTask } from '../parts/useTask.ts';
+import { SignOffButton } from '../signOff/SignOffButton.tsx';
 import { SavedSign } from './SavedSign.tsx';
 import { UndoButtons } from './UndoButtons.tsx';
 
@@ -22,6 +23,7 @@ export function TopBar({ actions }: { readonly actions: LibraryActions }) {
         <Icon name="back" /> Layouts
       </button>
       <LayoutTitle name={layout.name} />
+      <SignOffButton />
       <UndoButtons />
       <div className="bar-group">
         <Choice

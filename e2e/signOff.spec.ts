@@ -1,0 +1,125 @@
+import type { Page } from '@playwright/test';
+import { downloaded, importText, savedSign, startLayout } from './support/layouts.ts';
+import { expect, test } from './support/test.ts';
+
+const state = (page: Page) => page.locator('[data-sign-off]');
+const press = (page: Page, name: string | RegExp) =>
+  page.getByRole('button', { name, exact: typeof name === 'string' }).click();
+
+/** Opens the page, says that all is fine and agrees: three taps. */
+async function signAllFine(page: Page): Promise<void> {
+  await state(page).click();
+  await press(page, 'All fine');
+  await press(page, 'I agree');
+  await expect(page.getByRole('heading', { name: 'Signed off', level: 2 })).toBeVisible();
+}
+
+async function nudgeMic(page: Page, name: string): Promise<void> {
+  await page.getByRole('tab', { name: 'Mics' }).click();
+  await page.locator('.line-name').getByText(name, { exact: true }).click();
+  const field = page.getByLabel('Round the rim', { exact: true });
+  await field.fill(String(Number(await field.inputValue()) + 30));
+  await field.press('Enter');
+}
+
+test('all fine takes three taps, survives a reload, and says what it proves and what not @portrait', async ({
+  page,
+}) => {
+  await startLayout(page);
+  await expect(state(page)).toHaveText('Not signed off');
+  await signAllFine(page);
+  await expect(page.getByText(/What it does not/)).toBeVisible();
+  await expect(page.getByText(/no signature in law/)).toBeVisible();
+  await press(page, 'Back to the plan');
+  await expect(state(page)).toHaveText('Signed off');
+  await expect(savedSign(page)).toHaveText(/^Saved \d/);
+  await page.reload();
+  await expect(state(page)).toHaveText('Signed off');
+});
+
+test('after a change it is stale, lists what moved, and only the changed mic is asked about', async ({
+  page,
+}) => {
+  await startLayout(page);
+  await signAllFine(page);
+  await press(page, 'Back to the plan');
+
+  // Names, units and the box change nothing of what was signed.
+  await page.getByRole('tab', { name: 'Cables' }).click();
+  await expect(state(page)).toHaveText('Signed off');
+
+  await nudgeMic(page, 'Rack tom');
+  await expect(state(page)).toHaveText('Sign-off is stale');
+  await page.getByRole('tab', { name: 'Findings' }).click();
+  await page.getByText('The sign-off is stale').click();
+  await expect(page.locator('.stale-list')).toContainText(/Rack.*: moved \d+ mm, turned [\d.]+°/);
+
+  await state(page).click();
+  await expect(page.getByText(/Look at 1 mic one by one/)).toBeVisible();
+  await press(page, 'One by one');
+  await expect(page.getByText('Mic 1 of 1')).toBeVisible();
+  await press(page, 'Fine');
+  await expect(page.getByRole('heading', { name: 'The stands' })).toBeFocused();
+  await press(page, 'Fine');
+  await press(page, 'Fine');
+  await press(page, 'I agree');
+  await expect(page.getByRole('heading', { name: 'Signed off', level: 2 })).toBeVisible();
+});
+
+test('a wish becomes a finding, and one tap takes it; undo brings it back @portrait', async ({
+  page,
+}) => {
+  await startLayout(page);
+  await state(page).click();
+  await press(page, 'One by one');
+  const title = page.locator('.sign-side h2');
+  while (!/Overhead/.test((await title.textContent()) ?? '')) {
+    await press(page, 'Fine');
+  }
+  const name = await title.textContent();
+  await press(page, 'Move it');
+  const surface = page.locator('.wish-surface');
+  const box = await surface.boundingBox();
+  if (!box) throw new Error('the plan is shown');
+  await page.touchscreen.tap(box.x + box.width * 0.5, box.y + box.height * 0.45);
+  await expect(page.getByText(/mm from where it is/)).toBeVisible();
+  await press(page, 'Away by 20 mm');
+  await page.getByLabel('What should change?').fill('Out of my sight, please');
+  await press(page, 'Next');
+  while (!(await page.getByRole('button', { name: 'Not yet' }).isVisible())) {
+    await press(page, 'Fine');
+  }
+  await expect(page.getByText(/to the spot on the plan/)).toBeVisible();
+  await press(page, 'Not yet');
+  await expect(state(page)).toHaveText('Not agreed');
+
+  await page.getByRole('tab', { name: 'Findings' }).click();
+  await page.getByText(`The drummer wishes ${name} elsewhere`).click();
+  await expect(page.getByText(/“Out of my sight, please”/)).toBeVisible();
+  await page.getByRole('button', { name: /^Move it (there|as near)/ }).click();
+  await expect(page.getByText(`The drummer wishes ${name} elsewhere`)).toHaveCount(0);
+  await expect(state(page)).toHaveText('Sign-off is stale');
+  await page.getByRole('button', { name: /^Undo/ }).click();
+  await expect(page.getByText(`The drummer wishes ${name} elsewhere`)).toBeVisible();
+});
+
+test('a file whose digest does not match its text opens, says so, and asks about everything', async ({
+  page,
+}) => {
+  await startLayout(page);
+  await signAllFine(page);
+  await press(page, 'Back to the plan');
+  const file = await downloaded(page, page.getByRole('button', { name: 'Export' }));
+  const layout = JSON.parse(file.text);
+  layout.signOffs[0].signed = layout.signOffs[0].signed.replace('"stature":1750', '"stature":1751');
+  await press(page, 'Layouts');
+  await importText(page, 'changed.json', JSON.stringify({ ...layout, name: 'Changed by hand' }));
+  await page.locator('.layout-name').getByText('Changed by hand').click();
+  await expect(state(page)).toHaveText('Sign-off is damaged');
+  await expect(page.getByText('The sign-off is damaged and proves nothing')).toBeVisible();
+  await state(page).click();
+  await expect(page.getByText(/its digest does not match its text/)).toBeVisible();
+  await press(page, 'All fine');
+  await press(page, 'I agree');
+  await expect(page.getByRole('heading', { name: 'Signed off', level: 2 })).toBeVisible();
+});

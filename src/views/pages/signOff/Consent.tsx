@@ -1,0 +1,104 @@
+import { useEffect, useId, useRef, useState } from 'react';
+import { addSignOff } from '../../../layout/edit/signOffs.ts';
+import type { Answer } from '../../../layout/signOff.ts';
+import { edit, showPage } from '../../../session/session.ts';
+import { answersOf, goTo, startAgain, useSigning } from '../../../session/signing.ts';
+import { Icon } from '../../parts/Icon.tsx';
+import { useOpen } from '../../parts/useOpen.ts';
+import { capitalised } from '../../words/nameOf.ts';
+
+const sceneNames = { stands: 'The stands', lane: 'The way out' } as const;
+
+/** The end: what is to be moved, and whether the whole is agreed to, with name and time. */
+export function Consent({ onSigned }: { readonly onSigned: () => void }) {
+  const { layout } = useOpen();
+  const asking = useSigning();
+  const heading = useRef<HTMLHeadingElement>(null);
+  const [name, setName] = useState(layout.player.name);
+  const [problem, setProblem] = useState('');
+  const nameId = useId();
+  useEffect(() => heading.current?.focus(), []);
+  const answers = answersOf(asking, layout);
+  const moves = answers.filter(({ answer }) => answer === 'move');
+  const sign = (consent: boolean) => {
+    const by = name.trim();
+    if (by === '') {
+      setProblem('A name is needed: 1 to 80 characters.');
+      return;
+    }
+    const at = new Date().toISOString().replace(/\.\d+Z$/, 'Z');
+    edit(`Sign-off by ${by}`, (from) =>
+      addSignOff(from, { name: by, at, consent, answers, notes: '' }),
+    );
+    startAgain(null, []);
+    onSigned();
+    if (!consent) showPage(null);
+  };
+  return (
+    <>
+      <h2 ref={heading} tabIndex={-1}>
+        {moves.length === 0 ? 'All fine' : 'This should change'}
+      </h2>
+      {moves.length > 0 && <Moves moves={moves} />}
+      <p>
+        I have seen where mics and stands are, and agree to play the kit as it is shown
+        {moves.length > 0 && ', with the changes asked for above still to come'}.
+      </p>
+      <div className="field">
+        <label className="field-label" htmlFor={nameId}>
+          Name
+        </label>
+        <input
+          id={nameId}
+          className="text-input"
+          value={name}
+          maxLength={80}
+          aria-invalid={problem !== '' || undefined}
+          aria-describedby={problem === '' ? undefined : `${nameId}-problem`}
+          onChange={(event) => setName(event.target.value)}
+        />
+        {problem !== '' && (
+          <p className="field-problem" id={`${nameId}-problem`} role="alert">
+            {problem}
+          </p>
+        )}
+      </div>
+      <div className="sign-answers">
+        <button
+          type="button"
+          className={moves.length === 0 ? 'sign-answer primary' : 'sign-answer'}
+          onClick={() => sign(true)}
+        >
+          <Icon name="check" /> I agree
+        </button>
+        <button
+          type="button"
+          className={moves.length === 0 ? 'sign-answer' : 'sign-answer primary'}
+          onClick={() => sign(false)}
+        >
+          <Icon name="target" /> Not yet
+        </button>
+      </div>
+      <button type="button" className="quiet" onClick={() => goTo({ at: 'start' })}>
+        <Icon name="back" /> From the beginning
+      </button>
+    </>
+  );
+}
+
+function Moves({ moves }: { readonly moves: readonly Answer[] }) {
+  return (
+    <ul className="stale-list">
+      {moves.map((answer) => {
+        const name = answer.about === 'mic' ? capitalised(answer.name) : sceneNames[answer.about];
+        const spot = 'wish' in answer && answer.wish ? ', to the spot on the plan' : '';
+        return (
+          <li key={'mic' in answer ? answer.mic : answer.about}>
+            {name}: move it{spot}
+            {answer.note !== '' && `. “${answer.note}”`}
+          </li>
+        );
+      })}
+    </ul>
+  );
+}

@@ -1,0 +1,51 @@
+import { useContext, useEffect, useState } from 'react';
+import { micsToAsk } from '../../../report/signOffState.ts';
+import { beginSigning, startAgain, useSigning } from '../../../session/signing.ts';
+import { useOpen } from '../../parts/useOpen.ts';
+import { DrummerPlanContext } from '../DrummerPlanContext.ts';
+import { AskAbout } from './AskAbout.tsx';
+import { AskStart } from './AskStart.tsx';
+import { Consent } from './Consent.tsx';
+import { Signed } from './Signed.tsx';
+
+/** The tablet is turned to the drummer: the plan from the player's seat, and one question at a time. */
+export function SignOffPage() {
+  const { layout, report } = useOpen();
+  const plan = useContext(DrummerPlanContext);
+  const { signOff } = report;
+  // One that holds is shown first; it is asked about all again only when that is wanted.
+  const [again, setAgain] = useState(false);
+  const holds = signOff.kind === 'holds' && !again;
+  const asked = again ? layout.mics.map(({ id }) => id) : micsToAsk(layout, signOff);
+  const question = asked.join();
+  useEffect(() => {
+    if (!holds) beginSigning(layout.id, question === '' ? [] : question.split(','));
+  }, [holds, layout.id, question]);
+  const askAll = () => {
+    startAgain(
+      layout.id,
+      layout.mics.map(({ id }) => id),
+    );
+    setAgain(true);
+  };
+  return (
+    <div className="sign-page">
+      <div className="sign-plan">{plan}</div>
+      <div className="sign-side">
+        {holds ? <Signed onAgain={askAll} /> : <Asking onSigned={() => setAgain(false)} />}
+      </div>
+    </div>
+  );
+}
+
+function Asking({ onSigned }: { readonly onSigned: () => void }) {
+  const { step } = useSigning();
+  switch (step.at) {
+    case 'start':
+      return <AskStart />;
+    case 'consent':
+      return <Consent onSigned={onSigned} />;
+    default:
+      return <AskAbout />;
+  }
+}

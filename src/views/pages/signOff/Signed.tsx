@@ -1,0 +1,40 @@
+import { showPage } from '../../../session/session.ts';
+import { Icon } from '../../parts/Icon.tsx';
+import { useOpen } from '../../parts/useOpen.ts';
+import { PROOF, signedByWords } from '../../words/signOffWords.ts';
+
+/** A sign-off that holds: by whom, when, and what it proves and what not. */
+export function Signed({ onAgain }: { readonly onAgain: () => void }) {
+  const { signOff } = useOpen().report;
+  if (signOff.kind !== 'holds') return null;
+  const { digest } = signOff.signOff;
+  return (
+    <>
+      <h2 className="signed-head">
+        <Icon name="check" /> Signed off
+      </h2>
+      <p role="status">{signedByWords(signOff.signOff)}, by this tablet’s clock.</p>
+      <h3>What it shows</h3>
+      <p>{PROOF.does}</p>
+      <h3>What it does not</h3>
+      <p>{PROOF.doesNot}</p>
+      <p>
+        It stays good when the box, cables, inputs or names change. When a mic, a piece or the
+        player changes it is stale, and the next time only what changed is asked about.
+      </p>
+      <details>
+        <summary>Digest</summary>
+        <p>SHA-256 of the RFC 8785 form of player, pieces and mics:</p>
+        <p className="digest">{digest}</p>
+      </details>
+      <div className="buttons">
+        <button type="button" className="primary" onClick={() => showPage(null)}>
+          Back to the plan
+        </button>
+        <button type="button" onClick={onAgain}>
+          Ask about everything again
+        </button>
+      </div>
+    </>
+  );
+}

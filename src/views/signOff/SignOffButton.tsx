@@ -1,0 +1,29 @@
+import type { SignOffState } from '../../report/signOffState.ts';
+import { showPage } from '../../session/session.ts';
+import { Icon, type IconName } from '../parts/Icon.tsx';
+import { useOpen } from '../parts/useOpen.ts';
+import { signOffStateWords } from '../words/signOffWords.ts';
+
+const icons: Readonly<Record<SignOffState['kind'], IconName>> = {
+  none: 'pen',
+  holds: 'check',
+  stale: 'alert',
+  withheld: 'alert',
+  broken: 'alert',
+};
+
+/** Whether the drummer's sign-off holds; a tap turns the tablet to the drummer. */
+export function SignOffButton() {
+  const { kind } = useOpen().report.signOff;
+  return (
+    <button
+      type="button"
+      className="sign-only sign-off-button"
+      data-sign-off={kind}
+      onClick={() => showPage('sign-off')}
+    >
+      <Icon name={icons[kind]} />
+      <span className="sign-text">{signOffStateWords[kind]}</span>
+    </button>
+  );
+}
