@@ -42,8 +42,8 @@ export interface StockPlan {
   readonly isBest: boolean;
 }
 
-/** How many pairs of cables are tried before the rest is joined as it comes. */
-const MOST_TRIALS = 200_000;
+/** How many steps of a search are taken before the best plan so far has to do: a few ms. */
+const MOST_STEPS = 4000;
 
 /**
  * Which cables serve which runs.
@@ -58,6 +58,8 @@ const MOST_TRIALS = 200_000;
  * S4 Where no cable left reaches, this run is the one to be joined or to go without: a longer one that is served could
  *    swap with it, which never costs more. To each longer part of a join belongs the shortest that makes up the rest, by the same
  *    swap. So only these joins, and going without, have to be tried; all of them are.
+ * S5 A run is not left without in order to join for a shorter one what would reach for it too: swapped, what has to be brought is no
+ *    longer.
  */
 export function planStock(
   needs: readonly StockNeed[],
@@ -132,12 +134,12 @@ class Search {
   readonly #needed: readonly Mm[];
   readonly #pool: Pool;
   readonly #sizes: readonly Mm[];
-  /** All that is needed from each run on. */
+  /** The least that all runs from each one on can take. */
   readonly #toCome: readonly Mm[];
   readonly #served: Served[] = [];
-  #best: readonly Served[] = [];
+  #best: readonly Served[] | undefined;
   #bestCost: Cost = { without: Number.POSITIVE_INFINITY, joins: 0, length: 0 };
-  #trials = 0;
+  #steps = 0;
 
   constructor(needed: readonly Mm[], pool: Pool, sizes: readonly Mm[]) {
     this.#needed = needed;
@@ -145,24 +147,25 @@ class Search {
     this.#sizes = sizes;
     let rest = 0;
     this.#toCome = needed.toReversed().map((length) => {
-      rest += length;
+      rest += this.#leastFor(length);
       return rest;
     });
   }
 
   get isComplete(): boolean {
-    return this.#trials <= MOST_TRIALS;
+    return this.#steps <= MOST_STEPS;
   }
 
   run(): readonly Served[] {
-    this.#serve(0, { without: 0, joins: 0, length: 0 });
-    return this.#best;
+    this.#serve(0, { without: 0, joins: 0, length: 0 }, Number.POSITIVE_INFINITY);
+    return this.#best ?? [];
   }
 
-  #serve(rank: number, cost: Cost): void {
+  /** `below`: how long a join may be, so that none of the runs that went without could have had it (S5). */
+  #serve(rank: number, cost: Cost, below: Mm): void {
     const needed = this.#needed[rank];
-    const toCome = this.#toCome[this.#needed.length - 1 - rank] ?? 0;
-    if (!isLess({ ...cost, length: cost.length + toCome }, this.#bestCost)) return;
+    this.#steps += 1;
+    if (!isLess(this.#leastFrom(rank, cost), this.#bestCost)) return;
     if (needed === undefined) {
       this.#best = [...this.#served];
       this.#bestCost = cost;
@@ -170,36 +173,53 @@ class Search {
     }
     const single = this.#pool.shortestFrom(needed);
     if (single !== undefined) {
-      this.#with([single], rank, { ...cost, length: cost.length + single });
+      this.#with([single], rank, { cost: { ...cost, length: cost.length + single }, below });
       return;
     }
-    for (const pair of this.#pairsFor(needed)) {
+    for (const pair of this.#pairsFor(needed, below)) {
       const length = cost.length + sum(pair);
-      this.#with(pair, rank, { ...cost, joins: cost.joins + 1, length });
-      if (!this.isComplete) return;
+      this.#with(pair, rank, { cost: { ...cost, joins: cost.joins + 1, length }, below });
+      if (this.#best && !this.isComplete) return;
     }
     const missing = toBring(needed, this.#sizes);
     this.#served.push({ carried: [], missing });
-    this.#serve(rank + 1, {
-      ...cost,
-      without: cost.without + 1,
-      length: cost.length + sum(missing),
-    });
+    const without = cost.without + 1;
+    const length = cost.length + sum(missing);
+    this.#serve(rank + 1, { ...cost, without, length }, Math.min(below, needed));
     this.#served.pop();
   }
 
-  #with(carried: readonly Mm[], rank: number, cost: Cost): void {
+  #with(
+    carried: readonly Mm[],
+    rank: number,
+    { cost, below }: { readonly cost: Cost; readonly below: Mm },
+  ): void {
     for (const length of carried) this.#pool.take(length);
     this.#served.push({ carried, missing: [] });
-    this.#serve(rank + 1, cost);
+    this.#serve(rank + 1, cost, below);
     this.#served.pop();
     for (const length of carried) this.#pool.giveBack(length);
   }
 
   /** S4, the least cable first. */
-  #pairsFor(needed: Mm): readonly (readonly Mm[])[] {
-    const pairs = this.#pool.pairsFrom(needed);
-    this.#trials += pairs.length;
-    return [...pairs].sort((p, q) => sum(p) - sum(q));
+  #pairsFor(needed: Mm, below: Mm): readonly (readonly Mm[])[] {
+    return this.#pool
+      .pairsFrom(needed)
+      .filter((pair) => sum(pair) < below)
+      .sort((p, q) => sum(p) - sum(q));
+  }
+
+  /** What a plan costs at least that has come so far: every run takes one cable at least, and no less than it can. */
+  #leastFrom(rank: number, { without, joins, length }: Cost): Cost {
+    const left = this.#needed.length - rank;
+    const short = Math.max(0, left - this.#pool.size());
+    return { without: without + short, joins, length: length + (this.#toCome[left - 1] ?? 0) };
+  }
+
+  /** The least length that serves a run, whatever the others take. */
+  #leastFor(needed: Mm): Mm {
+    const pairs = this.#pool.pairsFrom(needed).map(sum);
+    const single = this.#pool.shortestFrom(needed) ?? Number.POSITIVE_INFINITY;
+    return Math.min(single, sum(toBring(needed, this.#sizes)), ...pairs);
   }
 }

@@ -6,7 +6,9 @@ export interface Pool {
   /** The shortest left that is at least so long. */
   shortestFrom(least: Mm): Mm | undefined;
   /** For every length left: it and the shortest that reaches with it and is no longer than it. */
-  pairsFrom(least: Mm): readonly (readonly [longer: Mm, shorter: Mm])[];
+  pairsFrom(least: Mm): [longer: Mm, shorter: Mm][];
+  /** How many are left. */
+  size(): number;
   take(length: Mm): void;
   giveBack(length: Mm): void;
 }
@@ -18,8 +20,10 @@ export function createPool(stock: Stock): Pool {
   }
   const lengths = [...counts.keys()].sort((a, b) => a - b);
   const left = (length: Mm): number => counts.get(length) ?? 0;
+  let size = [...counts.values()].reduce((sum, count) => sum + count, 0);
   const change = (length: Mm, by: number): void => {
     counts.set(length, left(length) + by);
+    size += by;
   };
   return {
     shortestFrom(least) {
@@ -41,6 +45,7 @@ export function createPool(stock: Stock): Pool {
       }
       return pairs;
     },
+    size: () => size,
     take: (length) => change(length, -1),
     giveBack: (length) => change(length, 1),
   };

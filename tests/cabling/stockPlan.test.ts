@@ -134,6 +134,20 @@ describe('the stock plan', () => {
     expect(planStock([], all)).toEqual({ runs: [], missing: [], joins: 0, waste: 0, isBest: true });
   });
 
+  it('S5: finds the best plan for 16 runs and a case of short cables without trying everything', () => {
+    const needed = Array.from({ length: 16 }, (_, i) => 3300 + 200 * i);
+    const stock = [
+      { length: 2000, count: 9 },
+      { length: 3000, count: 9 },
+      { length: 5000, count: 3 },
+    ];
+    const { isBest, joins, missing } = planStock(needsOf(needed), stock);
+    expect(isBest).toBe(true);
+    // Three of 5 m alone, nine joins of the 18 others; the four that are left are brought.
+    expect(joins).toBe(9);
+    expect(missing.reduce((all, { count }) => all + count, 0)).toBe(4);
+  });
+
   it('knows the usual sizes', () => {
     expect(METRIC_SIZES).toEqual([...METRIC_SIZES].sort((a, b) => a - b));
     expect(FOOT_SIZES.map((size) => Math.round(size) / 1000)).toEqual([
