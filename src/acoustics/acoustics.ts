@@ -1,4 +1,5 @@
 import { remembered, sameList } from '../geometry/remembered.ts';
+import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
 import type { PlacedMic, Rig } from '../rig/placed.ts';
 import type { Degrees, Mm } from '../units/quantity.ts';
@@ -20,7 +21,7 @@ import {
   snareOf,
 } from './overheads.ts';
 import { nullAngle, type Pattern, type PatternName, patternName } from './pattern.ts';
-import type { MetresPerSecond } from './quantities.ts';
+import type { Hertz, MetresPerSecond } from './quantities.ts';
 import { type Source, sourceOf } from './source.ts';
 import { type PairRipple, pairRipples } from './threeToOne.ts';
 import { type Timing, timingOf } from './timing.ts';
@@ -53,6 +54,8 @@ export const LEFT_OUT = ['reflections', 'shadows', 'radiation', 'frequency', 'ai
 /** What the mics of a layout hear and when: direct sound in a free field, an estimate that leaves out {@link LEFT_OUT}. */
 export interface Acoustics {
   readonly air: Air;
+  /** Of every drum, said or estimated (H17), in the layout's order. */
+  readonly fundamentals: readonly { readonly piece: Id; readonly hertz: Hertz }[];
   /** Every mic, in the layout's order. */
   readonly hearing: readonly MicHearing[];
   /** Close mics, in the layout's order. */
@@ -87,6 +90,9 @@ export function createAcoustics(): AcousticsOf {
     const timing = timingOf(listeners, snareOf(sources), air.speed);
     return {
       air,
+      fundamentals: sources.flatMap(({ piece, fundamental }) =>
+        fundamental === undefined ? [] : [{ piece: piece.id, hertz: fundamental }],
+      ),
       hearing: listeners.map(micHearing),
       close: listeners.flatMap((listener) =>
         listener.role === 'close' ? (memory.close(listener, sources, air.speed) ?? []) : [],

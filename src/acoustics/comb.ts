@@ -21,9 +21,12 @@ export function ripple(levelDifference: Decibels): Ripple {
   return { peak, dip, peakToDip: peak - dip };
 }
 
+/** A path difference that is a rounding error, metres. */
+const NO_WAY = 1e-6;
+
 /**
  * H10 The lowest notches of two copies, one later by a path difference d: (2n - 1) c / 2d for an equal start, n c / d for an
- *     opposite one (which also loses the lowest bass). None without a path difference.
+ *     opposite one (which also loses the lowest bass). None without a path difference; a thousandth of a mm is none.
  */
 export function combNulls(
   pathDifference: Mm,
@@ -31,7 +34,7 @@ export function combNulls(
   start: Start,
 ): readonly Hertz[] {
   const metres = Math.abs(pathDifference) / 1000;
-  if (metres === 0) return [];
+  if (metres < NO_WAY) return [];
   const orders = start === 'equal' ? [0.5, 1.5, 2.5] : [1, 2, 3];
   return orders.map((order) => (order * speed) / metres);
 }

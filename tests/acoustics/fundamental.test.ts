@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { createAcoustics } from '../../src/acoustics/acoustics.ts';
 import { DEFAULT_CHOICES } from '../../src/acoustics/choices.ts';
 import { fundamentalOf } from '../../src/acoustics/fundamental.ts';
+import { isDrum } from '../../src/layout/pieces/piece.ts';
+import { buildRig } from '../../src/rig/buildRig.ts';
 import { fromInches } from '../../src/units/inch.ts';
 import { fivePiece } from '../rig/kits.ts';
 import { heardIn, sourceIn } from './scenes.ts';
@@ -30,5 +33,16 @@ describe('H17 fundamentals by size (estimates from memory)', () => {
     expect(fundamentalOf(sourceIn(sources, 'snare').piece, choices)).toBe(210);
     expect(fundamentalOf(sourceIn(sources, 'ride').piece, choices)).toBe(400);
     expect(fundamentalOf(sourceIn(sources, 'ride').piece, DEFAULT_CHOICES)).toBeUndefined();
+  });
+});
+
+describe('the fundamentals of a kit', () => {
+  it('are those of all its drums, also of a drum without a mic, the user’s figure first', () => {
+    const layout = { ...fivePiece, mics: [] };
+    const choices = { ...DEFAULT_CHOICES, fundamentals: { snare: 205 } };
+    const { fundamentals } = createAcoustics()(layout, buildRig(layout), choices);
+    const drums = layout.pieces.filter((piece) => isDrum(piece) || piece.kind === 'kick');
+    expect(fundamentals.map(({ piece }) => piece)).toEqual(drums.map(({ id }) => id));
+    expect(fundamentals.find(({ piece }) => piece === 'snare')?.hertz).toBe(205);
   });
 });

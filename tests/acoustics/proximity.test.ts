@@ -21,7 +21,7 @@ const anyNear = fc.record({
 });
 
 describe('H7 and H8 on the axis, against values computed from the spherical wave', () => {
-  it.each(references('prox.'))('$id', (reference) => {
+  it.each(references('prox.'))('$id, $source', (reference) => {
     const match = /^prox\.(\w+)\.f(\d+)\.r([\d.]+)$/.exec(reference.id);
     const pattern = PATTERNS[named[match?.[1] ?? ''] ?? 'omni'];
     const near = {

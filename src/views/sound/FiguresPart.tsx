@@ -4,6 +4,7 @@ import { drumKey } from '../../session/soundPreferences.ts';
 import { DECIBELS, HERTZ } from '../fields/measure.ts';
 import { useOpen } from '../parts/useOpen.ts';
 import { kindWords } from '../words/kindWords.ts';
+import { nameOf } from '../words/nameOf.ts';
 import { SettingField } from './SettingField.tsx';
 import { ShellField } from './ShellField.tsx';
 import { SoundPartFrame } from './SoundPartFrame.tsx';
@@ -73,11 +74,7 @@ function Levels() {
 
 function Fundamentals() {
   const { layout } = useOpen();
-  const { timing } = useSound();
-  const drums = layout.pieces.flatMap(({ id, name }) => {
-    const found = timing.rows.find(({ source }) => source === id)?.fundamental;
-    return found ? [{ id, name, hertz: found }] : [];
-  });
+  const drums = useSound().fundamentals;
   const set = (id: string, hertz: number) =>
     preferSound({
       fundamentals: {
@@ -93,14 +90,14 @@ function Fundamentals() {
         Estimated by size; tunings differ by half an octave and more. Tap the drum, read a tuner.
       </p>
       <div className="field-grid">
-        {drums.map(({ id, name, hertz }) => (
+        {drums.map(({ piece, hertz }) => (
           <SettingField
-            key={id}
-            label={name}
+            key={piece}
+            label={nameOf(layout, piece)}
             value={hertz}
             measure={HERTZ}
             limits={{ low: 20, high: 1000 }}
-            onSet={(to) => set(id, to)}
+            onSet={(to) => set(piece, to)}
           />
         ))}
       </div>
