@@ -1,7 +1,26 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
-import { downloaded, startLayout } from './support/layouts.ts';
+import { closeLayout, downloaded, importText, listed, startLayout } from './support/layouts.ts';
 import { expect, test } from './support/test.ts';
+
+const leg = { connection: 'direct', lifted: false, impedance: 2000 };
+
+/** The layout that is open, exported, changed in its text and opened again. */
+async function reopened(page: Page, change: (layout: Exported) => void): Promise<void> {
+  const file = await downloaded(page, page.getByRole('button', { name: 'Export', exact: true }));
+  const layout: Exported = JSON.parse(file.text);
+  change(layout);
+  await closeLayout(page);
+  await importText(page, 'changed.json', JSON.stringify({ ...layout, name: 'Changed' }));
+  await listed(page).filter({ hasText: 'Changed' }).click();
+  await page.getByRole('tab', { name: 'Patch' }).click();
+}
+
+/** As much of an exported layout as is changed here. */
+interface Exported {
+  readonly mics: { readonly id: string }[];
+  readonly patch: { channels: unknown[]; splits: unknown[] };
+}
 
 const undo = (page: Page) => page.getByRole('button', { name: /^Undo/ });
 const inputs = (page: Page) => page.getByRole('list', { name: 'Input list' });
@@ -193,6 +212,64 @@ test('the tables leave the app as CSV with names that say which', async ({ page 
     );
     expect(name).toMatch(/ - (inputs|cables|pull)\.csv$/);
     expect(text.startsWith(start)).toBe(true);
+  }
+});
+
+test('a split of a split, of nothing and without legs is said, and nothing is lost', async ({
+  page,
+}) => {
+  await startLayout(page);
+  await reopened(page, ({ mics, patch }) => {
+    const legs = [
+      { to: 'channel', ...leg },
+      { to: 'other', name: 'Recorder', phantom: true, ...leg },
+    ];
+    patch.splits.push(
+      { id: 'first', of: mics[0]?.id, kind: 'y', legs },
+      { id: 'second', of: 'first', kind: 'transformer', legs },
+      { id: 'third', of: 'nobody', kind: 'y', legs: [] },
+    );
+  });
+  await showPart(page, 'Splits');
+  await expect(page.getByText('A split takes its signal from another split')).toBeVisible();
+  await expect(page.getByText('A split takes its signal from nothing')).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'Split of another split' })).toBeVisible();
+  const last = page.getByRole('region', { name: 'Split of nothing' });
+  await last.getByRole('button', { name: 'Remove split' }).click();
+  await expect(page.getByRole('heading', { name: /^Split of/ })).toHaveCount(2);
+  await showPart(page, 'Inputs');
+  await expect(names(page).first()).toBeVisible();
+});
+
+test('a sheet with thirty channels and long notes is one page too', async ({ page }) => {
+  await startLayout(page);
+  await reopened(page, ({ mics, patch }) => {
+    for (let copy = 0; copy < 22; copy += 1) {
+      patch.channels.push({
+        id: `more-${copy}`,
+        mic: mics[copy % mics.length]?.id,
+        number: null,
+        phantom: null,
+        polarity: null,
+        highPass: null,
+        pad: null,
+        insert: null,
+        notes: 'Parallel compression for the second mix, returned beside the first',
+      });
+    }
+  });
+  await page.evaluate(() => {
+    window.print = () => undefined;
+  });
+  await expect(names(page)).toHaveCount(30);
+  for (const format of ['A4', 'Letter']) {
+    await page.getByRole('button', { name: 'Print the input list' }).click();
+    await page.emulateMedia({ media: 'print' });
+    await expect(page.locator('.print-sheet')).toBeVisible();
+    const pdf = await page.pdf({ format, landscape: true });
+    expect(pdf.toString('latin1')).toMatch(/\/Count 1\b/);
+    await page.emulateMedia({ media: 'screen' });
+    await expect(page.locator('.print-sheet')).toHaveCount(0);
   }
 });
 

@@ -1,8 +1,14 @@
 import { type KeyboardEvent, useId } from 'react';
+import { sourceWords } from '../../patch/csv/cellWords.ts';
 import type { InputRow } from '../../patch/inputList.ts';
+import { AboutFindings } from '../inspector/AboutFindings.tsx';
 import { Icon } from '../parts/Icon.tsx';
+import { useOpen } from '../parts/useOpen.ts';
+import { mountWords } from '../words/kindWords.ts';
+import { counted } from '../words/nameOf.ts';
 import { BoxInput } from './BoxInput.tsx';
 import { ChannelFields } from './ChannelFields.tsx';
+import { isAboutRow, worstOf } from './rowFindings.ts';
 import { rowWords } from './rowWords.ts';
 import type { useReorder } from './useReorder.ts';
 
@@ -54,6 +60,7 @@ export function InputLine({ row, place, last, shown, onMove, ...rest }: InputLin
             <span className="line-name">{row.name}</span>
             <span className="line-note">{rowWords(row)}</span>
           </span>
+          <RowSign row={row} />
           <BoxInput input={row.input} />
         </button>
       </div>
@@ -68,10 +75,40 @@ export function InputLine({ row, place, last, shown, onMove, ...rest }: InputLin
                 Down
               </button>
             </div>
+            <RowFacts row={row} />
             <ChannelFields row={row} />
           </>
         )}
       </div>
     </li>
+  );
+}
+
+/** Says on the row that something about it is wrong; what, stands in it. */
+function RowSign({ row }: { readonly row: InputRow }) {
+  const { report } = useOpen();
+  const found = report.findings.filter(isAboutRow(row.mic));
+  const worst = worstOf(found);
+  if (worst === null) return null;
+  return (
+    <span className={`severity ${worst}`}>
+      <Icon name={worst === 'note' ? 'target' : 'alert'} />
+      <span className="spoken">{counted(found.length, 'finding')}</span>
+    </span>
+  );
+}
+
+/** What the row is for and how its mic is held, with all that is wrong about it. */
+function RowFacts({ row }: { readonly row: InputRow }) {
+  const { layout } = useOpen();
+  const names = new Map(layout.pieces.map(({ id, name }) => [id, name]));
+  const source = sourceWords(row, names);
+  return (
+    <div className="line-more">
+      <p className="soft">
+        {source === '' ? 'No source' : source}. {mountWords(row.mount)}.
+      </p>
+      <AboutFindings of={isAboutRow(row.mic)} />
+    </div>
   );
 }

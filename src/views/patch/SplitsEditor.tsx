@@ -1,9 +1,12 @@
 import { useState } from 'react';
 import { freshId } from '../../layout/edit/ids.ts';
 import { changePatch } from '../../layout/edit/patch.ts';
+import type { Id } from '../../layout/fields.ts';
+import type { Layout } from '../../layout/layout.ts';
 import { patchSchema, type Split } from '../../layout/patch.ts';
 import { addLeg, addSplit, changeSplit, removeSplit } from '../../patch/splits/editSplits.ts';
 import { usualLeg, usualSplit } from '../../patch/splits/split.ts';
+import { splitLoad } from '../../patch/splits/splitLoad.ts';
 import { edit } from '../../session/session.ts';
 import { OHMS } from '../fields/measure.ts';
 import { NumberField } from '../fields/NumberField.tsx';
@@ -12,7 +15,7 @@ import { SelectField } from '../fields/SelectField.tsx';
 import { Group } from '../parts/Group.tsx';
 import { useOpen } from '../parts/useOpen.ts';
 import { findingWords } from '../words/findingWords.ts';
-import { nameOf } from '../words/nameOf.ts';
+import { capitalised, nameOf } from '../words/nameOf.ts';
 import { LegFields } from './LegFields.tsx';
 import { editPatch } from './usePatch.ts';
 
@@ -85,15 +88,16 @@ function SplitCard({ split }: { readonly split: Split }) {
   const { layout } = useOpen();
   const { id, of, kind, legs } = split;
   const ends = legs.map((leg, index) => ({ leg, index }));
-  const name = layout.mics.some((mic) => mic.id === of) ? nameOf(layout, of) : 'nothing';
+  const name = sourceName(layout, of);
   const sources = [
-    ...(name === 'nothing' ? [{ value: of, text: 'Nothing: its mic is gone' }] : []),
+    ...(layout.mics.some((mic) => mic.id === of) ? [] : [{ value: of, text: capitalised(name) }]),
     ...layout.mics.map((mic) => ({ value: mic.id, text: nameOf(layout, mic.id) })),
   ];
   return (
     <section className="group split-card" aria-label={`Split of ${name}`}>
       <h3>Split of {name}</h3>
       <SplitFindings split={split} />
+      <SplitLoadLine split={split} />
       <SelectField
         label="Signal of"
         value={of}
@@ -137,10 +141,33 @@ function SplitCard({ split }: { readonly split: Split }) {
   );
 }
 
+/** What a split takes its signal from: a mic, wrongly another split, or nothing. */
+function sourceName(layout: Layout, of: Id): string {
+  if (layout.mics.some(({ id }) => id === of)) return nameOf(layout, of);
+  const isSplit = layout.patch.splits.some(({ id }) => id === of);
+  return isSplit ? 'another split' : 'nothing: its mic is gone';
+}
+
+/** What all legs together are to the mic, and what that costs. */
+function SplitLoadLine({ split: { legs } }: { readonly split: Split }) {
+  const { micImpedance } = useOpen().layout.patch;
+  if (legs.length === 0) return null;
+  const { load, lost } = splitLoad(
+    micImpedance,
+    legs.map(({ impedance }) => impedance),
+  );
+  return (
+    <p className="soft">
+      All legs together load the mic with {Math.round(load)} Ω; a leg loses at most{' '}
+      {Math.max(...lost).toFixed(1)} dB to the others.
+    </p>
+  );
+}
+
 /** What is wrong with one split, with the reason. */
 function SplitFindings({ split }: { readonly split: Split }) {
   const { layout, report } = useOpen();
-  const found = report.findings.filter(({ key }) => key.split(':').includes(split.id));
+  const found = report.findings.filter(({ key }) => key.split(':')[1] === split.id);
   if (found.length === 0) return <p className="field-hint">Nothing is wrong with it.</p>;
   return (
     <ul className="split-findings">
