@@ -24,15 +24,15 @@ export function openEnergy(ear: Ear, { surfaces }: Source): number {
 
 /**
  * H41 What another piece's sound loses on its way into a shell. Behind the heads it has no direction left: the mic takes it as
- *     from all sides (H6), softer by the drum's `shellLoss`. From a port inward the open sound gives way to that within the port's
- *     radius. Not counted: that the drum's own sound builds up inside, so that its isolation is at least what is told.
+ *     from all sides (H6), softer by the drum's `shellLoss`. From a port inward the loss grows evenly, in dB, to its whole within
+ *     the port's radius. Not counted: that the drum's own sound builds up inside, so that its isolation is at least what is told.
  */
 export function shelteredEnergy(ear: Ear, shell: Source, source: Source): number {
   const open = openness(ear.tip, shell);
-  const direct = open > 0 ? open * openEnergy(ear, source) : 0;
   const around = openEnergy({ ...ear, pattern: PATTERNS.omni }, source);
   const taken = randomEnergyEfficiency(ear.pattern) * toEnergy(-shell.shellLoss);
-  return direct + (1 - open) * taken * around;
+  const within = taken * around;
+  return open === 0 ? within : openEnergy(ear, source) ** open * within ** (1 - open);
 }
 
 /** 1 in the plane of a port, 0 from its radius inward and in a drum without one. */
