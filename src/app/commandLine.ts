@@ -1,7 +1,8 @@
-import { existsSync, readFileSync, statSync } from 'node:fs';
+import { existsSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { MOST_CHARACTERS } from '../layout/read.ts';
 import { reportCommand } from './reportCommand.ts';
+import { asksForSheet, sheetCommand } from './sheetCommand.ts';
 
 /** npm runs scripts in the project's folder; the file is named from where the user is. */
 function placeOf(file: string): string {
@@ -19,8 +20,18 @@ function read(file: string): string {
   return readFileSync(place, 'utf8');
 }
 
-process.exitCode = reportCommand(process.argv.slice(2), {
+/** A new file is named from where the user is, too. */
+function write(file: string, content: string | Uint8Array): void {
+  writeFileSync(resolve(process.env['INIT_CWD'] ?? '', file), content);
+}
+
+const given = process.argv.slice(2);
+const around = {
   read,
-  print: (text) => process.stdout.write(text),
-  complain: (text) => process.stderr.write(text),
-});
+  write,
+  print: (text: string) => process.stdout.write(text),
+  complain: (text: string) => process.stderr.write(text),
+};
+process.exitCode = asksForSheet(given)
+  ? await sheetCommand(given, around)
+  : reportCommand(given, around);

@@ -1,22 +1,13 @@
 import type { Layout } from '../layout/layout.ts';
-import type { Problem } from '../layout/problem.ts';
-import { readLayout } from '../layout/read.ts';
 import { createAnalyst } from '../report/analyse.ts';
 import { patchReport } from '../report/patch.ts';
 import { PATCH_TABLES, type PatchTable, patchCsv } from '../report/patchCsv.ts';
 import type { Report } from '../report/report.ts';
 import { reportJson } from '../report/reportJson.ts';
+import { type CommandSurroundings, readGiven } from './readGiven.ts';
 import { reportText } from './reportText.ts';
 
-/** What the command touches outside itself. */
-export interface CommandSurroundings {
-  /** The text of a file. Throws with a message that says why it can't be read. */
-  read(file: string): string;
-  print(text: string): void;
-  complain(text: string): void;
-}
-
-const USAGE = `Usage: npm run report -- FILE [--json | --csv ${PATCH_TABLES.join('|')}]`;
+const USAGE = `Usage: npm run report -- FILE [--json | --csv ${PATCH_TABLES.join('|')} | --sheet pdf|svg|dxf OUT]`;
 
 /**
  * Prints the whole report of a layout file.
@@ -33,20 +24,10 @@ export function reportCommand(
     return 2;
   }
   const { file, as } = asked;
-  let text: string;
-  try {
-    text = read(file);
-  } catch (error) {
-    complain(`${file} can't be read: ${error instanceof Error ? error.message : String(error)}\n`);
-    return 2;
-  }
-  const found = readLayout(text);
-  if (!found.ok) {
-    complain(problemLines(file, found.problems, found.more));
-    return 2;
-  }
-  const report = createAnalyst()(found.layout);
-  print(shown(found.layout, report, as));
+  const layout = readGiven(file, { read, complain });
+  if (!layout) return 2;
+  const report = createAnalyst()(layout);
+  print(shown(layout, report, as));
   return report.clearances.some(({ verdict }) => verdict === 'struck') ? 1 : 0;
 }
 
@@ -81,14 +62,4 @@ function shown(layout: Layout, report: Report, as: Shape): string {
     default:
       return patchCsv(as, layout, patchReport(layout, report));
   }
-}
-
-function problemLines(file: string, problems: readonly Problem[], more: number): string {
-  const lines = problems.map(
-    ({ path, expected, actual }) =>
-      `  ${path === '' ? '' : `${path}: `}expected ${expected}, found ${actual}`,
-  );
-  const rest = more > 0 ? [`  and ${more} more`] : [];
-  const printable = [...lines, ...rest].map((line) => line.replace(/\p{Cc}/gu, '\uFFFD'));
-  return `${[`${file} is not a layout:`, ...printable].join('\n')}\n`;
 }

@@ -117,7 +117,11 @@ describe('the report command', () => {
   });
 
   it.each([
-    ['no file', [], 'Usage: npm run report -- FILE [--json | --csv inputs|cables|pull|check]'],
+    [
+      'no file',
+      [],
+      'Usage: npm run report -- FILE [--json | --csv inputs|cables|pull|check | --sheet pdf|svg|dxf OUT]',
+    ],
     ['two files', ['a.json', 'b.json'], 'Usage'],
     ['an option that there is not', ['a.json', '--xml'], 'Unknown option --xml'],
     ['a file that is not there', ['a.json'], "a.json can't be read: no such file"],

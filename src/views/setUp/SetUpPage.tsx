@@ -1,17 +1,16 @@
-import { useContext, useMemo, useState } from 'react';
+import { useMemo, useState } from 'react';
 import { type SetUpStep, setUpSteps } from '../../report/placement/steps.ts';
-import { select } from '../../session/session.ts';
-import { DrawingContext } from '../pages/DrawingContext.ts';
 import { useOpen } from '../parts/useOpen.ts';
+import { stepWords } from '../words/setUpWords.ts';
 import { sheetMarks } from '../words/sheetMarks.ts';
 import { SetUpHead } from './SetUpHead.tsx';
 import { StepCard } from './StepCard.tsx';
 import { StepList } from './StepList.tsx';
+import { StepPicture } from './StepPicture.tsx';
 
-/** Places the whole kit from its measures, one step at a time; the plan shows the thing at hand. */
+/** Places the whole kit from its measures, one step at a time; a picture shows where the thing at hand goes. */
 export function SetUpPage() {
   const { layout, report } = useOpen();
-  const drawing = useContext(DrawingContext);
   const steps = useMemo(
     () => setUpSteps({ pieces: layout.pieces, mics: layout.mics }, report.runs),
     [layout.pieces, layout.mics, report.runs],
@@ -25,9 +24,7 @@ export function SetUpPage() {
   const step = steps[at];
   const goTo = (index: number): void => {
     const next = steps[Math.min(steps.length - 1, Math.max(0, index))];
-    if (!next) return;
-    setWanted(next.key);
-    select(selectionOf(next));
+    if (next) setWanted(next.key);
   };
   if (!step) return null;
   return (
@@ -39,24 +36,10 @@ export function SetUpPage() {
         place={{ at, of: steps.length }}
         onGo={goTo}
       />
-      <div className="set-up-plan">{drawing}</div>
+      <StepPicture step={step} title={stepWords(step, layout, report).title} />
       <StepList steps={steps} at={at} onGo={goTo} />
     </div>
   );
-}
-
-function selectionOf({ subject }: SetUpStep) {
-  switch (subject.kind) {
-    case 'piece':
-      return { kind: 'piece', id: subject.piece.id } as const;
-    case 'mic':
-    case 'run':
-      return { kind: 'mic', id: subject.mic.id } as const;
-    case 'box':
-      return { kind: 'box' } as const;
-    default:
-      return null;
-  }
 }
 
 function markOf({ subject }: SetUpStep, marks: ReadonlyMap<string, string>): string {

@@ -1,5 +1,4 @@
 import type { Layout } from '../../layout/layout.ts';
-import { useSession } from '../../session/session.ts';
 import { planDrawing } from '../../sheet/drawing/planDrawing.ts';
 import type { Sheet } from '../../sheet/makeSheets.ts';
 import type { Page } from '../../sheet/mark.ts';
@@ -27,7 +26,6 @@ export function SheetsOut({ name, paper, sheetOf }: SheetsOutProps) {
   const actions = useActions();
   const task = useTask();
   const { printed, printPages } = usePrintPages();
-  const seenFrom = useSession(({ preferences }) => preferences.seenFrom);
   const on = `${PAPER_NAMES[paper.size]} ${paper.orientation}`;
   const pdf = (what: string, pages: readonly Page[]) =>
     task.run('PDF', async () => {
@@ -44,7 +42,8 @@ export function SheetsOut({ name, paper, sheetOf }: SheetsOutProps) {
     task.run('DXF', async () => {
       const { toDxf } = await import('../../sheet/writers/toDxf.ts');
       const { forms } = sheetWords(layout, report, PAPER_NAMES[paper.size]);
-      await actions.exportSheet('plan', 'dxf', toDxf(planDrawing(layout, report, seenFrom, forms)));
+      // CAD has the deck's own axes: x to the player's right, y to the audience.
+      await actions.exportSheet('plan', 'dxf', toDxf(planDrawing(layout, report, 'player', forms)));
     });
   const all = () => SHEETS.flatMap((each) => sheetOf(each).pages);
   const replaced = !isPrintable(wordsIn(layout));

@@ -37,7 +37,7 @@ export function SheetsPage() {
           onChoose={setSize}
         />
         <Choice
-          label="Turned"
+          label="Orientation"
           value={paper.orientation}
           options={[
             { value: 'landscape', text: 'Landscape' },
