@@ -1,7 +1,8 @@
 import type { Layout } from '../layout/layout.ts';
+import { createPlaying } from '../player/moves.ts';
 import type { PlacedMic } from '../rig/placed.ts';
 import type { Mm } from '../units/quantity.ts';
-import { type Motion, motionOf, type Reach, reachOf } from './micClearance.ts';
+import { type Motion, motionFrom, type Reach, reachOf } from './micClearance.ts';
 import type { MicClearance, Verdict } from './nearest.ts';
 
 /** Rule C3: clear from the margin up, tight from 0 to the margin, struck below 0. */
@@ -35,12 +36,15 @@ export function createClearances(): Clearances {
 
 /** The motion of a layout, kept while its kit and player stay the same. */
 export function createMotion(): (layout: Pick<Layout, 'player' | 'pieces'>) => Motion {
+  const playingFor = createPlaying();
   let last:
     | { readonly player: unknown; readonly pieces: unknown; readonly motion: Motion }
     | undefined;
   return ({ player, pieces }) => {
     if (last?.player !== player || last.pieces !== pieces) {
-      last = { player, pieces, motion: motionOf(player, pieces) };
+      const playing = playingFor(player, pieces);
+      const before = last?.player === player ? last.motion : undefined;
+      last = { player, pieces, motion: motionFrom(playing, player, pieces, before) };
     }
     return last.motion;
   };

@@ -6,7 +6,7 @@ import type { Player } from '../layout/player.ts';
 import { POSITION } from '../player/arm.ts';
 import { mirrored, signOf } from '../player/hands.ts';
 import { type Leg, legsOf } from '../player/legs.ts';
-import { playingOf } from '../player/moves.ts';
+import { type Playing, playingOf } from '../player/moves.ts';
 import type { MicSolid, PlacedMic } from '../rig/placed.ts';
 import type { Mm } from '../units/quantity.ts';
 import { micShape } from './micShape.ts';
@@ -22,8 +22,17 @@ export interface Motion {
   readonly swings: readonly Swing[];
 }
 
-export const motionOf = (player: Player, pieces: readonly Piece[]): Motion => ({
-  swept: new SweptMoves(playingOf(player, pieces)),
+export const motionOf = (player: Player, pieces: readonly Piece[]): Motion =>
+  motionFrom(playingOf(player, pieces), player, pieces);
+
+/** The motion of what was playing `before` on a kit that changed: only moves that are new are swept again. */
+export const motionFrom = (
+  playing: Playing,
+  player: Player,
+  pieces: readonly Piece[],
+  before?: Motion,
+): Motion => ({
+  swept: new SweptMoves(playing, before?.swept),
   legs: legsOf(player, pieces),
   swings: swingsOf(pieces),
 });

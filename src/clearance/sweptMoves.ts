@@ -15,6 +15,8 @@ const TRAVEL_INTERVALS = 4 * GROUP;
 /** Positions that a search may hold at once. */
 export const SCRATCH = 24;
 
+type CopiedTable = 'positions' | 'elbowRoom' | 'boxes' | 'groupBoxes' | 'moveBoxes';
+
 /** One move, boxed. Offsets into the tables of {@link SweptMoves}. */
 export interface BoxedMove {
   readonly move: Move;
@@ -42,7 +44,8 @@ export class SweptMoves {
   /** Per interval: how far the elbow can be from the nearer of its end positions, mm. */
   readonly elbowRoom: Float64Array;
 
-  constructor({ arm, moves }: Playing) {
+  /** `before`: the moves swept last; what is known of the same moves is taken from there. */
+  constructor({ arm, moves }: Playing, before?: SweptMoves) {
     this.arm = arm;
     let position = 0;
     let interval = 0;
@@ -59,7 +62,13 @@ export class SweptMoves {
     this.elbowRoom = new Float64Array(interval);
     this.groupBoxes = new Float64Array((interval / GROUP) * PARTS * BOX);
     this.moveBoxes = new Float64Array(moves.length * PARTS * BOX);
+    const known = new Map(before?.moves.map((boxed, index) => [boxed.move, index]));
     for (const [index, boxed] of this.moves.entries()) {
+      const same = known.get(boxed.move);
+      if (before && same !== undefined) {
+        this.copy(before, same, index);
+        continue;
+      }
       this.boxIntervals(boxed);
       const group = boxed.interval / GROUP;
       const groups = boxed.intervals / GROUP;
@@ -68,6 +77,22 @@ export class SweptMoves {
       }
       join(this.groupBoxes, group, groups, this.moveBoxes.subarray(index * PARTS * BOX));
     }
+  }
+
+  /** Takes all that is known of a move from where it was swept before. */
+  private copy(before: SweptMoves, from: number, to: number): void {
+    const [old, now] = [before.moves[from], this.moves[to]];
+    if (!old || !now) return;
+    const { intervals } = now;
+    const box = PARTS * BOX;
+    const table = (key: CopiedTable, source: number, at: number, count: number): void =>
+      this[key].set(before[key].subarray(source, source + count), at);
+    table('positions', old.position, now.position, (intervals + 1) * POSITION);
+    table('elbowRoom', old.interval, now.interval, intervals);
+    table('boxes', old.interval * box, now.interval * box, intervals * box);
+    const groups = box / GROUP;
+    table('groupBoxes', old.interval * groups, now.interval * groups, intervals * groups);
+    table('moveBoxes', from * box, to * box, box);
   }
 
   private boxIntervals({ move, intervals, position, interval }: BoxedMove): void {

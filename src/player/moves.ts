@@ -16,27 +16,92 @@ export interface Playing {
 }
 
 /** Rule M6: every stroke of every hand, and every travel between two pieces that the same hand plays. */
-export function playingOf(player: Player, pieces: readonly Piece[]): Playing {
-  const arm = new Arm(player);
-  const struck = pieces.filter(isStruck);
-  const sides: readonly Side[] =
-    player.leadHand === 'right' ? ['right', 'left'] : ['left', 'right'];
-  const hands = sides.map((side) => ({
-    side,
-    strikes: struck
-      .filter((piece) => playsPiece(side, piece, player))
-      .map((piece) => ({ piece: piece.id, strike: strikeOf(piece, side, arm, player) })),
-  }));
-  const strokes = hands.flatMap(({ side, strikes }) =>
-    strikes.map(({ piece, strike }) => new Stroke(side, piece, strike, arm)),
-  );
-  const travels = hands.flatMap(({ side, strikes }) =>
-    strikes.flatMap((from) =>
-      strikes.filter((to) => to !== from).map((to) => new Travel(side, { from, to }, arm)),
-    ),
-  );
-  return { arm, moves: [...strokes, ...travels] };
+export const playingOf = (player: Player, pieces: readonly Piece[]): Playing =>
+  createPlaying()(player, pieces);
+
+/** A hand over the pieces that it plays. */
+interface Hand {
+  readonly side: Side;
+  readonly struck: readonly Struck[];
 }
 
-const strikeOf = (piece: Struck, side: Side, arm: Arm, player: Player): Strike =>
-  strikeOn(piece, signOf(side), arm, player.strokeHeight);
+/** What one player does on one kit after another. Moves between pieces that did not change are the same objects as before. */
+export function createPlaying(): (player: Player, pieces: readonly Piece[]) => Playing {
+  let known: Moves | undefined;
+  return (player, pieces) => {
+    if (known?.player !== player) known = new Moves(player);
+    const moves = known;
+    const struck = pieces.filter(isStruck);
+    moves.forgetAllBut(struck);
+    const sides: readonly Side[] =
+      player.leadHand === 'right' ? ['right', 'left'] : ['left', 'right'];
+    const hands = sides.map(
+      (side): Hand => ({ side, struck: struck.filter((piece) => playsPiece(side, piece, player)) }),
+    );
+    const strokes = hands.flatMap((hand) => hand.struck.map((on) => moves.stroke(hand.side, on)));
+    const travels = hands.flatMap(({ side, struck: played }) =>
+      played.flatMap((from) =>
+        played.filter((to) => to !== from).map((to) => moves.travel(side, from, to)),
+      ),
+    );
+    return { arm: moves.arm, moves: [...strokes, ...travels] };
+  };
+}
+
+/** What is known of one piece as it is: how each hand strikes it, and how it goes on from there. */
+interface KnownPiece {
+  readonly strike: Strike;
+  readonly stroke: Stroke;
+  readonly travels: Map<Struck, Travel>;
+}
+
+/** The moves of one player that were needed so far, by the pieces as they were. */
+class Moves {
+  readonly player: Player;
+  readonly arm: Arm;
+  private readonly known: Readonly<Record<Side, Map<Struck, KnownPiece>>>;
+
+  constructor(player: Player) {
+    this.player = player;
+    this.arm = new Arm(player);
+    this.known = { right: new Map(), left: new Map() };
+  }
+
+  stroke(side: Side, on: Struck): Stroke {
+    return this.piece(side, on).stroke;
+  }
+
+  travel(side: Side, from: Struck, to: Struck): Travel {
+    const start = this.piece(side, from);
+    const before = start.travels.get(to);
+    if (before) return before;
+    const way = {
+      from: { piece: from.id, strike: start.strike },
+      to: { piece: to.id, strike: this.piece(side, to).strike },
+    };
+    const travel = new Travel(side, way, this.arm);
+    start.travels.set(to, travel);
+    return travel;
+  }
+
+  /** Keeps only what is about these pieces: a drag makes a new one in every frame. */
+  forgetAllBut(pieces: readonly Struck[]): void {
+    const kept = new Set(pieces);
+    for (const known of Object.values(this.known)) {
+      for (const [piece, { travels }] of known) {
+        if (!kept.has(piece)) known.delete(piece);
+        for (const to of travels.keys()) if (!kept.has(to)) travels.delete(to);
+      }
+    }
+  }
+
+  private piece(side: Side, piece: Struck): KnownPiece {
+    const before = this.known[side].get(piece);
+    if (before) return before;
+    const strike = strikeOn(piece, signOf(side), this.arm, this.player.strokeHeight);
+    const stroke = new Stroke(side, piece.id, strike, this.arm);
+    const now = { strike, stroke, travels: new Map<Struck, Travel>() };
+    this.known[side].set(piece, now);
+    return now;
+  }
+}

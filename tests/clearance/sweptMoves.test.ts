@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { BOX, GROUP, PARTS, SweptMoves } from '../../src/clearance/sweptMoves.ts';
+import { isStruck } from '../../src/layout/pieces/piece.ts';
 import { POSITION } from '../../src/player/arm.ts';
-import { playingOf } from '../../src/player/moves.ts';
+import { createPlaying, playingOf } from '../../src/player/moves.ts';
 import { seededKits } from '../support/randomKit.ts';
 import { startingKits } from './kits.ts';
 
@@ -46,6 +47,36 @@ describe('the boxes round what sweeps', () => {
         }
       }
       expect(most).toBeLessThanOrEqual(1e-6);
+    }
+  });
+
+  it('are the same when only what changed is swept again', () => {
+    for (const { player, pieces } of [...startingKits, ...seededKits(20, 32)]) {
+      const playingFor = createPlaying();
+      const struck = pieces.filter(isStruck);
+      const moved = struck[Math.floor(struck.length / 2)];
+      const kits = [
+        pieces,
+        pieces.map((piece) =>
+          piece === moved && isStruck(piece)
+            ? { ...piece, x: piece.x + 17, y: piece.y - 9 }
+            : piece,
+        ),
+        pieces.filter((piece) => piece !== moved),
+        pieces.toReversed(),
+      ];
+      let before: SweptMoves | undefined;
+      for (const kit of kits) {
+        const now = new SweptMoves(playingFor(player, kit), before);
+        const fresh = new SweptMoves(playingOf(player, kit));
+        for (const key of ['boxes', 'groupBoxes', 'moveBoxes', 'elbowRoom'] as const) {
+          expect(now[key], key).toEqual(fresh[key]);
+        }
+        expect(now.positions.subarray(0, now.scratch)).toEqual(
+          fresh.positions.subarray(0, fresh.scratch),
+        );
+        before = now;
+      }
     }
   });
 });

@@ -8,7 +8,7 @@ import { isStruck } from '../../src/layout/pieces/piece.ts';
 import { POSITION } from '../../src/player/arm.ts';
 import { mirrored, plays, signOf } from '../../src/player/hands.ts';
 import type { Move } from '../../src/player/move.ts';
-import { playingOf } from '../../src/player/moves.ts';
+import { createPlaying, playingOf } from '../../src/player/moves.ts';
 import { oracleMotion } from '../support/motionOracle.ts';
 import { randomKit } from '../support/randomKit.ts';
 import { asKind, average, levelDrum, pointsAt } from './arms.ts';
@@ -16,6 +16,26 @@ import { asKind, average, levelDrum, pointsAt } from './arms.ts';
 const keyOf = ({ side, from, on }: Pick<Move, 'side' | 'from' | 'on'>): string =>
   `${side}: ${from ?? 'stroke'} > ${on}`;
 const kits: readonly Layout[] = STARTING_KITS.map((kit) => kit.make(kit.key));
+
+describe('one kit after another', () => {
+  it('has the moves of a fresh start, and keeps those between pieces that did not change', () => {
+    for (const { player, pieces } of kits) {
+      const playingFor = createPlaying();
+      const first = playingFor(player, pieces);
+      const moved = pieces.find(isStruck);
+      const kit = pieces.map((piece) =>
+        piece === moved && isStruck(piece) ? { ...piece, x: piece.x + 40 } : piece,
+      );
+      const second = playingFor(player, kit);
+      expect(second.moves.map(keyOf)).toEqual(playingOf(player, kit).moves.map(keyOf));
+      for (const [i, move] of second.moves.entries()) {
+        const touchesMoved = move.on === moved?.id || move.from === moved?.id;
+        expect(first.moves[i] === move).toBe(!touchesMoved);
+      }
+      expect(playingFor({ ...player, stature: player.stature + 10 }, kit).arm).not.toBe(second.arm);
+    }
+  });
+});
 
 describe('rule M6: which moves there are', () => {
   const drum = (id: string) => ({ ...levelDrum(100, 500, 700), id });
