@@ -8,8 +8,8 @@ import { LEG_RADIUS } from '../feet.ts';
 import type { Footprint, PlacedMic, PlacedPiece } from '../placed.ts';
 import { type Standing, worstOfEach } from './standing.ts';
 
-/** A spot on the deck with the radius that must rest on it. */
-interface Rest {
+/** A spot with the radius round it that must rest on the deck, kit frame. */
+export interface Rest {
   readonly spot: Vec2;
   readonly radius: Mm;
 }
@@ -18,29 +18,32 @@ interface Rest {
  * K8 Every foot, disc and pedal must stand on the deck whole. Shells and outlines may hang over its edge. `overlap` is how
  *    far the worst foot stands out.
  */
-export function micOffDeck({ mic, stand, solids }: PlacedMic, deck: Deck): readonly Standing[] {
+export const micOffDeck = (placed: PlacedMic, deck: Deck): readonly Standing[] =>
+  offDeck('base-off-deck', placed.mic.id, restsOfMic(placed), deck);
+
+/** What of a mic must rest on the deck: the feet or the disc of its stand, or its plate. */
+export function restsOfMic({ mic, stand, solids }: PlacedMic): readonly Rest[] {
   const plates = solids.filter(({ part }) => part === 'plate' && mic.mount.kind === 'plateOnDeck');
-  const rests = [
+  return [
     ...(stand ? restsOf(stand.footprint) : []),
     ...plates.flatMap(({ capsule: { a, b, radius } }) => [
       { spot: a, radius },
       { spot: b, radius },
     ]),
   ];
-  return offDeck('base-off-deck', mic.id, rests, deck);
 }
 
 /** K8 for a piece. */
-export function pieceOffDeck(
-  { piece, footprints, outlines }: PlacedPiece,
-  deck: Deck,
-): readonly Standing[] {
+export const pieceOffDeck = (placed: PlacedPiece, deck: Deck): readonly Standing[] =>
+  offDeck('piece-off-deck', placed.piece.id, restsOfPiece(placed), deck);
+
+/** What of a piece must rest on the deck: its feet, and a pedal whole. */
+export function restsOfPiece({ piece, footprints, outlines }: PlacedPiece): readonly Rest[] {
   const pedals = piece.kind === 'pedal' ? outlines : [];
-  const rests = [
+  return [
     ...footprints.flatMap(restsOf),
     ...pedals.flatMap((outline) => outline.map((spot) => ({ spot, radius: 0 }))),
   ];
-  return offDeck('piece-off-deck', piece.id, rests, deck);
 }
 
 function restsOf({ hub, hubRadius, feet }: Footprint): Rest[] {
