@@ -1,6 +1,7 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { closeLayout, downloaded, importText, listed, startLayout } from './support/layouts.ts';
+import { Fingers } from './support/plan.ts';
 import { expect, test } from './support/test.ts';
 
 const leg = { connection: 'direct', lifted: false, impedance: 2000 };
@@ -123,6 +124,21 @@ test('a row is dragged by its handle to another place', async ({ page }) => {
   await page.getByRole('button', { name: 'Plug the box in this order' }).click();
   await expect(inputs(page).locator('.box-digits').nth(2)).toHaveText('3');
   await expect(inputs(page).locator('.box-digits').nth(0)).toHaveText('1');
+});
+
+test('a finger drags a row past the end of what is seen: the list scrolls on', async ({ page }) => {
+  await openPatch(page);
+  const [first = ''] = await names(page).allTextContents();
+  const handle = page.getByRole('button', { name: /^Move channel 1,/ });
+  const from = await handle.boundingBox();
+  const panel = await page.locator('.panel-view').boundingBox();
+  if (!from || !panel) throw new Error('the handle is on the screen');
+  const fingers = await Fingers.on(page);
+  const x = from.x + from.width / 2;
+  await fingers.slide({ x, y: from.y + from.height / 2 }, { x, y: panel.y + panel.height - 20 });
+  await expect(inputs(page).getByRole('listitem').last()).toHaveClass(/drop-below/);
+  await fingers.up();
+  await expect(names(page).last()).toHaveText(first);
 });
 
 test('48 V where it is missing is a finding, and all goes back to as usual', async ({ page }) => {

@@ -10,13 +10,13 @@ import { BoxInput } from './BoxInput.tsx';
 import { ChannelFields } from './ChannelFields.tsx';
 import { isAboutRow, worstOf } from './rowFindings.ts';
 import { rowWords } from './rowWords.ts';
-import type { useReorder } from './useReorder.ts';
+import type { DropSide, useReorder } from './useReorder.ts';
 
 interface InputLineProps {
   readonly row: InputRow;
   readonly place: number;
   readonly last: number;
-  readonly dropHere: boolean;
+  readonly dropAt: DropSide | null;
   readonly shown: boolean;
   readonly handle: ReturnType<ReturnType<typeof useReorder>['handle']>;
   readonly onMove: (to: number) => void;
@@ -32,7 +32,7 @@ export function InputLine({ row, place, last, shown, onMove, ...rest }: InputLin
     event.preventDefault();
     onMove(to);
   };
-  const classes = ['line', shown ? 'shown' : '', rest.dropHere ? 'drop-here' : ''];
+  const classes = ['line', shown ? 'shown' : '', rest.dropAt === null ? '' : `drop-${rest.dropAt}`];
   return (
     <li className={classes.join(' ').trim()}>
       <div className="input-line">

@@ -35,7 +35,7 @@ export function InputList({ patch }: { readonly patch: PatchReport }) {
             row={row}
             place={index}
             last={rows.length - 1}
-            dropHere={reorder.drag?.to === index}
+            dropAt={reorder.dropAt(index)}
             shown={shown === row.id}
             handle={reorder.handle(row.id)}
             onMove={(to) => move(row.id, to)}

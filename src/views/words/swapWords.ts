@@ -26,7 +26,7 @@ export function swapStepWords({ what, about }: SwapRow, drum: Id, layout: Layout
     case 'moveAside':
       return isSwung(layout, about) ? `Swing ${name} aside` : `Move ${name} aside`;
     case 'release':
-      return about === drum ? 'Open its stand' : `Loosen what ${name} holds it with`;
+      return about === drum ? 'Open its stand' : `Loosen it from ${name}`;
   }
 }
 

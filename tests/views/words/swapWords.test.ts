@@ -24,7 +24,7 @@ describe('what to undo, in words', () => {
 
   it('tells the drum’s own stand from another piece that holds it', () => {
     expect(words('release', 'snare')).toBe('Open its stand');
-    expect(words('release', 'kick')).toBe('Loosen what Kick holds it with');
+    expect(words('release', 'kick')).toBe('Loosen it from Kick');
     expect(swapMarkWords(step('release', 'snare'), 'snare')).toBe('open stand');
     expect(swapMarkWords(step('release', 'kick'), 'snare')).toBe('loosen');
   });
