@@ -2,7 +2,9 @@ import { createCables } from '../cabling/cables.ts';
 import { cablingFacts } from '../cabling/cablingFacts.ts';
 import { runTotals } from '../cabling/runTotals.ts';
 import { createClearances } from '../clearance/clearances.ts';
+import { remembered } from '../geometry/remembered.ts';
 import type { Layout } from '../layout/layout.ts';
+import type { Player } from '../layout/player.ts';
 import { createRigBuilder } from '../rig/buildRig.ts';
 import { createStandingFinder } from '../rig/standing/findStanding.ts';
 import { cableFindings } from './findings/cableFindings.ts';
@@ -18,6 +20,8 @@ import { playerFacts } from './playerFacts.ts';
 import type { Report } from './report.ts';
 import { createSignOffReader } from './signOffState.ts';
 
+type Pieces = Layout['pieces'];
+
 /** Analyses layouts, reusing what the last call computed for the parts that did not change. */
 export type Analyst = (layout: Layout) => Report;
 
@@ -28,24 +32,30 @@ export function createAnalyst(): Analyst {
   const standingOf = createStandingFinder();
   const cablesOf = createCables();
   const signOffOf = createSignOffReader();
+  const playingOf = remembered((player: Player) =>
+    remembered((pieces: Pieces) => ({
+      facts: playerFacts({ player, pieces }),
+      findings: reachFindings({ player, pieces }),
+    })),
+  );
   return (layout) => {
     const rig = rigOf(layout);
     const clearances = clearancesOf(layout, rig.mics);
     const cables = cablesOf(layout, rig);
     const signOff = signOffOf(layout, rig);
+    const playing = playingOf(layout.player)(layout.pieces);
     const findings = sortedFindings([
       ...clearanceFindings(clearances),
       ...standFindings(rig.mics),
       ...distanceFindings(rig.mics, layout.pieces),
       ...standingFindings(standingOf(rig, layout.deck)),
       ...cableFindings(cablingFacts(layout, cables)),
-      ...reachFindings(layout),
+      ...playing.findings,
       ...patchFindings(rig, layout),
       ...signOffFindings(signOff, rig),
     ]);
     const { runs, loom, stock } = cables;
     const totals = runTotals(runs);
-    const player = playerFacts(layout);
-    return { rig, clearances, findings, runs, loom, stock, totals, player, signOff };
+    return { rig, clearances, findings, runs, loom, stock, totals, player: playing.facts, signOff };
   };
 }
