@@ -8,7 +8,7 @@ import {
   SOURCE_IMPEDANCE,
   USUAL_LOAD,
 } from './electrical.ts';
-import { createLoom, type Loom, type LoomedRun } from './loom.ts';
+import { createLoom, type Loom, type LoomedRun, settingsOf } from './loom.ts';
 import type { Obstacle } from './obstacle.ts';
 import { createCableRouter } from './routeRuns.ts';
 import type { Run } from './run.ts';
@@ -46,14 +46,17 @@ export interface Cables {
 /** The cables of a layout as they are laid: routed, gathered, and served from the stock carried. */
 export const cablesOf = (layout: Layout, rig: Rig): Cables => createCables()(layout, rig);
 
+/** Lays the cables of a layout; in a hurry the loom is not tried so long to be improved. */
+export type LayCables = (layout: Layout, rig: Rig, inHurry?: boolean) => Cables;
+
 /** The cables of one layout after another; what no change touches is kept from the last call, objects included. */
-export function createCables(): (layout: Layout, rig: Rig) => Cables {
+export function createCables(): LayCables {
   const route = createCableRouter();
   const gather = createLoom();
   let known = new Map<Id, CableRun>();
-  return (layout, rig) => {
+  return (layout, rig, inHurry) => {
     const routing = route(layout, rig);
-    const { runs, ...loom } = gather(layout, rig, routing);
+    const { runs, ...loom } = gather(layout, rig, routing, settingsOf(layout, inHurry));
     const needs = runs.map(({ run: { mic, total } }) => ({ mic, total }));
     const sizes = layout.units === 'mm' ? METRIC_SIZES : FOOT_SIZES;
     const { runs: served, ...stock } = planStock(needs, layout.cabling.stock, sizes);

@@ -21,6 +21,8 @@ export interface LoomSettings {
   readonly neatness: number;
   /** How long a cable's way over the floor may become, by its own shortest way. */
   readonly longest: number;
+  /** While something is dragged: a loom that keeps the same rules but is not tried so long to be improved. */
+  readonly inHurry?: boolean;
 }
 
 /** How much longer than its own shortest a way may become. Common practice, no source. */
@@ -98,9 +100,11 @@ export function createLoom(): GatherLoom {
   };
 }
 
-const settingsOf = ({ cabling: { neatness } }: Layout): LoomSettings => ({
+/** What a layout says. */
+export const settingsOf = ({ cabling: { neatness } }: Layout, inHurry = false): LoomSettings => ({
   neatness,
   longest: USUAL_LONGEST,
+  inHurry,
 });
 
 type Routes = readonly (readonly Spot[])[];
@@ -116,10 +120,11 @@ interface Gathered {
 const isSameGathering = (
   { ways, floors, settings }: Gathered,
   now: CableRouting,
-  { neatness, longest }: LoomSettings,
+  { neatness, longest, inHurry }: LoomSettings,
 ): boolean =>
   settings.neatness === neatness &&
   settings.longest === longest &&
+  settings.inHurry === inHurry &&
   // Without neatness nothing but the ways counts.
   (neatness === 0 || floors === now.floors) &&
   ways.length === now.ways.length &&
@@ -135,12 +140,13 @@ const keptWhereEqual = (now: Routes, before: Routes): Routes =>
     return isEqual ? old : route;
   });
 
-function routesIn(routing: CableRouting, { neatness, longest }: LoomSettings): Routes {
+function routesIn(routing: CableRouting, settings: LoomSettings): Routes {
+  const { neatness, longest, inHurry = false } = settings;
   if (neatness === 0) return routing.ways.map(({ route }) => route);
   const weights = { each: Math.max(LEAST_EACH, 1 - neatness), once: neatness };
   const routes = routing.ways.map(({ route }) => [...route]);
   for (const floor of ['stage', 'deck'] as const) {
-    for (const { run, leg, points } of gatheredOn(floor, routing, { weights, longest })) {
+    for (const { run, leg, points } of gatheredOn(floor, routing, { weights, longest, inHurry })) {
       routes[run]?.splice(leg.first, leg.last - leg.first + 1, ...points);
     }
   }
@@ -173,6 +179,7 @@ function runOf(kept: Map<Id, KeptRun>, placed: PlacedMic, way: LaidWay, layout: 
 interface Gathering {
   readonly weights: GatherWeights;
   readonly longest: number;
+  readonly inHurry: boolean;
 }
 
 /** A run's part on one floor, as it lies in the loom. */
@@ -185,7 +192,7 @@ interface GatheredLeg {
 function gatheredOn(
   floor: keyof Floors,
   { ways, floors }: CableRouting,
-  { weights, longest }: Gathering,
+  { weights, longest, inHurry }: Gathering,
 ): GatheredLeg[] {
   const legs = ways.flatMap((way, run) =>
     way.legs.filter((leg) => leg.floor === floor).map((leg) => ({ run, leg, way })),
@@ -199,7 +206,7 @@ function gatheredOn(
     const own = placesOf(points, { tangents, free, ends });
     return { own, most: longest * wayLength(points) };
   });
-  const gathered = gatherWays(tangents, sources, weights);
+  const gathered = gatherWays(tangents, sources, weights, inHurry);
   return legs.map(({ run, leg }, i) => ({ run, leg, points: gathered[i] ?? [] }));
 }
 

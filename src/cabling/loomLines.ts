@@ -9,8 +9,8 @@ type Spot = Vec2<'deck'>;
 
 /** A line of the loom and the mics whose cables lie in it, in the layout's order. Deck frame. */
 export interface LoomStretch {
-  /** Tells it from others with the same mics: 0 for the first of them. */
-  readonly nth: number;
+  /** Tells it from all others: its mics, and a number where several have the same. */
+  readonly key: string;
   readonly points: readonly Spot[];
   readonly length: Mm;
   readonly mics: readonly Id[];
@@ -18,8 +18,8 @@ export interface LoomStretch {
 
 /** A place where cables leave the bundle, as seen from the box: one group for every line but the thickest. */
 export interface Breakout {
-  /** Tells it from others with the same groups: 0 for the first of them. */
-  readonly nth: number;
+  /** Tells it from all others: its groups, and a number where several have the same. */
+  readonly key: string;
   readonly place: Spot;
   /** All whose cables are in the bundle there. */
   readonly mics: readonly Id[];
@@ -40,49 +40,53 @@ export function linesOf(runs: readonly Run[], before: LoomLines | undefined): Lo
   const shared = sharedStretches(runs.map(({ route }) => route));
   const micsOf = (ways: readonly number[]): readonly Id[] =>
     ways.flatMap((way) => runs[way]?.mic ?? []);
-  const stretches = shared.map(({ points, length, ways }) => ({
-    points,
-    length,
-    mics: micsOf(ways),
-  }));
-  const breakouts = breakoutsOf(shared).map(({ place, ways, groups }) => ({
-    place,
-    mics: micsOf(ways),
-    groups: groups.map(micsOf),
-  }));
+  const keys = createKeys();
+  const stretches = shared.map(({ points, length, ways }) => {
+    const mics = micsOf(ways);
+    return { key: keys(mics.join(' ')), points, length, mics };
+  });
+  const breakouts = breakoutsOf(shared).map(({ place, ways, groups }) => {
+    const named = groups.map(micsOf);
+    const key = keys(named.map((mics) => mics.join(' ')).join(', '));
+    return { key, place, mics: micsOf(ways), groups: named };
+  });
   return {
-    stretches: keptIfEqual(
-      numbered(stretches, ({ mics }) => mics),
-      before?.stretches ?? [],
-    ),
-    breakouts: keptIfEqual(
-      numbered(breakouts, ({ groups }) => groups.flat()),
-      before?.breakouts ?? [],
+    stretches: keptWhere(stretches, before?.stretches, (p, q) => isSameWay(p.points, q.points)),
+    breakouts: keptWhere(
+      breakouts,
+      before?.breakouts,
+      (p, q) => isSameWay([p.place], [q.place]) && p.mics.join(' ') === q.mics.join(' '),
     ),
     laid: shared.reduce((sum, { length }) => sum + length, 0),
     cable: runs.reduce((sum, { route }) => sum + wayLength(route), 0),
   };
 }
 
-/** With their places among those about the same mics. */
-function numbered<Thing>(
-  things: readonly Thing[],
-  about: (thing: Thing) => readonly Id[],
-): readonly (Thing & { readonly nth: number })[] {
+/** Makes texts different from each other, by numbers from the second of each on. */
+function createKeys(): (text: string) => string {
   const counts = new Map<string, number>();
-  return things.map((thing) => {
-    const key = about(thing).join(' ');
-    const nth = counts.get(key) ?? 0;
-    counts.set(key, nth + 1);
-    return { ...thing, nth };
-  });
+  return (text) => {
+    const nth = counts.get(text) ?? 0;
+    counts.set(text, nth + 1);
+    return nth === 0 ? text : `${text} ${nth + 1}`;
+  };
 }
 
 /** What is as it was, as the object that it was. */
-function keptIfEqual<Thing>(now: readonly Thing[], before: readonly Thing[]): readonly Thing[] {
-  const known = new Map(before.map((thing) => [JSON.stringify(thing), thing]));
-  return now.map((thing) => known.get(JSON.stringify(thing)) ?? thing);
+function keptWhere<Thing extends { readonly key: string }>(
+  now: readonly Thing[],
+  before: readonly Thing[] | undefined,
+  isSame: (p: Thing, q: Thing) => boolean,
+): readonly Thing[] {
+  const known = new Map(before?.map((thing) => [thing.key, thing]));
+  return now.map((thing) => {
+    const old = known.get(thing.key);
+    return old && isSame(old, thing) ? old : thing;
+  });
 }
+
+const isSameWay = (p: readonly Spot[], q: readonly Spot[]): boolean =>
+  p.length === q.length && p.every(({ x, y }, i) => x === q[i]?.x && y === q[i]?.y);
 
 interface Parting {
   readonly place: Spot;

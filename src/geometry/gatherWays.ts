@@ -23,15 +23,24 @@ const BETTER = 1e-6;
  * H2 Then every part of the tree is taken up and laid again where it costs least, and every place where ways come together
  *    moves to where it costs least, as long as anything gets better. What is found is a tree that no single such change
  *    makes better: near the best of all, which nobody knows how to find quickly.
+ * H3 In a hurry there is one order, and the places where ways come together move once: a tree that keeps all rules and costs a
+ *    fifth of the time.
  */
 export function gatherWays<F extends Frame>(
   tangents: Tangents<F>,
   ways: readonly WayToGather<F>[],
   weights: GatherWeights,
+  inHurry = false,
 ): readonly (readonly Vec2<F>[])[] {
   if (ways.length === 0) return [];
-  const orders = ordersOf(ways.map(({ most }) => most));
-  const trees = orders.map((order) => gathered(new WayTree(tangents, ways, weights), order));
+  const [first, ...others] = ordersOf(ways.map(({ most }) => most));
+  const orders = first && inHurry ? [first] : [...(first ? [first] : []), ...others];
+  const trees = orders.map((order) => {
+    const tree = laid(new WayTree(tangents, ways, weights), order);
+    if (inHurry) settle(tree);
+    else improve(tree);
+    return tree;
+  });
   const best = trees.reduce((p, q) => (q.cost() < p.cost() ? q : p));
   return ways.map((_, way) => pointsOf(best, way));
 }
@@ -49,19 +58,29 @@ function ordersOf(lengths: readonly Mm[]): number[][] {
   return far.flatMap((first) => [starting(first, near), starting(first, far)]);
 }
 
-function gathered<F extends Frame>(tree: WayTree<F>, order: readonly number[]): WayTree<F> {
+function laid<F extends Frame>(tree: WayTree<F>, order: readonly number[]): WayTree<F> {
   for (const way of order) {
     const entry = tree.ways[way];
     if (!entry) continue;
     const head = tree.lay(way, entry);
     if (head?.up) relay(tree, head);
   }
-  for (let round = 0; round < ROUNDS; round += 1) {
-    const settled = settle(tree);
-    const relaid = [...tree.nodes].filter((node) => isHead(tree, node) && relay(tree, node));
-    if (!settled && relaid.length === 0) break;
-  }
   return tree;
+}
+
+/** H2 */
+function improve<F extends Frame>(tree: WayTree<F>): void {
+  // What was tried in vain is not tried again before anything has changed.
+  const triedAt = new Map<TreeNode<F>, number>();
+  for (let round = 0; round < ROUNDS; round += 1) {
+    const before = tree.changes;
+    settle(tree);
+    for (const node of [...tree.nodes]) {
+      if (!isHead(tree, node) || triedAt.get(node) === tree.changes) continue;
+      if (!relay(tree, node)) triedAt.set(node, tree.changes);
+    }
+    if (tree.changes === before) return;
+  }
 }
 
 /** Ways begin or come together here: what goes on from here is a part of its own. */

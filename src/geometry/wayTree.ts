@@ -64,6 +64,8 @@ export class WayTree<F extends Frame> {
   readonly nodes = new Set<TreeNode<F>>();
   readonly startOf = new Map<number, TreeNode<F>>();
   readonly row: EndRow<F>;
+  /** Grows with every change. */
+  changes = 0;
 
   constructor(tangents: Tangents<F>, ways: readonly WayToGather<F>[], weights: GatherWeights) {
     this.tangents = tangents;
@@ -147,12 +149,12 @@ export class WayTree<F extends Frame> {
     unlink(node);
     this.nodes.delete(node);
     link(below, up);
-    this.#refresh();
+    this.#refresh('lengths');
   }
 
   move(node: TreeNode<F>, place: Place<F>): void {
     node.place = place;
-    this.#refresh();
+    this.#refresh('lengths');
   }
 
   /** What goes from a node up could be laid elsewhere; what it costs now. */
@@ -177,28 +179,39 @@ export class WayTree<F extends Frame> {
     return node;
   }
 
-  /** Ways, lengths and roots of all nodes, from the roots down. */
-  #refresh(): void {
+  /** Lengths and roots of all nodes, from the roots down; and which ways pass, where that may have changed. */
+  #refresh(what: 'lengths' | 'all' = 'all'): void {
+    this.changes += 1;
     for (const node of this.nodes) {
-      if (!node.up) this.#refreshFrom(node, node, 0);
+      if (node.up) continue;
+      refreshLengths(node, node, 0);
+      if (what === 'all') refreshWays(node);
     }
   }
+}
 
-  #refreshFrom(node: TreeNode<F>, root: TreeNode<F>, above: Mm): void {
-    node.root = root;
-    const { x, y } = node.place.point;
-    const to = node.up?.place.point ?? node.place.point;
-    node.length = gap(node.place.point, to);
-    node.alongX = node.length > 0 ? (to.x - x) / node.length : 0;
-    node.alongY = node.length > 0 ? (to.y - y) / node.length : 0;
-    node.toRoot = above + node.length;
-    const ways = [...node.starts];
-    for (const below of node.down) {
-      this.#refreshFrom(below, root, node.toRoot);
-      ways.push(...below.ways);
-    }
-    node.ways = ways;
+function refreshLengths<F extends Frame>(node: TreeNode<F>, root: TreeNode<F>, above: Mm): void {
+  node.root = root;
+  const { x, y } = node.place.point;
+  const to = node.up?.place.point ?? node.place.point;
+  node.length = gap(node.place.point, to);
+  node.alongX = node.length > 0 ? (to.x - x) / node.length : 0;
+  node.alongY = node.length > 0 ? (to.y - y) / node.length : 0;
+  node.toRoot = above + node.length;
+  for (const below of node.down) refreshLengths(below, root, node.toRoot);
+}
+
+/** A list that is still right is kept, also where it is that of the only node below. */
+function refreshWays<F extends Frame>(node: TreeNode<F>): void {
+  for (const below of node.down) refreshWays(below);
+  const [first, second] = node.down;
+  if (first && !second && node.starts.length === 0) {
+    node.ways = first.ways;
+    return;
   }
+  const ways = [...node.starts];
+  for (const below of node.down) for (const way of below.ways) ways.push(way);
+  node.ways = ways;
 }
 
 function link<F extends Frame>(below: TreeNode<F>, above: TreeNode<F>): void {

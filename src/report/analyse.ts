@@ -22,8 +22,11 @@ import { createSignOffReader } from './signOffState.ts';
 
 type Pieces = Layout['pieces'];
 
-/** Analyses layouts, reusing what the last call computed for the parts that did not change. */
-export type Analyst = (layout: Layout) => Report;
+/**
+ * Analyses layouts, reusing what the last call computed for the parts that did not change. In a hurry, while something is dragged,
+ * cables are gathered by fewer trials: a loom that keeps all its rules, with its true lengths, perhaps not the neatest.
+ */
+export type Analyst = (layout: Layout, inHurry?: boolean) => Report;
 
 /** An analyst with a memory of its own. Same layout, same report; the memory only saves time. */
 export function createAnalyst(): Analyst {
@@ -38,10 +41,10 @@ export function createAnalyst(): Analyst {
       findings: reachFindings({ player, pieces }),
     })),
   );
-  return (layout) => {
+  return (layout, inHurry) => {
     const rig = rigOf(layout);
     const clearances = clearancesOf(layout, rig.mics);
-    const cables = cablesOf(layout, rig);
+    const cables = cablesOf(layout, rig, inHurry);
     const signOff = signOffOf(layout, rig);
     const playing = playingOf(layout.player)(layout.pieces);
     const findings = sortedFindings([

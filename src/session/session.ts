@@ -110,7 +110,10 @@ export const initialState: SessionState = {
 export const session = createStore<SessionState>(() => initialState);
 
 const analyse = createAnalyst();
-const opened = (layout: Layout): OpenLayout => ({ layout, report: analyse(layout) });
+const opened = (layout: Layout, inHurry = false): OpenLayout => ({
+  layout,
+  report: analyse(layout, inHurry),
+});
 
 /** Reads a part of the state and redraws when it changes. */
 export const useSession = <T>(select: (state: SessionState) => T): T => useStore(session, select);
@@ -172,10 +175,10 @@ export function beginGesture(label: string): void {
   if (open) session.setState({ gesture: { label, before: open.layout } });
 }
 
-/** Shows a change of the layout as it was before the gesture, fully analysed; the next preview replaces it. */
+/** Shows a change of the layout as it was before the gesture, analysed in a hurry; the next preview replaces it. */
 export function previewGesture(change: LayoutEdit): void {
   const { gesture } = session.getState();
-  if (gesture && !gesture.isOffer) session.setState({ open: opened(change(gesture.before)) });
+  if (gesture && !gesture.isOffer) session.setState({ open: opened(change(gesture.before), true) });
 }
 
 /** Ends the gesture and keeps what it did. An offer is no gesture of the user's: it stays. */
@@ -225,6 +228,8 @@ function keep(): void {
   const changed = open !== null && open.layout !== gesture.before;
   session.setState({
     gesture: null,
+    // What was shown in a hurry is analysed in full at rest.
+    ...(open && !gesture.isOffer && { open: opened(open.layout) }),
     ...(changed && {
       history: recorded(history, { label: gesture.label, layout: gesture.before }),
     }),

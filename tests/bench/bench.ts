@@ -1,5 +1,6 @@
 import { cpus } from 'node:os';
 import { join } from 'node:path';
+import { timesOfCables } from './cableTimings.ts';
 import { initialJavascript } from './javascriptSize.ts';
 import type { Times } from './measure.ts';
 import { timesOfSound, timesOfSoundAfterMove } from './soundTimings.ts';
@@ -45,6 +46,7 @@ function benchmark() {
   const clearances = timesOfClearances(largest, checksum);
   const oneClearance = timesOfOneClearance(checksum);
   const { rimRing, zone, stickFloor } = timesOfFields(checksum);
+  const cables = timesOfCables(checksum);
   const sampling = timesOfSampling(checksum);
   const sound = timesOfSound(checksum);
   const soundAfterMove = timesOfSoundAfterMove(checksum);
@@ -68,6 +70,10 @@ function benchmark() {
       row('stick floor', stickFloor, 40),
       row('sound, all pairs', sound, 8.3),
       row('sound, one moved mic', soundAfterMove, 1),
+      row('routing, loom and stock', cables.all, 15),
+      row('  after one moved mic', cables.moved, 5),
+      row('  while it is dragged', cables.dragged, 5),
+      row('box spots along 8 m', cables.spots, 250),
       row('dense sampling, all mics', sampling.allMics),
       row('dense sampling, one mic', sampling.oneMic),
     ],
@@ -79,6 +85,7 @@ function benchmark() {
       'sampling / one moved mic': sampling.oneMic.median / movedMic.median,
       'sampling / clearance of one mic': sampling.oneMic.median / oneClearance.median,
       'clearances, 4 x mics': timesOfClearances(fourfoldMics, checksum).median / clearances.median,
+      'routing, loom and stock, 4 x mics (aim 6)': cables.fourfold.median / cables.all.median,
       'index, 2 x pieces': timesOfIndex(twofoldPieces, checksum).median / index.median,
     },
     sampling: {
@@ -100,7 +107,7 @@ function table(result: ReturnType<typeof benchmark>): string {
     return `${name.padEnd(28)}${numbers}${aim === null ? '' : `   aim ${aim}`}`;
   });
   const ratios = Object.entries(result.ratios).map(
-    ([name, ratio]) => `${name.padEnd(34)}${ratio.toFixed(2).padStart(10)}`,
+    ([name, ratio]) => `${name.padEnd(44)}${ratio.toFixed(2).padStart(10)}`,
   );
   const size = javascript
     ? `${javascript.gzippedKilobytes.toFixed(1)} kB gzipped (aim 300) in ${javascript.files.length} files`

@@ -64,6 +64,27 @@ describe('ways gathered with each other', () => {
     );
   });
 
+  it('H3: in a hurry keep the same rules, and still cost no more than each alone', () => {
+    fc.assert(
+      fc.property(gatherScene(12, 6), weights, (scene, by) => {
+        const given = waysOf(scene, 1.3);
+        if (!given) return;
+        const quick = gatherWays(given.tangents, given.ways, by, true);
+        for (const [i, way] of quick.entries()) {
+          expect(way[0]).toEqual(scene.starts[i]);
+          expect(way.at(-1)).toEqual(scene.end);
+          expect(wayLength(way)).toBeLessThanOrEqual((given.ways[i]?.most ?? 0) + 1e-6);
+          for (const [k, q] of way.entries()) {
+            for (const o of scene.scene)
+              expect(shareInside(o, way[k - 1] ?? q, q)).toBeLessThan(1e-6);
+          }
+        }
+        const own = given.ways.map((way) => way.own.map(({ point }) => point));
+        expect(costOf(quick, by)).toBeLessThanOrEqual(costOf(own, by) + 1e-6);
+      }),
+    );
+  });
+
   it('H1: never cost more together than each on its own shortest way', () => {
     fc.assert(
       fc.property(gatherScene(12, 6), weights, (scene, by) => {

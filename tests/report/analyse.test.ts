@@ -51,6 +51,26 @@ describe('an analysis', () => {
     }
   });
 
+  test('in a hurry is as ever but for the loom, and is forgotten at rest', () => {
+    const analyst = createAnalyst();
+    const layout = kit('large-kit');
+    analyst(layout);
+    const moved = moveBox(layout, { x: layout.box.x - 300, y: layout.box.y + 100 });
+    const hurried = analyst(moved, true);
+    const rested = analyst(moved);
+    expect(rested).toEqual(fresh(moved));
+    expect(hurried.clearances).toEqual(rested.clearances);
+    expect(hurried.runs.map(({ shortest }) => shortest)).toEqual(
+      rested.runs.map(({ shortest }) => shortest),
+    );
+    for (const { total, shortest, parts } of hurried.runs) {
+      expect(total).toBeGreaterThanOrEqual(shortest);
+      expect(total).toBeLessThan(1.3 * shortest);
+      expect(parts.reduce((sum, { length }) => sum + length, 0)).toBe(total);
+    }
+    expect(hurried.loom.laid).toBeLessThan(1.3 * rested.loom.laid);
+  });
+
   test('sorts findings by how bad they are, the nearest first', () => {
     let layout = kit('five-piece-two-racks');
     layout = changeClip(layout, 'mic-rack-1', { angle: 270, reach: 60 });

@@ -1,6 +1,8 @@
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { STARTING_KITS } from '../../src/layout/catalogue/kits/startingKits.ts';
 import { changeClip, duplicateMic } from '../../src/layout/edit/mics.ts';
+import { moveBox } from '../../src/layout/edit/stage.ts';
+import { createAnalyst } from '../../src/report/analyse.ts';
 import {
   beginGesture,
   beginOffer,
@@ -48,6 +50,21 @@ describe('the session', () => {
     expect(row?.verdict).toBe('struck');
     edit('nothing', (l) => l);
     expect(steps()).toBe(1);
+  });
+
+  test('a gesture that has ended is analysed as if there had been none', () => {
+    const report = () => session.getState().open?.report;
+    beginGesture('drag the box');
+    previewGesture((l) => moveBox(l, { x: l.box.x - 400, y: l.box.y + 200 }));
+    commitGesture();
+    const rested = layout();
+    expect(rested && createAnalyst()(rested)).toEqual(report());
+    beginGesture('to and fro');
+    previewGesture((l) => moveBox(l, { x: l.box.x - 400, y: l.box.y + 200 }));
+    previewGesture((l) => l);
+    commitGesture();
+    expect(layout()).toBe(rested);
+    expect(rested && createAnalyst()(rested)).toEqual(report());
   });
 
   test('a gesture is one step however many previews it has, each from where it began', () => {

@@ -12,8 +12,8 @@ export const keyOf = {
   piece: (id: string): string => `piece ${id}`,
   mic: (id: string): string => `mic ${id}`,
   /** Lines of the loom go by the cables in them: while a mic is dragged, most lines keep theirs. */
-  line: ({ mics, nth }: LoomLine): string => `line ${nth} ${mics.join(' ')}`,
-  breakout: ({ groups, nth }: Breakout): string => `breakout ${nth} ${groups.join(' ')}`,
+  line: ({ key }: LoomLine): string => `line ${key}`,
+  breakout: ({ key }: Breakout): string => `breakout ${key}`,
   box: 'box',
 } as const;
 

@@ -1,3 +1,4 @@
+import { useSession } from '../../session/session.ts';
 import { showLongLength } from '../../units/lengthText.ts';
 import { useOpen } from '../parts/useOpen.ts';
 import { capitalised, counted, listed, nameOf } from '../words/nameOf.ts';
@@ -7,7 +8,9 @@ import { missingWords, takenWords } from '../words/runWords.ts';
 export function RunTotals() {
   const { layout, report } = useOpen();
   const { totals, stock, loom, runs } = report;
-  const long = (length: number) => showLongLength(length, layout.units);
+  // While something is dragged the loom is laid in a hurry: its true lengths, but not the last ones.
+  const isMoving = useSession(({ gesture }) => gesture !== null && !gesture.isOffer);
+  const long = (length: number) => `${isMoving ? '≈ ' : ''}${showLongLength(length, layout.units)}`;
   const noWay = runs.filter(({ through }) => through.length > 0);
   return (
     <>

@@ -1,0 +1,57 @@
+import { type BoxSpots, boxSpots, USUAL_SPOTS } from '../../src/cabling/boxSpots.ts';
+import { type Cables, createCables } from '../../src/cabling/cables.ts';
+import type { Layout } from '../../src/layout/layout.ts';
+import { buildRig } from '../../src/rig/buildRig.ts';
+import type { Rig } from '../../src/rig/placed.ts';
+import { measure, type Times } from './measure.ts';
+import { type Checksum, fourfoldMics, largest, withMovedMic } from './timings.ts';
+
+/** The largest starting kit on a deck whose front edge is 8 m long. */
+const wide: Layout = { ...largest, deck: { ...largest.deck, width: 8000 } };
+
+/** Routing, loom and stock of the largest kit; the same after one moved mic, at rest and while it is dragged; box spots along 8 m. */
+export function timesOfCables(checksum: Checksum) {
+  const add = (all: readonly Cables[]): void => {
+    for (const { runs, loom } of all) checksum.add(loom.laid, ...runs.map(({ total }) => total));
+  };
+  return {
+    all: timesOf(largest, 20, add),
+    fourfold: timesOf(fourfoldMics, 5, add),
+    moved: timesOfMoved(false, add),
+    dragged: timesOfMoved(true, add),
+    spots: measure(
+      { warmUp: 2, runs: 5 },
+      () => spotsAlong(wide),
+      (all) => checksum.add(...all.map(({ byCable }) => byCable[0]?.cable ?? 0)),
+    ),
+  };
+}
+
+type Add = (all: readonly Cables[]) => void;
+
+function timesOf(layout: Layout, runs: number, add: Add): Times {
+  const rig = buildRig(layout);
+  return measure({ warmUp: runs, runs }, () => createCables()(layout, rig), add);
+}
+
+function timesOfMoved(inHurry: boolean, add: Add): Times {
+  const cables = createCables();
+  cables(largest, buildRig(largest));
+  const moved = Array.from({ length: 128 }, (_, run): readonly [Layout, Rig] => {
+    const layout = withMovedMic(largest, run);
+    return [layout, buildRig(layout)];
+  });
+  const work = (run: number): Cables => {
+    const [layout, rig] = moved[run % moved.length] ?? [largest, buildRig(largest)];
+    return cables(layout, rig, inHurry);
+  };
+  return measure({ warmUp: 128, runs: 128 }, work, add);
+}
+
+function spotsAlong(layout: Layout): BoxSpots {
+  const search = boxSpots(layout, buildRig(layout), { ...USUAL_SPOTS, edges: ['front'] });
+  for (;;) {
+    const step = search.next();
+    if (step.done) return step.value;
+  }
+}
