@@ -1,7 +1,7 @@
 import { grayscale, PDFDocument, type PDFFont, type PDFPage, StandardFonts } from 'pdf-lib';
 import type { CircleMark, LineMark, Page, TextMark } from '../mark.ts';
 import { textWidth } from '../paper/lettering.ts';
-import { printable } from './printable.ts';
+import { printable } from '../paper/printable.ts';
 
 /** One PostScript point, mm: an inch has 72 (ISO 32000-1, 8.3.2.3). */
 const MM_PER_POINT = 25.4 / 72;

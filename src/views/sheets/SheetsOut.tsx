@@ -4,7 +4,7 @@ import type { Sheet } from '../../sheet/makeSheets.ts';
 import type { Page } from '../../sheet/mark.ts';
 import type { Paper } from '../../sheet/paper/paper.ts';
 import { SHEETS, type SheetName } from '../../sheet/words.ts';
-import { isPrintable } from '../../sheet/writers/printable.ts';
+import { isPrintable } from '../../sheet/paper/printable.ts';
 import { toSvg } from '../../sheet/writers/toSvg.ts';
 import { useActions } from '../parts/useActions.ts';
 import { useOpen } from '../parts/useOpen.ts';

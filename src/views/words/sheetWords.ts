@@ -1,11 +1,10 @@
-import { canonicalText } from '../../layout/digest.ts';
 import type { Id } from '../../layout/fields.ts';
 import type { Layout } from '../../layout/layout.ts';
-import type { SignOff } from '../../layout/signOff.ts';
 import type { Report } from '../../report/report.ts';
+import type { SignOffState } from '../../report/signOffState.ts';
 import type { SheetName, SheetWords } from '../../sheet/words.ts';
 import { showLength, showLengthNumber } from '../../units/lengthText.ts';
-import { counted, nameOf } from './nameOf.ts';
+import { counted, listed, nameOf } from './nameOf.ts';
 import { SET_UP_KEY } from './setUpWords.ts';
 import { sheetMarks } from './sheetMarks.ts';
 import {
@@ -15,6 +14,7 @@ import {
   micsTable,
   setUpTable,
 } from './sheetTables.ts';
+import { PROOF, signedByWords, signOffStateWords } from './signOffWords.ts';
 
 export const SHEET_TITLES: Readonly<Record<SheetName, string>> = {
   placement: 'Placement',
@@ -78,32 +78,51 @@ function heightOf(layout: Layout, id: Id): number | null {
   return piece && 'tilt' in piece ? piece.z : null;
 }
 
-function checkTexts(layout: Layout, { clearances }: Report): SheetWords['check'] {
+function checkTexts(layout: Layout, { clearances, signOff }: Report): SheetWords['check'] {
   const many = (verdict: string) => clearances.filter((row) => row.verdict === verdict).length;
-  const last = layout.signOffs.at(-1);
   return {
     clearances: 'Clearances',
     tally: `${counted(clearances.length, 'mic')}: ${many('struck')} struck, ${many('tight')} tight, ${many('clear')} clear. Margin ${showLength(layout.margin, layout.units)}. Computed from a model of the player's moves: the player has the last word.`,
     findings: 'Other findings',
     noFindings: 'None.',
-    signOff: 'Sign-off',
-    signOffLines: last ? signedLines(layout, last) : ['Not signed on the screen.'],
-    blanks: last ? [] : ['Name of the player', 'Date and time', 'Signature'],
+    signOff: `Sign-off: ${signOffStateWords[signOff.kind]}`,
+    signOffLines: signOffLines(signOff),
+    blanks: signOff.kind === 'holds' ? [] : ['Name of the player', 'Date and time', 'Signature'],
   };
 }
 
 /** Digits of a digest that are enough to compare by eye. */
 const DIGITS = 12;
 
-function signedLines(layout: Layout, { name, at, consent, digest, signed, answers }: SignOff) {
-  const { player, pieces, mics } = layout;
-  const isStale = canonicalText({ player, pieces, mics }) !== signed;
-  const moves = answers.filter(({ answer }) => answer === 'move').length;
+function signOffLines(state: SignOffState): readonly string[] {
+  if (state.kind === 'none') return ['The player has not signed on the screen.'];
+  const { digest } = state.signOff;
   return [
-    `${name}, ${at.slice(0, 16).replace('T', ' ')} UTC: ${consent ? 'agreed to the whole' : 'did not agree to the whole'}${moves > 0 ? `, ${counted(moves, 'wish', 'wishes')} to move something` : ''}.`,
-    `Digest ${digest.slice(0, DIGITS)} (the first ${DIGITS} digits of the SHA-256 of player, pieces and mics as they were shown).`,
-    isStale
-      ? 'STALE: player, pieces or mics have changed since. Ask the player again.'
-      : 'Holds: player, pieces and mics are as they were shown.',
+    `${signedByWords(state.signOff)}, by the tablet's clock. Digest ${digest.slice(0, DIGITS)}: the first ${DIGITS} digits of the SHA-256 of player, pieces and mics as they were shown.`,
+    stateLine(state),
+    PROOF.doesNot,
   ];
 }
+
+function stateLine(state: Exclude<SignOffState, { readonly kind: 'none' }>): string {
+  switch (state.kind) {
+    case 'broken':
+      return 'DAMAGED: the digest is not that of what was stored. It proves nothing; ask the player again.';
+    case 'stale': {
+      const { player, pieces, mics } = state.changes;
+      const changed = [
+        ...(player.length > 0 ? ['the player'] : []),
+        ...(mics.length > 0 ? [counted(mics.length, 'mic')] : []),
+        ...(pieces.length > 0 ? [counted(pieces.length, 'piece')] : []),
+      ];
+      return `STALE: changed since it was signed: ${listed(changed)}. Ask the player again.`;
+    }
+    case 'holds':
+      return `Holds: agreed to the whole, and player, pieces and mics are as they were shown.${wishLine(state.wishes.length)}`;
+    case 'withheld':
+      return `NOT AGREED: player, pieces and mics are as they were shown, and the player did not agree to the whole.${wishLine(state.wishes.length)}`;
+  }
+}
+
+const wishLine = (wishes: number): string =>
+  wishes === 0 ? '' : ` ${counted(wishes, 'mic')} wished elsewhere.`;

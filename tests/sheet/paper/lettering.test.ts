@@ -16,6 +16,14 @@ describe('the length of a line of text', () => {
     expect(textWidth(letter, 1, bold)).toBeCloseTo(thousandths / 1000, 9);
   });
 
+  test('is that of the letter it is read as where the font has none, or near what alphabets have', () => {
+    expect(textWidth('Łódź', 1)).toBe(textWidth('Lódz', 1));
+    expect(textWidth('\u0301', 1)).toBe(0);
+    const cyrillic = textWidth('Барабан', 1) / 7;
+    expect(cyrillic > 0.5 && cyrillic < 0.9).toBe(true);
+    expect(textWidth('鼓', 1)).toBe(1);
+  });
+
   test('is that of its parts, and grows with the size', () => {
     fc.assert(
       fc.property(

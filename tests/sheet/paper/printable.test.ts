@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { isPrintable, printable } from '../../../src/sheet/writers/printable.ts';
+import { isPrintable, printable } from '../../../src/sheet/paper/printable.ts';
 
 test('what is written can always be printed, and what can be printed is written as it is', () => {
   fc.assert(

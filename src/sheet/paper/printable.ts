@@ -1,5 +1,6 @@
 import { Encodings } from '@pdf-lib/standard-fonts';
 
+/** Whether a letter is among those of PDF's own fonts. */
 const isKnown = (letter: string): boolean =>
   Encodings.WinAnsi.canEncodeUnicodeCodePoint(letter.codePointAt(0) ?? 0);
 
@@ -23,9 +24,13 @@ const alike: Readonly<Record<string, string>> = {
 export const printable = (text: string): string =>
   [...text.normalize('NFC')].map((letter) => (isKnown(letter) ? letter : nearest(letter))).join('');
 
-function nearest(letter: string): string {
+const nearest = (letter: string): string => knownAs(letter) ?? '?';
+
+/** The known letters that a letter is read as; undefined where there are none. */
+export function knownAs(letter: string): string | undefined {
+  if (isKnown(letter)) return letter;
   const base = alike[letter] ?? letter.normalize('NFKD').replace(/\p{M}/gu, '');
-  return base !== '' && [...base].every(isKnown) ? base : '?';
+  return base !== '' && [...base].every(isKnown) ? base : undefined;
 }
 
 /** Whether everything of a text can be written as it is. */
