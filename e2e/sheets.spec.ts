@@ -154,7 +154,7 @@ test('a sheet is printed on its own paper and to scale', async ({ page }) => {
   });
   await openSheets(page);
   await choose(page, 'Letter');
-  await choose(page, 'Portrait');
+  await choose(page, 'Landscape');
   const svg = await file(page, 'Plan as SVG');
   // Texts of the SVG, a line each: in the printed page they are letters of a picture.
   const shown = svg.bytes.toString('utf8').replaceAll(/<[^>]*>/g, '');
@@ -166,8 +166,8 @@ test('a sheet is printed on its own paper and to scale', async ({ page }) => {
   if (!first) throw new Error('no page');
   const { width, height } = first.getViewport({ scale: 1 });
   expect(barError(await renderPage(first, 300), shown)).toBeLessThan(0.005);
-  expect(Math.abs(width - 612)).toBeLessThan(1);
-  expect(Math.abs(height - 792)).toBeLessThan(1);
+  expect(Math.abs(width - 792)).toBeLessThan(1);
+  expect(Math.abs(height - 612)).toBeLessThan(1);
   await page.evaluate(() => dispatchEvent(new Event('afterprint')));
   await expect(page.locator('.printed-page')).toHaveCount(0);
 });
