@@ -42,6 +42,14 @@ export function libraryActions(around: LibrarySurroundings): LibraryActions {
         await workbench.storeNew(layout);
         await workbench.open(layout.id);
       }),
+    startNext: (next) =>
+      inTurn(async () => {
+        await workbench.leave();
+        const there = next.origin && (await around.storage.load(next.origin.layout));
+        const revision = there?.ok ? there.revision : null;
+        await workbench.storeNew({ ...next, origin: next.origin && { ...next.origin, revision } });
+        await workbench.open(next.id);
+      }),
     duplicate: (id) =>
       inTurn(async () => {
         const open = workbench.openNow();

@@ -78,6 +78,8 @@ export interface LibraryActions {
   open(id: Id): Promise<void>;
   /** Stores a new layout and opens it. */
   create(layout: Layout): Promise<void>;
+  /** Stores a layout that was started from the open one and opens it; its origin gets the stored revision of that. */
+  startNext(layout: Layout): Promise<void>;
   duplicate(id: Id): Promise<void>;
   rename(id: Id, name: string): Promise<void>;
   /** Removes a layout; `restore` brings it back for 30 days. */

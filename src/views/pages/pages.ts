@@ -10,6 +10,20 @@ export interface PageEntry {
 }
 
 const entries: Readonly<Record<PageName, PageEntry>> = {
+  'next-venue': {
+    title: 'Next venue',
+    about: 'The same kit and mics on another deck, with another box and other air',
+    Page: lazy(async () => ({
+      default: (await import('./nextVenue/NextVenuePage.tsx')).NextVenuePage,
+    })),
+  },
+  changed: {
+    title: 'What changed',
+    about: 'This venue set beside the one before: findings, cables, stock, delays, deck',
+    Page: lazy(async () => ({
+      default: (await import('./nextVenue/ChangedPage.tsx')).ChangedPage,
+    })),
+  },
   'sign-off': {
     title: 'Sign-off',
     about: 'Turn the tablet to the drummer: fine, or move it',

@@ -1,0 +1,126 @@
+import { type ReactNode, useMemo } from 'react';
+import { createAnalyst } from '../../../report/analyse.ts';
+import { compareLayouts } from '../../../report/compareLayouts.ts';
+import { asInOrigin } from '../../../report/nextVenue.ts';
+import type { Finding } from '../../../report/report.ts';
+import { airChange, createSoundReporter } from '../../../report/sound.ts';
+import { type OpenLayout, showPage } from '../../../session/session.ts';
+import { showCableLength, showLongLength } from '../../../units/lengthText.ts';
+import { useOpen } from '../../parts/useOpen.ts';
+import { airChangeWords } from '../../sound/words/timingWords.ts';
+import { findingWords } from '../../words/findingWords.ts';
+import { KitFitPart } from './KitFitPart.tsx';
+
+/** What this venue changes for the same kit, on one page. */
+export function ChangedPage() {
+  const open = useOpen();
+  const before = useMemo(() => {
+    const layout = asInOrigin(open.layout);
+    return layout && { layout, report: createAnalyst()(layout) };
+  }, [open.layout]);
+  if (!before || !open.layout.origin) {
+    return (
+      <p className="page-part">
+        This layout was not started from another one, so there is nothing to set it beside.
+      </p>
+    );
+  }
+  return <Changes before={before} now={open} />;
+}
+
+interface ChangesProps {
+  readonly before: OpenLayout;
+  readonly now: OpenLayout;
+}
+
+function Changes({ before, now }: ChangesProps) {
+  const { gained, lost, runs, missing } = useMemo(() => compareLayouts(before, now), [before, now]);
+  const { layout } = now;
+  const long = (length: number | null) =>
+    length === null ? 'none' : showLongLength(length, layout.units);
+  const short = runs.filter(({ tooShort }) => tooShort);
+  const name = before.layout.venue.name || layout.origin?.name || 'the last venue';
+  return (
+    <div className="venue-changes">
+      <p>
+        The kit as it stands now, set beside the same kit at {name}. It moves with a tap here; what
+        is left over changes with it.
+      </p>
+      <KitFitPart />
+      <Part title={`New findings: ${gained.length}`} none="None: nothing is worse than it was.">
+        {gained.map((finding) => (
+          <FindingItem key={finding.key} finding={finding} of={now} />
+        ))}
+      </Part>
+      <Part title={`Gone findings: ${lost.length}`} none="None.">
+        {lost.map((finding) => (
+          <FindingItem key={finding.key} finding={finding} of={before} />
+        ))}
+      </Part>
+      <Part
+        title={`Cables now too short: ${short.length}`}
+        none={`None: what served every run still reaches. ${runs.length} of ${now.report.runs.length} runs changed.`}
+      >
+        {short.map(({ mic, name: of, before: was, after, stockBefore, stockAfter }) => (
+          <li key={mic}>
+            {of}: {long(was)} before, {long(after)} now; it had a {long(stockBefore)}
+            {stockAfter === null
+              ? ', and none carried reaches'
+              : `, it takes a ${long(stockAfter)}`}
+          </li>
+        ))}
+      </Part>
+      <Part title="Stock missing" none="None: the cables carried serve every run.">
+        {missing.after.map(({ length, count }) => (
+          <li key={length}>
+            {count} of {showCableLength(length, layout.units)}
+          </li>
+        ))}
+      </Part>
+      <Delays before={before} now={now} />
+      <div className="page-buttons">
+        <button type="button" onClick={() => showPage(null)}>
+          Back to the plan
+        </button>
+      </div>
+    </div>
+  );
+}
+
+function Delays({ before, now }: ChangesProps) {
+  const { layout, report } = now;
+  const words = useMemo(() => {
+    const sound = createSoundReporter().of(layout, report);
+    return airChangeWords(airChange(sound, before.layout.venue, layout.venue));
+  }, [layout, report, before]);
+  return (
+    <section className="venue-part">
+      <h2>Delays</h2>
+      <p>{words}</p>
+    </section>
+  );
+}
+
+function FindingItem({ finding, of }: { readonly finding: Finding; readonly of: OpenLayout }) {
+  const { title, detail } = findingWords(finding, of.layout, of.report.clearances);
+  return (
+    <li>
+      <strong>{title}</strong>. {detail}
+    </li>
+  );
+}
+
+interface PartProps {
+  readonly title: string;
+  readonly none: string;
+  readonly children: readonly ReactNode[];
+}
+
+function Part({ title, none, children }: PartProps) {
+  return (
+    <section className="venue-part">
+      <h2>{title}</h2>
+      {children.length === 0 ? <p>{none}</p> : <ul className="stale-list">{children}</ul>}
+    </section>
+  );
+}
