@@ -158,6 +158,7 @@ test('a split is added, and a plain Y says what it does', async ({ page }) => {
   await openPatch(page, 'Splits');
   await page.getByLabel('Signal of').selectOption({ index: 0 });
   await page.getByRole('button', { name: 'Add split' }).click();
+  await expect(page.getByText('Leg 2: Seat shaker')).toBeVisible();
   await expect(page.getByText('Nothing is wrong with it.')).toBeVisible();
   await page.getByLabel('Kind').selectOption('y');
   await expect(page.getByText(/is split with a plain Y/)).toBeVisible();

@@ -35,7 +35,7 @@ export function SplitsEditor() {
     if (of === undefined) return;
     edit(`Split ${nameOf(layout, of)}`, (from) =>
       changePatch(from, (patch) =>
-        addSplit(patch, usualSplit(freshId(from, 'split'), of, 'Monitors')),
+        addSplit(patch, usualSplit(freshId(from, 'split'), of, otherEnd(from, of))),
       ),
     );
   };
@@ -162,6 +162,12 @@ function SplitLoadLine({ split: { legs } }: { readonly split: Split }) {
       {Math.max(...lost).toFixed(1)} dB to the others.
     </p>
   );
+}
+
+/** Where a signal usually goes as well: a kick's to the seat shaker, any other to monitors (common practice, no source). */
+function otherEnd({ mics, pieces }: Layout, of: Id): string {
+  const own = mics.find(({ id }) => id === of)?.hears[0];
+  return pieces.some(({ id, kind }) => id === own && kind === 'kick') ? 'Seat shaker' : 'Monitors';
 }
 
 /** What is wrong with one split, with the reason. */

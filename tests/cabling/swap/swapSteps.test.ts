@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type SwapStep, swapOf } from '../../../src/cabling/swap/swapSteps.ts';
+import { capsuleToCylinder } from '../../../src/geometry/capsuleContact.ts';
+import { cylinderOverlap } from '../../../src/geometry/cylinderOverlap.ts';
 import { along, length, subtract, vec } from '../../../src/geometry/vector.ts';
 import { largeKit } from '../../../src/layout/catalogue/kits/largeKit.ts';
 import { STARTING_KITS } from '../../../src/layout/catalogue/kits/startingKits.ts';
@@ -10,6 +12,7 @@ import { mirrorKit } from '../../../src/layout/edit/mirror.ts';
 import type { Layout } from '../../../src/layout/layout.ts';
 import { isDrum } from '../../../src/layout/pieces/piece.ts';
 import { buildRig } from '../../../src/rig/buildRig.ts';
+import { carriers } from '../../../src/rig/mics/wayDown.ts';
 import type { PlacedMic, PlacedPiece } from '../../../src/rig/placed.ts';
 import { outsideCylinder } from '../../geometry/axialSolids.ts';
 import { randomKit } from '../../support/randomKit.ts';
@@ -54,6 +57,26 @@ function sampledGap(mic: PlacedMic, { piece, shells: [shell] }: PlacedPiece): nu
   return least;
 }
 
+/** Whether a piece stands in a drum at one of evenly spread heights of its lift, with some room round the drum and over it. */
+function meetsSampled(other: PlacedPiece, { piece, shells: [shell] }: PlacedPiece, room: number) {
+  if (!isDrum(piece) || !shell) throw new RangeError('Expected a drum');
+  const half = shell.halfHeight + piece.rim.height;
+  const bodies = [
+    ...other.shells,
+    ...other.hoops.map((hoop) => ({ ...hoop, radius: hoop.outerRadius })),
+  ];
+  return Array.from({ length: HEIGHTS + 1 }, (_, k) => ({
+    centre: along(along(shell.centre, shell.axis, room / 2), UP, (2 * half * k) / HEIGHTS),
+    axis: shell.axis,
+    radius: shell.radius + piece.rim.width + room,
+    halfHeight: half + room / 2,
+  })).some(
+    (drum) =>
+      bodies.some((body) => cylinderOverlap(drum, body) !== undefined) ||
+      other.hardware.some((rod) => capsuleToCylinder(rod, drum).gap < 0),
+  );
+}
+
 /** What sampling can miss: half a step along the solid and half a step of the longest lift. */
 const SAMPLED = 10;
 
@@ -79,6 +102,41 @@ describe('what is undone before a drum is lifted out', () => {
       { numRuns: 80 },
     );
     // Both happened, or the property would say nothing.
+    expect(inTheWay).toBeGreaterThan(5);
+    expect(free).toBeGreaterThan(5);
+  });
+
+  it('X5: a piece is moved aside exactly when sampling finds it in the way, unless what carries it is', () => {
+    let [inTheWay, free] = [0, 0];
+    fc.assert(
+      fc.property(randomKit, (layout) => {
+        const rig = buildRig(layout);
+        const { pieces } = layout;
+        for (const drum of drumsOf(layout).filter(({ support }) => support.kind !== 'legs')) {
+          const placed = rig.pieces.find(({ piece }) => piece.id === drum.id);
+          const steps = swapOf(rig, drum.id)?.steps ?? [];
+          const aside = steps.filter(({ what }) => what === 'moveAside').map(({ about }) => about);
+          const chainOf = (id: string) =>
+            carriers(pieces.find((piece) => piece.id === id) ?? drum, { pieces }).map(
+              (piece) => piece.id,
+            );
+          for (const other of rig.pieces) {
+            const { id } = other.piece;
+            const chain = chainOf(id);
+            if (!placed || chain.includes(drum.id) || chainOf(drum.id).includes(id)) continue;
+            const isTold = aside.some((about) => chain.includes(about));
+            if (meetsSampled(other, placed, ROOM - SAMPLED)) {
+              expect([id, isTold]).toEqual([id, true]);
+              inTheWay += 1;
+            } else if (!meetsSampled(other, placed, ROOM + SAMPLED)) {
+              expect([id, aside.includes(id)]).toEqual([id, false]);
+              free += 1;
+            }
+          }
+        }
+      }),
+      { numRuns: 40 },
+    );
     expect(inTheWay).toBeGreaterThan(5);
     expect(free).toBeGreaterThan(5);
   });
