@@ -31,7 +31,7 @@ const fitSigns = {
 } as const;
 
 /** The list of keys, where there is a keyboard to expect. */
-export function KeyList() {
+export const KeyList = memo(function KeyList() {
   const [shown, setShown] = useState(false);
   const list = useId();
   return (
@@ -57,4 +57,4 @@ export function KeyList() {
       )}
     </div>
   );
-}
+});

@@ -1,4 +1,4 @@
-import { useId } from 'react';
+import { memo, useId } from 'react';
 import { type Drawing, prefer, useSession } from '../session/session.ts';
 import { drawingWords } from './words.ts';
 
@@ -6,7 +6,11 @@ const one: readonly Drawing[] = ['plan', 'front', 'side'];
 const two: readonly Drawing[] = ['planAndFront', 'planAndSide'];
 
 /** What is drawn: the plan, an elevation, or both where there is room. */
-export function ViewChoice({ roomForTwo }: { readonly roomForTwo: boolean }) {
+export const ViewChoice = memo(function ViewChoice({
+  roomForTwo,
+}: {
+  readonly roomForTwo: boolean;
+}) {
   const drawing = useSession((state) => state.preferences.drawing);
   const group = useId();
   const choices = roomForTwo ? [...one, ...two] : one;
@@ -27,4 +31,4 @@ export function ViewChoice({ roomForTwo }: { readonly roomForTwo: boolean }) {
       ))}
     </fieldset>
   );
-}
+});

@@ -19,33 +19,34 @@ export const keyOf = {
 
 const nothing: Moving = new Set();
 
-interface Drawn {
+/** What the kit's own layer shows, and what is drawn over it instead. */
+export interface Drawn {
   /** What was drawn at rest, before the gesture under way. */
   readonly still: OpenLayout;
-  readonly now: OpenLayout;
   readonly moving: Moving;
 }
 
+export const drawnAtRest = (open: OpenLayout): Drawn => ({ still: open, moving: nothing });
+
 export function useMoving(open: OpenLayout): Moving {
   const isMoving = useSession((state) => state.gesture !== null);
-  const [drawn, setDrawn] = useState<Drawn>({ still: open, now: open, moving: nothing });
-  const next = isMoving ? moved(drawn, open) : atRest(drawn, open);
+  const [drawn, setDrawn] = useState(() => drawnAtRest(open));
+  const next = drawnNext(drawn, open, isMoving);
   if (next !== drawn) setDrawn(next);
   return next.moving;
 }
 
-const atRest = (drawn: Drawn, open: OpenLayout): Drawn =>
-  drawn.still === open && drawn.moving === nothing
-    ? drawn
-    : { still: open, now: open, moving: nothing };
-
-/** What has moved once counts as moving until the gesture ends: to and fro between the layers would draw both again. */
-function moved(drawn: Drawn, open: OpenLayout): Drawn {
-  if (drawn.now === open) return drawn;
+/**
+ * What is drawn where after a change; the same object where nothing changes between the layers, as in most frames of a drag. What has
+ * moved once counts as moving until the gesture ends: to and fro between the layers would draw both again.
+ */
+export function drawnNext(drawn: Drawn, open: OpenLayout, isMoving: boolean): Drawn {
+  if (!isMoving) {
+    return drawn.still === open && drawn.moving.size === 0 ? drawn : drawnAtRest(open);
+  }
   const keys = movedSince(drawn.still, open);
   const isKnown = [...keys].every((key) => drawn.moving.has(key));
-  const moving = isKnown ? drawn.moving : new Set([...drawn.moving, ...keys]);
-  return { still: drawn.still, now: open, moving };
+  return isKnown ? drawn : { still: drawn.still, moving: new Set([...drawn.moving, ...keys]) };
 }
 
 /** What is not the same object any more: edits and the analysis share what they don't change. */

@@ -1,4 +1,5 @@
-import { useId } from 'react';
+import { memo, useId } from 'react';
+import { useStable } from '../parts/useStable.ts';
 
 interface ChoiceProps<Value extends string> {
   readonly label: string;
@@ -18,22 +19,42 @@ export function Choice<Value extends string>({
   hideLabel = false,
 }: ChoiceProps<Value>) {
   const group = useId();
+  const choose = useStable((chosen: string) => {
+    const option = options.find((one) => one.value === chosen);
+    if (option) onChoose(option.value);
+  });
   return (
     <fieldset className="choice">
       <legend className={hideLabel ? 'spoken' : 'field-label'}>{label}</legend>
       <div className="choice-row">
         {options.map((option) => (
-          <label key={option.value} className="choice-option">
-            <input
-              type="radio"
-              name={group}
-              checked={option.value === value}
-              onChange={() => onChoose(option.value)}
-            />
-            <span>{option.text}</span>
-          </label>
+          <Option
+            key={option.value}
+            group={group}
+            value={option.value}
+            text={option.text}
+            checked={option.value === value}
+            choose={choose}
+          />
         ))}
       </div>
     </fieldset>
   );
 }
+
+interface OptionProps {
+  readonly group: string;
+  readonly value: string;
+  readonly text: string;
+  readonly checked: boolean;
+  choose(value: string): void;
+}
+
+const Option = memo(function Option({ group, value, text, checked, choose }: OptionProps) {
+  return (
+    <label className="choice-option">
+      <input type="radio" name={group} checked={checked} onChange={() => choose(value)} />
+      <span>{text}</span>
+    </label>
+  );
+});

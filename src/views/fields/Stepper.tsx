@@ -1,5 +1,6 @@
-import { type KeyboardEvent, useId } from 'react';
+import { type KeyboardEvent, memo, useId } from 'react';
 import type { LengthUnit } from '../../units/lengthText.ts';
+import { useStable } from '../parts/useStable.ts';
 import { HoldButton } from './HoldButton.tsx';
 import type { Measure } from './measure.ts';
 import type { Hold } from './useHold.ts';
@@ -27,6 +28,9 @@ interface StepperProps {
 export function Stepper({ label, measure, entry }: StepperProps) {
   const id = useId();
   const { unit, shown, draft, problem } = entry;
+  const setDraft = useStable(entry.setDraft);
+  const take = useStable(entry.take);
+  const onKeyDown = useStable(entry.onKeyDown);
   return (
     <div className="field">
       <label className="field-label" htmlFor={id}>
@@ -35,18 +39,14 @@ export function Stepper({ label, measure, entry }: StepperProps) {
       <div className="stepper">
         <HoldButton label={`${label}, less`} icon="minus" hold={entry.holding(-1)} />
         <span className="stepper-value">
-          <input
+          <NumberInput
             id={id}
-            className="number-input"
-            autoComplete="off"
             value={draft ?? shown}
-            data-dirty={(draft !== null && draft !== shown) || undefined}
-            onFocus={(event) => event.target.select()}
-            onChange={(event) => entry.setDraft(event.target.value)}
-            onBlur={entry.take}
-            onKeyDown={entry.onKeyDown}
-            aria-describedby={problem ? `${id}-unit ${id}-problem` : `${id}-unit`}
-            aria-invalid={problem !== '' || undefined}
+            isDirty={draft !== null && draft !== shown}
+            hasProblem={problem !== ''}
+            setDraft={setDraft}
+            take={take}
+            onKeyDown={onKeyDown}
           />
           <span className="stepper-unit" aria-hidden="true">
             {measure.unitText(unit)}
@@ -65,3 +65,29 @@ export function Stepper({ label, measure, entry }: StepperProps) {
     </div>
   );
 }
+
+interface NumberInputProps extends Pick<StepperEntry, 'setDraft' | 'take' | 'onKeyDown'> {
+  readonly id: string;
+  readonly value: string;
+  readonly isDirty: boolean;
+  readonly hasProblem: boolean;
+}
+
+const NumberInput = memo(function NumberInput({ id, value, ...props }: NumberInputProps) {
+  const { isDirty, hasProblem, setDraft, take, onKeyDown } = props;
+  return (
+    <input
+      id={id}
+      className="number-input"
+      autoComplete="off"
+      value={value}
+      data-dirty={isDirty || undefined}
+      onFocus={(event) => event.target.select()}
+      onChange={(event) => setDraft(event.target.value)}
+      onBlur={take}
+      onKeyDown={onKeyDown}
+      aria-describedby={hasProblem ? `${id}-unit ${id}-problem` : `${id}-unit`}
+      aria-invalid={hasProblem || undefined}
+    />
+  );
+});

@@ -1,9 +1,29 @@
-import type { OpenLayout } from '../../session/session.ts';
-import { useSession } from '../../session/session.ts';
+import { useSyncExternalStore } from 'react';
+import { type OpenLayout, session } from '../../session/session.ts';
+import { createPace } from './pace.ts';
 
-/** The open layout with its report. Only inside the workspace, which is shown while one is open. */
+/** While a finger drags, the panel follows at half the pace of the drawing; any other change is seen at once. */
+const paced = createPace<OpenLayout | null>(
+  {
+    read: () => session.getState().open,
+    mayWait: (open) => {
+      const { gesture } = session.getState();
+      return open !== null && gesture !== null && gesture.isOffer !== true;
+    },
+    subscribe: (hear) => session.subscribe(hear),
+  },
+  {
+    request: (callback) => requestAnimationFrame(callback),
+    cancel: (request) => cancelAnimationFrame(request),
+  },
+);
+
+/**
+ * The open layout with its report, as the panel shows it: at most two frames old. Only inside the workspace, which is shown while one
+ * is open.
+ */
 export function useOpen(): OpenLayout {
-  const open = useSession((state) => state.open);
+  const open = useSyncExternalStore(paced.subscribe, paced.snapshot);
   if (open === null) throw new Error('this part of the screen needs an open layout');
   return open;
 }
