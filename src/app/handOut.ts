@@ -1,10 +1,14 @@
 import type { SheetFile, TextFile } from '../storage/files.ts';
+import type { LibraryFile } from '../storage/libraryFile.ts';
+
+/** A file of text, or one of bytes in parts. */
+type FileOut = TextFile | SheetFile | LibraryFile;
 
 /**
  * Gives a file to the user: as a download, or by the share sheet where the app is installed on a tablet whose browser does not
  * download from installed apps.
  */
-export async function handOut(out: TextFile | SheetFile): Promise<void> {
+export async function handOut(out: FileOut): Promise<void> {
   if (installed() && touchOnly() && canShareFiles()) return shareFile(out);
   const address = URL.createObjectURL(fileOf(out));
   const link = document.createElement('a');
@@ -24,7 +28,7 @@ export function canShareFiles(): boolean {
 }
 
 /** Offers a file to the system's share sheet; closing it without a choice is no fault. */
-export async function shareFile(out: TextFile | SheetFile): Promise<void> {
+export async function shareFile(out: FileOut): Promise<void> {
   try {
     await navigator.share({ files: [fileOf(out)] });
   } catch (error) {
@@ -33,7 +37,13 @@ export async function shareFile(out: TextFile | SheetFile): Promise<void> {
   }
 }
 
-function fileOf(out: TextFile | SheetFile): File {
+function fileOf(out: FileOut): File {
+  if ('parts' in out) {
+    // A view of bytes that no other thread shares, which is what a file is made of.
+    return new File([...out.parts] as Uint8Array<ArrayBuffer>[], out.name, {
+      type: 'application/octet-stream',
+    });
+  }
   if ('content' in out) return new File([out.content], out.name, { type: out.type });
   const type = out.name.endsWith('.csv') ? 'text/csv' : 'application/json';
   return new File([out.text], out.name, { type });

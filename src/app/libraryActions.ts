@@ -12,18 +12,23 @@ import {
   tableFile,
 } from '../storage/files.ts';
 import { newLayoutId } from '../storage/ids.ts';
+import type { LibraryFile } from '../storage/libraryFile.ts';
 import type { StoragePort } from '../storage/port.ts';
+import type { FullStorage } from '../storage/shelved.ts';
 import type { Autosave } from './autosave.ts';
 import { boundedName, copyName } from './copyName.ts';
 import { historyActions } from './historyActions.ts';
 import { playersIn } from './playersIn.ts';
+import { wholeLibraryActions } from './wholeLibraryActions.ts';
 import type { Workbench } from './workbench.ts';
 
 export interface LibrarySurroundings {
   readonly storage: StoragePort;
   readonly autosave: Autosave;
   readonly workbench: Workbench;
-  handOut(file: TextFile | SheetFile): Promise<void>;
+  /** The storage beneath the shelter, for whole libraries. */
+  readonly full: FullStorage;
+  handOut(file: TextFile | SheetFile | LibraryFile): Promise<void>;
   askToKeep(): Promise<boolean>;
   /** Puts the waiting new version to use and loads the page again; null when none waits. */
   readonly update: () => (() => Promise<void>) | null;
@@ -83,6 +88,7 @@ export function libraryActions(around: LibrarySurroundings): LibraryActions {
         await workbench.storeNew(read.layout);
         return { ok: true, id: read.layout.id };
       }),
+    ...wholeLibraryActions(around),
     history: historyActions(around),
     players: () => playersIn(around.storage, workbench.openNow()?.id),
     resolveConflict: (choice) =>

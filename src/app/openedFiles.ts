@@ -44,9 +44,13 @@ export function takeDroppedFiles(target: Window, take: (file: File) => Promise<v
  * Takes a layout file in and opens it. What is wrong with it is said as trouble; nothing that is stored changes then.
  */
 export async function openFile(
-  actions: Pick<LibraryActions, 'importFile' | 'open'>,
+  actions: Pick<LibraryActions, 'importFile' | 'isLibrary' | 'open'>,
   file: File,
 ): Promise<void> {
+  if (await actions.isLibrary(file)) {
+    const where = 'It holds a whole library. Go to the list of layouts and import it there.';
+    return sayTrouble(`“${file.name}” was not opened`, new Error(where));
+  }
   const outcome = await actions.importFile(file);
   if (outcome.ok) return actions.open(outcome.id);
   const faults = outcome.problems.map(({ path, message }) =>

@@ -77,6 +77,7 @@ const notes = leaveNotes(() => localStorage, newLayoutId());
 let update: (() => Promise<void>) | null = null;
 const actions = libraryActions({
   storage,
+  full,
   autosave,
   workbench,
   handOut,

@@ -2,14 +2,55 @@ import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
 import type { Player } from '../layout/player.ts';
 
+/** What the user's hand sets beside a layout. */
+export interface LibraryMarks {
+  readonly favourite: boolean;
+  readonly archived: boolean;
+  /** Short words to find it by. */
+  readonly tags: readonly string[];
+}
+
 /** One row of the list of layouts. Times are milliseconds since 1970. */
-export interface LibraryRow {
+export interface LibraryRow extends LibraryMarks {
   readonly id: Id;
   readonly name: string;
   readonly venue: string;
+  /** When it is played, YYYY-MM-DD. */
+  readonly date: string | null;
+  readonly player: string;
   readonly pieces: number;
   readonly mics: number;
+  /** A small plan, as `kitOutline.ts` writes it. */
+  readonly picture: string;
+  /** When it was signed off last. */
+  readonly signedAt: string | null;
   readonly changedAt: number;
+  /** Lines of revisions from other tablets that went their own way. */
+  readonly otherLines: number;
+}
+
+/** A deleted layout that can still be brought back. */
+export interface DeletedRow extends LibraryRow {
+  readonly removedAt: number;
+}
+
+/** What became of a library file. */
+export interface LibraryImport {
+  /** Names of layouts that were not here. */
+  readonly added: readonly string[];
+  /** Those that went on where this tablet was. */
+  readonly wentOn: readonly string[];
+  /** Those that went their own way on both tablets: both lines are kept. */
+  readonly twoLines: readonly { readonly id: Id; readonly name: string }[];
+  /** How many are the same here. */
+  readonly same: number;
+  readonly failed: readonly { readonly name: string; readonly why: string }[];
+  readonly isCutOff: boolean;
+  /** Layouts that the file says to hold, and how many could be read of it. */
+  readonly promised: number;
+  readonly read: number;
+  /** Points in the history of layouts that could not be read. */
+  readonly damagedPoints: number;
 }
 
 /** Whether the open layout is on the disk. `kept`: the browser promised not to clear it by itself. */
@@ -106,6 +147,15 @@ export interface LibraryActions {
   players(): Promise<readonly Player[]>;
   /** After a conflict: keep this tab's work as a copy of its own, or take the other tab's. */
   resolveConflict(choice: 'keep-mine-as-copy' | 'take-theirs'): Promise<void>;
+  mark(id: Id, marks: Partial<LibraryMarks>): Promise<void>;
+  /** Deleted layouts that can be brought back, the last deleted first. */
+  deleted(): Promise<readonly DeletedRow[]>;
+  /** Downloads every layout with its history as one file. */
+  exportLibrary(): Promise<void>;
+  /** Whether a file is a whole library and not one layout. */
+  isLibrary(file: File): Promise<boolean>;
+  /** Takes a whole library in; nothing that is here is changed. `tell` hears how many layouts were read, and of how many. */
+  importLibrary(file: File, tell: (read: number, promised: number) => void): Promise<LibraryImport>;
   readonly history: HistoryActions;
   /** Asks the browser to keep the data; its answer. */
   askToKeep(): Promise<boolean>;

@@ -87,10 +87,10 @@ export function journaled(
       if (outcome.ok) await keeper.keepPoint(id, revision);
       return outcome;
     },
-    async markShared(id) {
-      await storage.markShared(id);
-      const head = (await storage.heads()).find((one) => one.id === id);
-      if (head) await keeper.keepPoint(id, head.revision);
+    async markShared(ids) {
+      const marked = await storage.markShared(ids);
+      if (marked.length > 0) await keeper.keep(marked.map(pointRecord), []);
+      return marked;
     },
     async forget(removedBefore) {
       await ready;

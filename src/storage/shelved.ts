@@ -50,8 +50,8 @@ export interface FullStorage extends StoragePort {
   /** One revision as it is stored; undefined when it is not there. */
   whole(id: Id, revision: number): Promise<{ head: StoredHead; one: WholeRevision } | undefined>;
   wholeLayout(id: Id): Promise<WholeLayout | undefined>;
-  /** Marks the revision that holds as shared with another tablet, so that it stays. */
-  markShared(id: Id): Promise<void>;
+  /** Marks the revisions that hold as shared with another tablet, so that they stay. Returns those that were not. */
+  markShared(ids: readonly Id[]): Promise<readonly StoredRevision[]>;
   /** Takes in a layout with its revisions; see {@link mergeInto}. */
   merge(incoming: IncomingLayout): Promise<MergeOutcome>;
 }
@@ -218,11 +218,16 @@ function copying(
         });
         return { head, revisions };
       }),
-    markShared: (id) =>
+    markShared: (ids) =>
       shelf.write(async (turn) => {
-        const head = await turn.head(id);
-        const one = head && (await turn.revision(id, head.revision));
-        if (one && !one.shared) turn.putRevision({ ...one, shared: true });
+        const marked: StoredRevision[] = [];
+        for (const id of ids) {
+          const head = await turn.head(id);
+          const one = head && (await turn.revision(id, head.revision));
+          if (one && !one.shared) marked.push({ ...one, shared: true });
+        }
+        for (const one of marked) turn.putRevision(one);
+        return marked;
       }),
     async merge(incoming) {
       const outcome = await shelf.write((turn) => mergeInto(turn, incoming));

@@ -9,6 +9,7 @@ import { LayoutList } from './library/LayoutList.tsx';
 import { LibraryMessages } from './library/LibraryMessages.tsx';
 import { useFileDrop } from './library/useFileDrop.ts';
 import { useLibrary } from './library/useLibrary.ts';
+import { WholeLibrary } from './library/WholeLibrary.tsx';
 import { ThemeChoice } from './parts/ThemeChoice.tsx';
 import { useRootTheme } from './parts/useRootTheme.ts';
 
@@ -40,6 +41,7 @@ export function LibraryScreen({ actions }: { readonly actions: LibraryActions })
             />
             <span className="small soft">or drop a layout file anywhere on this page</span>
           </div>
+          <WholeLibrary library={library} actions={actions} />
         </main>
         <aside className="library-side" aria-label="About this device and safety">
           <KeepData actions={actions} />

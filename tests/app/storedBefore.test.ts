@@ -3,7 +3,11 @@ import { watchForLoss } from '../../src/app/storedBefore.ts';
 import type { LibraryRow } from '../../src/session/library.ts';
 import { initialState, session } from '../../src/session/session.ts';
 
-const row: LibraryRow = { id: 'one', name: 'One', venue: '', pieces: 1, mics: 0, changedAt: 1 };
+const row: LibraryRow = {
+  ...{ id: 'one', name: 'One', venue: '', date: null, player: 'Drummer', pieces: 1, mics: 0 },
+  ...{ picture: '', signedAt: null, changedAt: 1, otherLines: 0 },
+  ...{ favourite: false, archived: false, tags: [] },
+};
 
 afterEach(() => {
   session.setState(initialState);

@@ -13,7 +13,7 @@ function tablet(start: number): FullStorage {
 
 /** What a tablet hands out of a layout. */
 async function handedOut(from: FullStorage, id: string): Promise<IncomingLayout> {
-  await from.markShared(id);
+  await from.markShared([id]);
   const there = await from.wholeLayout(id);
   if (there === undefined) throw new Error('expected the layout');
   const { head, revisions } = there;

@@ -1,7 +1,7 @@
 import { useRef } from 'react';
 import { Icon } from '../parts/Icon.tsx';
 
-/** A button that asks for a layout file. */
+/** A button that asks for a layout file, or a whole library. */
 export function ImportFile({ onFile }: { readonly onFile: (file: File) => void }) {
   const input = useRef<HTMLInputElement>(null);
   return (
@@ -13,7 +13,7 @@ export function ImportFile({ onFile }: { readonly onFile: (file: File) => void }
         ref={input}
         type="file"
         hidden
-        accept=".json,application/json"
+        accept=".json,application/json,.layouts"
         aria-label="Layout file"
         onChange={(event) => {
           const file = event.target.files?.[0];

@@ -1,32 +1,42 @@
-import { useId, useState } from 'react';
+import { useId, useMemo, useState } from 'react';
+import { outlineIn } from '../../layout/kitOutline.ts';
 import type { LibraryRow } from '../../session/library.ts';
 import { Icon } from '../parts/Icon.tsx';
 import { counted } from '../words/nameOf.ts';
 import { changedWords } from '../words/timeWords.ts';
+import { KitPicture } from './KitPicture.tsx';
 import type { Library } from './useLibrary.ts';
 
 interface LayoutRowProps {
   readonly row: LibraryRow;
   readonly library: Library;
   readonly onRename: (row: LibraryRow) => void;
+  readonly onTags: (row: LibraryRow) => void;
 }
 
 /** One stored layout: tap to open, the rest behind one button. */
-export function LayoutRow({ row, library, onRename }: LayoutRowProps) {
+export function LayoutRow(props: LayoutRowProps) {
+  const { row, library } = props;
   const [more, setMore] = useState(false);
   const moreId = useId();
+  const outline = useMemo(() => outlineIn(row.picture), [row.picture]);
   return (
     <li className="layout-row">
       <div className="layout-line">
         <button type="button" className="layout-open" onClick={() => library.open(row)}>
-          <span className="layout-name">{row.name}</span>
-          <span className="layout-facts">
-            {row.venue !== '' && <span>{row.venue}</span>}
-            <span>
-              {counted(row.pieces, 'piece')}, {counted(row.mics, 'mic')}
-            </span>
-            <span>Changed {changedWords(row.changedAt, Date.now())}</span>
+          <KitPicture outline={outline} />
+          <LayoutFacts row={row} />
+        </button>
+        <button
+          type="button"
+          className="quiet layout-menu"
+          aria-pressed={row.favourite}
+          onClick={() => library.mark(row, { favourite: !row.favourite })}
+        >
+          <span className={row.favourite ? 'star on' : 'star'}>
+            <Icon name="star" />
           </span>
+          <span className="spoken">Favourite: {row.name}</span>
         </button>
         <button
           type="button"
@@ -40,19 +50,62 @@ export function LayoutRow({ row, library, onRename }: LayoutRowProps) {
         </button>
       </div>
       <div className="buttons layout-more" id={moreId} hidden={!more}>
-        <button type="button" onClick={() => onRename(row)}>
-          <Icon name="pen" /> Rename
-        </button>
-        <button type="button" onClick={() => library.duplicate(row)}>
-          <Icon name="copy" /> Duplicate
-        </button>
-        <button type="button" onClick={() => library.exportFile(row)}>
-          <Icon name="save" /> Export
-        </button>
-        <button type="button" className="danger" onClick={() => library.remove(row)}>
-          <Icon name="bin" /> Delete
-        </button>
+        {more && <MoreButtons {...props} />}
       </div>
     </li>
+  );
+}
+
+function LayoutFacts({ row }: { readonly row: LibraryRow }) {
+  return (
+    <span className="layout-words">
+      <span className="layout-name">{row.name}</span>
+      <span className="layout-facts">
+        {row.venue !== '' && <span>{row.venue}</span>}
+        {row.date !== null && <span>{row.date}</span>}
+        {row.player !== '' && <span>{row.player}</span>}
+        <span>
+          {counted(row.pieces, 'piece')}, {counted(row.mics, 'mic')}
+        </span>
+        <span>Changed {changedWords(row.changedAt, Date.now())}</span>
+      </span>
+      <span className="layout-facts">
+        {row.otherLines > 0 && (
+          <span className="layout-mark warn">Changed on another tablet too: see its history</span>
+        )}
+        {row.signedAt !== null && <span className="layout-mark">Signed off</span>}
+        {row.archived && <span className="layout-mark">Archived</span>}
+        {row.tags.map((tag) => (
+          <span key={tag} className="layout-mark">
+            {tag}
+          </span>
+        ))}
+      </span>
+    </span>
+  );
+}
+
+function MoreButtons({ row, library, onRename, onTags }: LayoutRowProps) {
+  return (
+    <>
+      <button type="button" onClick={() => onRename(row)}>
+        <Icon name="pen" /> Rename
+      </button>
+      <button type="button" onClick={() => library.duplicate(row)}>
+        <Icon name="copy" /> Duplicate
+      </button>
+      <button type="button" onClick={() => onTags(row)}>
+        <Icon name="tag" /> Tags
+      </button>
+      <button type="button" onClick={() => library.exportFile(row)}>
+        <Icon name="save" /> Export
+      </button>
+      <button type="button" onClick={() => library.mark(row, { archived: !row.archived })}>
+        <Icon name="box" /> {row.archived ? 'Out of the archive' : 'Archive'}
+      </button>
+      <button type="button" className="danger" onClick={() => library.remove(row)}>
+        <Icon name="bin" /> Delete
+      </button>
+    </>
   );
 }

@@ -1,6 +1,8 @@
 import { useSession } from '../../session/session.ts';
 import { Notice } from '../parts/Notice.tsx';
+import { counted } from '../words/nameOf.ts';
 import { ImportProblems } from './ImportProblems.tsx';
+import { LibraryReport } from './LibraryReport.tsx';
 import type { Library } from './useLibrary.ts';
 
 /** What just happened to the list: a deletion that can be undone, an import, a refusal, a file that was not taken. */
@@ -23,6 +25,18 @@ export function LibraryMessages({ library }: { readonly library: Library }) {
       )}
       <DeletedNotice library={library} />
       <ImportedNotice library={library} />
+      {library.progress !== null && (
+        <Notice tone="news" title="Taking a library in">
+          {library.progress.read} of {counted(library.progress.promised, 'layout')}
+        </Notice>
+      )}
+      {library.report !== null && (
+        <LibraryReport
+          report={library.report}
+          onOpen={(id) => library.open({ id })}
+          onClose={library.forgetReport}
+        />
+      )}
       {refused !== null && (
         <ImportProblems
           file={refused.file}
@@ -52,7 +66,7 @@ function DeletedNotice({ library }: { readonly library: Library }) {
         </>
       }
     >
-      It can be brought back until this page is closed.
+      It stays in the bin for 30 days.
     </Notice>
   );
 }

@@ -1,7 +1,13 @@
 import { useState } from 'react';
 import type { Id } from '../../layout/fields.ts';
 import type { Layout } from '../../layout/layout.ts';
-import type { ImportOutcome, LibraryActions, LibraryRow } from '../../session/library.ts';
+import type {
+  ImportOutcome,
+  LibraryActions,
+  LibraryImport,
+  LibraryMarks,
+  LibraryRow,
+} from '../../session/library.ts';
 import { type Task, useTask } from '../parts/useTask.ts';
 
 export type RefusedFile = { readonly file: string } & Extract<ImportOutcome, { ok: false }>;
@@ -14,12 +20,19 @@ export interface Library {
   readonly refused: RefusedFile | null;
   /** Id of the layout that was imported last. */
   readonly imported: Id | null;
+  /** What became of the library that was taken in last. */
+  readonly report: ({ readonly file: string } & LibraryImport) | null;
+  /** How far the library that is being taken in is. */
+  readonly progress: { readonly read: number; readonly promised: number } | null;
   start(layout: Layout): void;
   takeIn(file: File): void;
   open(row: Pick<LibraryRow, 'id'>): void;
   rename(row: LibraryRow, name: string): void;
   duplicate(row: LibraryRow): void;
   exportFile(row: LibraryRow): void;
+  mark(row: LibraryRow, marks: Partial<LibraryMarks>): void;
+  exportLibrary(): void;
+  forgetReport(): void;
   remove(row: LibraryRow): void;
   restore(): void;
   forgetDeleted(): void;
@@ -32,14 +45,26 @@ export function useLibrary(actions: LibraryActions): Library {
   const [deleted, setDeleted] = useState<LibraryRow | null>(null);
   const [refused, setRefused] = useState<RefusedFile | null>(null);
   const [imported, setImported] = useState<Id | null>(null);
+  const [report, setReport] = useState<Library['report']>(null);
+  const [progress, setProgress] = useState<Library['progress']>(null);
   return {
     task,
     deleted,
     refused,
     imported,
+    report,
+    progress,
+    mark: (row, marks) => task.run('Keeping this', () => actions.mark(row.id, marks)),
+    exportLibrary: () => task.run('Export', () => actions.exportLibrary()),
+    forgetReport: () => setReport(null),
     start: (layout) => task.run('Starting the layout', () => actions.create(layout)),
     takeIn: (file) =>
       task.run('Import', async () => {
+        if (await actions.isLibrary(file)) {
+          const tell = (read: number, promised: number) => setProgress({ read, promised });
+          const taken = actions.importLibrary(file, tell).finally(() => setProgress(null));
+          return setReport({ ...(await taken), file: file.name });
+        }
         const outcome = await actions.importFile(file);
         setImported(outcome.ok ? outcome.id : null);
         if (!outcome.ok) setRefused({ ...outcome, file: file.name });
