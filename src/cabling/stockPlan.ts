@@ -50,8 +50,9 @@ const MOST_STEPS = 4000;
  *
  * S1 No run is short. As few runs as possible are without a carried cable; then as few as possible are joined from two; then as
  *    little cable as possible is too much, that of the missing ones counted.
- * S2 A run without takes the shortest length of the stock list that would reach, carried or not; where none there is long
- *    enough, one of `sizes`, and beyond those as many of the longest as it needs and the shortest that makes up the rest.
+ * S2 A run without takes the shortest length of the stock list that would reach, carried or not, so that cases stay uniform; but where
+ *    that is more than twice the shortest of `sizes` that would, this one. Where nothing is long enough, as many of the longest as
+ *    it needs and the shortest that makes up the rest.
  * S3 The runs are served from the longest down, each by the shortest cable left that reaches. That is best: say the best plan
  *    gives this run something else. Then whoever has its cable, a run no longer, can have that instead: it is long enough.
  *    Swapped, the plan is as good, and this run has its cable.
@@ -91,21 +92,34 @@ export function planStock(
 const lengthOf = (needs: readonly StockNeed[], i: number): Mm => needs[i]?.total ?? 0;
 const sum = (lengths: readonly Mm[]): Mm => lengths.reduce((total, length) => total + length, 0);
 
-/** S2: lengths to choose from, shortest first. */
-function sizesToBring(stock: Stock, sizes: readonly Mm[]): readonly Mm[] {
-  const listed = stock.map(({ length }) => length);
-  const longest = listed.reduce((most, length) => Math.max(most, length), 0);
-  const all = [...listed, ...sizes.filter((size) => size > longest)];
-  return [...new Set(all)].filter((size) => size > 0).sort((a, b) => a - b);
+/** S2: lengths to choose from, each shortest first. */
+interface Sizes {
+  readonly listed: readonly Mm[];
+  readonly usual: readonly Mm[];
+}
+
+function sizesToBring(stock: Stock, sizes: readonly Mm[]): Sizes {
+  const inOrder = (lengths: readonly Mm[]): readonly Mm[] =>
+    [...new Set(lengths)].filter((length) => length > 0).sort((a, b) => a - b);
+  return { listed: inOrder(stock.map(({ length }) => length)), usual: inOrder(sizes) };
+}
+
+/** S2: how much longer than a usual size a listed one may be. */
+const MOST_OVER = 2;
+
+function oneThatReaches(needed: Mm, { listed, usual }: Sizes): Mm | undefined {
+  const own = listed.find((length) => length >= needed);
+  const other = usual.find((length) => length >= needed);
+  if (own === undefined || other === undefined) return own ?? other;
+  return own <= MOST_OVER * other ? own : other;
 }
 
 /** S2: what has to be brought for a length, longest first; nothing where there is no size at all. */
-function toBring(needed: Mm, sizes: readonly Mm[]): readonly Mm[] {
-  const longest = sizes.at(-1);
-  if (longest === undefined) return [];
+function toBring(needed: Mm, sizes: Sizes): readonly Mm[] {
+  const longest = Math.max(sizes.listed.at(-1) ?? 0, sizes.usual.at(-1) ?? 0);
+  if (longest === 0) return [];
   const whole = Math.max(0, Math.ceil(needed / longest) - 1);
-  const rest = needed - whole * longest;
-  const last = sizes.find((size) => size >= rest) ?? longest;
+  const last = oneThatReaches(needed - whole * longest, sizes) ?? longest;
   return [...Array.from({ length: whole }, () => longest), last];
 }
 
@@ -133,7 +147,7 @@ const isLess = (p: Cost, q: Cost): boolean =>
 class Search {
   readonly #needed: readonly Mm[];
   readonly #pool: Pool;
-  readonly #sizes: readonly Mm[];
+  readonly #sizes: Sizes;
   /** The least that all runs from each one on can take. */
   readonly #toCome: readonly Mm[];
   readonly #served: Served[] = [];
@@ -141,7 +155,7 @@ class Search {
   #bestCost: Cost = { without: Number.POSITIVE_INFINITY, joins: 0, length: 0 };
   #steps = 0;
 
-  constructor(needed: readonly Mm[], pool: Pool, sizes: readonly Mm[]) {
+  constructor(needed: readonly Mm[], pool: Pool, sizes: Sizes) {
     this.#needed = needed;
     this.#pool = pool;
     this.#sizes = sizes;

@@ -29,7 +29,7 @@ const sum = (all: readonly number[]): number => all.reduce((total, length) => to
 function bestByTrying(
   needed: readonly number[],
   cables: readonly number[],
-  bring: readonly number[],
+  bring: (needed: number) => number,
 ): Cost {
   const [first, ...rest] = needed;
   if (first === undefined) return [0, 0, 0];
@@ -48,7 +48,7 @@ function bestByTrying(
       if (j > i && cable + other >= first) add([i, j], [0, 1, cable + other]);
     }
   }
-  add([], [1, 0, Math.min(...bring.filter((size) => size >= first))]);
+  add([], [1, 0, bring(first)]);
   return plans.reduce((p, q) => (compare(q, p) < 0 ? q : p));
 }
 
@@ -59,8 +59,12 @@ describe('the stock plan', () => {
     fc.assert(
       fc.property(lengths(4), lengths(6), (needed, cables) => {
         const plan = planStock(needsOf(needed), stockOf(cables), sizes);
-        const longest = Math.max(0, ...cables);
-        const bring = [...cables, ...sizes.filter((size) => size > longest)];
+        const shortest = (of: readonly number[], least: number): number =>
+          Math.min(...of.filter((size) => size >= least));
+        const bring = (least: number): number => {
+          const [listed, usual] = [shortest(cables, least), shortest(sizes, least)];
+          return listed <= 2 * usual ? listed : usual;
+        };
         expect(plan.isBest).toBe(true);
         expect(costOf(plan)).toEqual(bestByTrying(needed, cables, bring));
       }),
@@ -112,6 +116,17 @@ describe('the stock plan', () => {
     const moved = planStock(needsOf([4800, 2500, 2500]), [{ length: 3000, count: 2 }]);
     expect(moved.joins).toBe(0);
     expect(moved.missing).toEqual([{ length: 5000, count: 1 }]);
+  });
+
+  it('S2: brings a length of the list, unless a usual one is less than half as long', () => {
+    const missing = (needed: number, ...listed: readonly number[]) => {
+      const stock = listed.map((length) => ({ length, count: 0 }));
+      return planStock(needsOf([needed]), stock).runs[0]?.missing;
+    };
+    expect(missing(5600, 5000, 10_000)).toEqual([10_000]);
+    expect(missing(4400, 3000, 15_000)).toEqual([5000]);
+    expect(missing(4400)).toEqual([5000]);
+    expect(missing(7000, 4000)).toEqual([7500]);
   });
 
   it('S2: brings more than one cable where no size is long enough', () => {

@@ -92,10 +92,15 @@ interface LayoutProps {
   readonly colours: Palette;
 }
 
-function BoxDrawing({ layout: { box, mics }, colours }: LayoutProps) {
+/** The inputs that are used. */
+export function usePlugged(mics: Layout['mics']): ReadonlySet<number> {
   // As text: a mic that is dragged is a new mic, and stays plugged where it is.
   const inputs = mics.flatMap(({ input }) => (input === null ? [] : [input])).join(' ');
-  const plugged = useMemo(() => new Set(inputs.split(' ').map(Number)), [inputs]);
+  return useMemo(() => new Set(inputs.split(' ').map(Number)), [inputs]);
+}
+
+function BoxDrawing({ layout: { box, mics }, colours }: LayoutProps) {
+  const plugged = usePlugged(mics);
   const paint = useCallback((pen: Pen) => paintBox(pen, box, plugged), [box, plugged]);
   return <Drawn paint={paint} colours={colours} />;
 }

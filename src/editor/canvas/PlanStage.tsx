@@ -1,6 +1,6 @@
 import { useCallback } from 'react';
 import { Layer, Stage } from 'react-konva/es/ReactKonvaCore.js';
-import type { Box as CableBox } from '../../layout/cabling.ts';
+import type { Layout } from '../../layout/layout.ts';
 import type { FloorReport } from '../../report/floor.ts';
 import type { Finding } from '../../report/report.ts';
 import type { RingOfMic, RingPlace } from '../../report/ring.ts';
@@ -28,7 +28,7 @@ import { FocusDrawing } from './FocusDrawing.tsx';
 import { DeckFrame, KitFrame } from './Frames.tsx';
 import { Handles } from './Handles.tsx';
 import { Highlight } from './Highlight.tsx';
-import { KitDrawing } from './KitDrawing.tsx';
+import { KitDrawing, usePlugged } from './KitDrawing.tsx';
 import { PlanLabels } from './PlanLabels.tsx';
 import { RimRing } from './RimRing.tsx';
 import { useMoving } from './useMoving.ts';
@@ -95,7 +95,7 @@ export function PlanStage(props: Props) {
           focus={props.focus}
           marks={props.marks}
         />
-        <BoxDigits box={layout.box} view={view} colours={colours} />
+        <BoxDigits layout={layout} view={view} colours={colours} />
         <Handles handles={props.handles} colours={colours} />
         {finding?.place && (
           <FindingMark
@@ -132,13 +132,17 @@ function Chosen({ open, zone, ring, asked, focus, preferences, colours }: Chosen
 }
 
 interface BoxDigitsProps {
-  readonly box: CableBox;
+  readonly layout: Layout;
   readonly view: View;
   readonly colours: Palette;
 }
 
-function BoxDigits({ box, view, colours }: BoxDigitsProps) {
-  const paint = useCallback((pen: Pen) => paintBoxDigits(pen, box, view), [box, view]);
+function BoxDigits({ layout: { box, mics }, view, colours }: BoxDigitsProps) {
+  const plugged = usePlugged(mics);
+  const paint = useCallback(
+    (pen: Pen) => paintBoxDigits(pen, { box, plugged }, view),
+    [box, plugged, view],
+  );
   return <Drawn paint={paint} colours={colours} />;
 }
 

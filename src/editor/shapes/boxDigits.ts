@@ -19,14 +19,21 @@ const BANDS: Readonly<Record<BandColour, readonly [ground: string, digit: string
 };
 
 /** Two bands with their digits side by side, px; from inputs so far apart on the screen they are drawn. */
-const BAND = 12;
-const HEIGHT = 18;
+const WIDTH = 24;
+const HEIGHT = 20;
 const FONT = '700 14px sans-serif';
-const ROOM = 2 * BAND + 4;
+const ROOM = WIDTH + 4;
 
-/** The number of every input of the box, digit by digit, each on its colour (in px of the screen); nothing from far away. */
-export function paintBoxDigits(pen: Pen, box: Box, view: View): void {
-  if (inputPitch(view.scale) < ROOM) return;
+/** Whether inputs are so far apart on the screen that their numbers stand in place of their connectors. */
+export const showsDigits = (pxPerMm: number): boolean => inputPitch(pxPerMm) >= ROOM;
+
+/** The number of every input of the box, digit by digit, each on its colour, framed where it is plugged (in px of the screen). */
+export function paintBoxDigits(
+  pen: Pen,
+  { box, plugged }: { readonly box: Box; readonly plugged: ReadonlySet<number> },
+  view: View,
+): void {
+  if (!showsDigits(view.scale)) return;
   apart(pen, () => {
     const { canvas } = pen;
     canvas.font = FONT;
@@ -37,16 +44,17 @@ export function paintBoxDigits(pen: Pen, box: Box, view: View): void {
       const bands = colourBands(i + 1);
       for (const [place, { digit, colour }] of bands.entries()) {
         const [ground, ink] = BANDS[colour];
-        const left = at.x + (place - bands.length / 2) * BAND;
+        const width = WIDTH / bands.length;
+        const left = at.x - WIDTH / 2 + place * width;
         canvas.fillStyle = ground;
-        canvas.fillRect(left, at.y - HEIGHT / 2, BAND, HEIGHT);
+        canvas.fillRect(left, at.y - HEIGHT / 2, width, HEIGHT);
         canvas.fillStyle = ink;
-        canvas.fillText(String(digit), left + BAND / 2, at.y + 1);
+        canvas.fillText(String(digit), left + width / 2, at.y + 1);
       }
-      canvas.strokeStyle = pen.colours.cable;
-      canvas.lineWidth = 1;
-      const width = bands.length * BAND;
-      canvas.strokeRect(at.x - width / 2, at.y - HEIGHT / 2, width, HEIGHT);
+      const isPlugged = plugged.has(i + 1);
+      canvas.strokeStyle = isPlugged ? pen.colours.cable : pen.colours.inkSoft;
+      canvas.lineWidth = isPlugged ? 3 : 1;
+      canvas.strokeRect(at.x - WIDTH / 2, at.y - HEIGHT / 2, WIDTH, HEIGHT);
     }
   });
 }
