@@ -19,7 +19,9 @@ export interface SheetWords {
   readonly sides: {
     readonly audience: string;
     readonly rulers: string;
+    /** The front elevation as the audience sees it, and as seen from behind the player. */
     readonly front: string;
+    readonly behind: string;
     readonly side: string;
   };
   /** What the signs on a plan mean. */

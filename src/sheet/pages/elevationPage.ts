@@ -16,7 +16,8 @@ const CAPTION: Mm = 6;
 
 /** Front and side at one scale, beside each other or one over the other, whichever lets them be larger. */
 export function elevationBody(source: SheetSource, body: Room): readonly Mark[] {
-  const { layout, words } = source;
+  const { layout, words, seenFrom } = source;
+  const facing = seenFrom === 'house' ? words.sides.front : words.sides.behind;
   const front = drawn(source, 'front');
   const side = drawn(source, 'side');
   const room = { ...body, height: body.height - BELOW };
@@ -27,7 +28,7 @@ export function elevationBody(source: SheetSource, body: Room): readonly Mark[] 
   const division = scaleIn(beside) < scaleIn(over) ? beside : over;
   const scale = scaleIn(division);
   return [
-    ...paneMarks(front, { room: division[0], scale, title: words.sides.front }, source),
+    ...paneMarks(front, { room: division[0], scale, title: facing }, source),
     ...paneMarks(side, { room: division[1], scale, title: words.sides.side }, source),
     ...scaleMarks(body, scale, { layout, words }),
   ];

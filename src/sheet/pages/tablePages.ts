@@ -13,8 +13,8 @@ export type Flowing =
   /** Lines to write on, each with its label. */
   | { readonly kind: 'blanks'; readonly labels: readonly string[] };
 
-const HEADING: Mm = 3.2;
-const TEXT: Mm = 2.5;
+/** Headings are larger than the letters below them by this. */
+const HEADING = 1.25;
 const BLANK: Mm = 8;
 /** After every part. */
 const AFTER: Mm = 2.5;
@@ -58,10 +58,10 @@ function flowedIn(parts: readonly Flowing[], body: Room, size: Mm): readonly (re
       continue;
     }
     const needed = part.kind === 'heading' ? FOLLOWS : 0;
-    const set = setPart(part, { ...body, y });
+    const set = setPart(part, { ...body, y }, size);
     if (y + set.height + needed > body.y + body.height && y > body.y) {
       turnPage();
-      const again = setPart(part, { ...body, y });
+      const again = setPart(part, { ...body, y }, size);
       put(again.marks, again.height);
     } else put(set.marks, set.height);
   }
@@ -71,9 +71,11 @@ function flowedIn(parts: readonly Flowing[], body: Room, size: Mm): readonly (re
 function setPart(
   part: Exclude<Flowing, { readonly kind: 'table' }>,
   room: Room,
+  size: Mm,
 ): { readonly marks: readonly Mark[]; readonly height: Mm } {
-  if (part.kind === 'heading') return paragraph(part.text, room, { size: HEADING, bold: true });
-  if (part.kind === 'text') return paragraph(part.text, room, { size: TEXT });
+  if (part.kind === 'heading')
+    return paragraph(part.text, room, { size: HEADING * size, bold: true });
+  if (part.kind === 'text') return paragraph(part.text, room, { size });
   const width = room.width / part.labels.length;
   const marks = part.labels.flatMap((label, i): readonly Mark[] => {
     const x = room.x + i * width;

@@ -47,7 +47,8 @@ export function sheetWords(layout: Layout, report: Report, paperName: string): S
     sides: {
       audience: 'AUDIENCE',
       rulers: `Rulers: from the left and the back edge as the player sees them, ${units}`,
-      front: 'Front',
+      front: 'From the audience',
+      behind: 'From behind the player',
       side: "From the player's right, audience at the right",
     },
     legend: `Numbers after names are heights above the deck in ${units}. + middle of a stand or throne; - - cable; a dark body is a mic. Print at 100 % and check the bar.`,

@@ -1,0 +1,76 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { moveMicTip } from '../../../src/layout/edit/mics.ts';
+import type { Layout } from '../../../src/layout/layout.ts';
+import { readLayout } from '../../../src/layout/read.ts';
+import { createAnalyst } from '../../../src/report/analyse.ts';
+import { sheetWords } from '../../../src/views/words/sheetWords.ts';
+import { startingKit } from '../../sheet/samples.ts';
+
+const file = new URL('../../fixtures/layouts/v4-signed.json', import.meta.url);
+const read = readLayout(readFileSync(file, 'utf8'));
+if (!read.ok) throw new Error('the signed layout can not be read');
+const signed = read.layout;
+const wordsOf = (layout: Layout) => sheetWords(layout, createAnalyst()(layout), 'A4');
+
+describe('what the check sheet says of the sign-off', () => {
+  test('nobody has signed: lines to sign on', () => {
+    const { check } = wordsOf(startingKit('demo'));
+    expect(check.signOffLines.join(' ')).toContain('not signed');
+    expect(check.blanks).toContain('Signature');
+  });
+
+  test('it holds: who, the first digits of the digest, no lines to sign on', () => {
+    const { check } = wordsOf(signed);
+    const lines = check.signOffLines.join(' ');
+    expect(lines).toContain('Drummer, ');
+    expect(lines).toContain(signed.signOffs.at(-1)?.digest.slice(0, 12));
+    expect(lines).toContain('Holds: ');
+    expect(check.blanks).toEqual([]);
+  });
+
+  test('a mic was moved since: it is stale, and says so', () => {
+    const stand = signed.mics.find(({ mount }) => mount.kind === 'stand');
+    if (stand?.mount.kind !== 'stand') throw new Error('no mic on a stand');
+    const { x, y } = stand.mount.tip;
+    const { check } = wordsOf(moveMicTip(signed, stand.id, { x: x + 20, y }));
+    expect(check.signOffLines.join(' ')).toContain('STALE: changed since it was signed: 1 mic.');
+    expect(check.blanks).toContain('Signature');
+  });
+
+  test('its digest is another one: it is damaged', () => {
+    const signOffs = signed.signOffs.map((each) => ({ ...each, digest: '0'.repeat(64) }));
+    const { check } = wordsOf({ ...signed, signOffs });
+    expect(check.signOffLines.join(' ')).toContain('DAMAGED');
+  });
+});
+
+describe('the tables of the sheets', () => {
+  const layout = startingKit('large-kit');
+  const words = wordsOf(layout);
+
+  test('have as many cells in every row as in the header', () => {
+    for (const table of [words.measures, words.mics, words.clearances, words.setUp]) {
+      expect(table.rows.length).toBeGreaterThan(0);
+      for (const row of table.rows) expect(row).toHaveLength(table.header.length);
+    }
+  });
+
+  test('give the snare its stand, its measures and the height of its head', () => {
+    const row = words.measures.rows.find(([, name]) => name === 'Snare');
+    expect(row?.[2]).toBe('stand');
+    expect(row?.at(-1)).toBe('660');
+  });
+
+  test('tick what is done on the screen', () => {
+    const done = wordsOf({ ...layout, setUp: { done: ['deck', 'piece:snare'] } });
+    const ticked = done.setUp.rows.filter(([box]) => box === '[x]').map((row) => row[4]);
+    expect(ticked).toEqual(['Check the deck and lay the rug', 'Snare']);
+  });
+});
+
+test('labels say name and height, then the mark with the height, then the mark', () => {
+  const { forms } = wordsOf(startingKit('large-kit'));
+  expect(forms.of('snare')).toEqual(['P5 Snare 660', 'P5 660', 'P5']);
+  expect(forms.of('box')).toEqual(['Box']);
+});
