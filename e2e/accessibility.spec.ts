@@ -143,3 +143,30 @@ test('a clear spot on offer and a remedy are accessible', async ({ page }) => {
   await expect(page.getByRole('button', { name: /^Take another stand/ })).toBeVisible();
   await expectUsable(page, 'a remedy', '.panel');
 });
+
+test('the sign-off, the next venue and what it changes are usable by every rule @portrait', async ({
+  page,
+}) => {
+  await startLayout(page);
+  await page.locator('[data-sign-off]').click();
+  await expect(page.getByRole('button', { name: 'All fine' })).toBeVisible();
+  await expectUsable(page, 'sign-off');
+  await page.getByRole('button', { name: 'One by one' }).click();
+  await page.getByRole('button', { name: 'Move it' }).click();
+  await expectUsable(page, 'a wish');
+  await page.getByRole('button', { name: 'Plan', exact: true }).click();
+  await page.locator('[data-sign-off]').click();
+  await page.getByRole('button', { name: 'Back' }).click();
+  await page.getByRole('button', { name: 'All fine' }).click();
+  await expectUsable(page, 'consent');
+  await page.getByRole('button', { name: 'I agree' }).click();
+  await expectUsable(page, 'signed');
+  await page.getByRole('button', { name: 'Back to the plan' }).click();
+  await page.getByRole('button', { name: 'Pages', exact: true }).click();
+  await page.getByRole('button', { name: /^Next venue/ }).click();
+  await page.getByLabel('Deck width, mm').fill('2700');
+  await expectUsable(page, 'next venue');
+  await page.getByRole('button', { name: 'Start there' }).click();
+  await expect(page.getByRole('heading', { name: 'On the deck' })).toBeVisible();
+  await expectUsable(page, 'what changed');
+});

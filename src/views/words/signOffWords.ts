@@ -35,6 +35,9 @@ export function signedByWords({ name, at }: Pick<SignOff, 'name' | 'at'>): strin
   return `${name}, ${day} ${two(time.getHours())}:${two(time.getMinutes())}`;
 }
 
+/** What is asked about besides the mics. */
+export const sceneNames = { stands: 'the stands', lane: 'the way out' } as const;
+
 /** What a sign-off shows, and what it does not. */
 export const PROOF = {
   does: 'It shows that the player, the pieces and the mics here are the very ones that were on the screen when it was signed: any change of them is found.',

@@ -9,6 +9,7 @@ import { showCableLength, showLongLength } from '../../../units/lengthText.ts';
 import { useOpen } from '../../parts/useOpen.ts';
 import { airChangeWords } from '../../sound/words/timingWords.ts';
 import { findingWords } from '../../words/findingWords.ts';
+import { signedByWords } from '../../words/signOffWords.ts';
 import { KitFitPart } from './KitFitPart.tsx';
 
 /** What this venue changes for the same kit, on one page. */
@@ -39,13 +40,9 @@ function Changes({ before, now }: ChangesProps) {
   const long = (length: number | null) =>
     length === null ? 'none' : showLongLength(length, layout.units);
   const short = runs.filter(({ tooShort }) => tooShort);
-  const name = before.layout.venue.name || layout.origin?.name || 'the last venue';
   return (
     <div className="venue-changes">
-      <p>
-        The kit as it stands now, set beside the same kit at {name}. It moves with a tap here; what
-        is left over changes with it.
-      </p>
+      <Beside before={before} now={now} />
       <KitFitPart />
       <Part title={`New findings: ${gained.length}`} none="None: nothing is worse than it was.">
         {gained.map((finding) => (
@@ -59,7 +56,7 @@ function Changes({ before, now }: ChangesProps) {
       </Part>
       <Part
         title={`Cables now too short: ${short.length}`}
-        none={`None: what served every run still reaches. ${runs.length} of ${now.report.runs.length} runs changed.`}
+        none="None: what served every run still reaches."
       >
         {short.map(({ mic, name: of, before: was, after, stockBefore, stockAfter }) => (
           <li key={mic}>
@@ -70,6 +67,7 @@ function Changes({ before, now }: ChangesProps) {
           </li>
         ))}
       </Part>
+      <Lengths before={before} now={now} />
       <Part title="Stock missing" none="None: the cables carried serve every run.">
         {missing.after.map(({ length, count }) => (
           <li key={length}>
@@ -84,6 +82,33 @@ function Changes({ before, now }: ChangesProps) {
         </button>
       </div>
     </div>
+  );
+}
+
+/** What is set beside what, and that the sign-off went along. */
+function Beside({ before, now }: ChangesProps) {
+  const { venue } = before.layout;
+  const { signOff } = now.report;
+  const origin = now.layout.origin?.name ?? '';
+  return (
+    <p>
+      The kit as it stands now, set beside the same kit in “{origin}”
+      {venue.name !== '' && `, at ${venue.name}`}
+      {venue.date !== null && `, ${venue.date}`}.{' '}
+      {signOff.kind === 'holds' && `Signed off by ${signedByWords(signOff.signOff)}, and still so.`}
+    </p>
+  );
+}
+
+/** All cable together and the longest run, there and here. */
+function Lengths({ before, now }: ChangesProps) {
+  const long = (length: number) => showLongLength(length, now.layout.units);
+  const [was, is] = [before.report.totals, now.report.totals];
+  return (
+    <p>
+      All runs together {long(was.cable)} before, {long(is.cable)} now; the longest{' '}
+      {long(was.longest)} before, {long(is.longest)} now.
+    </p>
   );
 }
 

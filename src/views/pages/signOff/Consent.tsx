@@ -6,8 +6,7 @@ import { answersOf, goTo, startAgain, useSigning } from '../../../session/signin
 import { Icon } from '../../parts/Icon.tsx';
 import { useOpen } from '../../parts/useOpen.ts';
 import { capitalised } from '../../words/nameOf.ts';
-
-const sceneNames = { stands: 'The stands', lane: 'The way out' } as const;
+import { sceneNames } from '../../words/signOffWords.ts';
 
 /** The end: what is to be moved, and whether the whole is agreed to, with name and time. */
 export function Consent({ onSigned }: { readonly onSigned: () => void }) {
@@ -90,7 +89,8 @@ function Moves({ moves }: { readonly moves: readonly Answer[] }) {
   return (
     <ul className="stale-list">
       {moves.map((answer) => {
-        const name = answer.about === 'mic' ? capitalised(answer.name) : sceneNames[answer.about];
+        const name =
+          answer.about === 'mic' ? capitalised(answer.name) : capitalised(sceneNames[answer.about]);
         const spot = 'wish' in answer && answer.wish ? ', to the spot on the plan' : '';
         return (
           <li key={'mic' in answer ? answer.mic : answer.about}>

@@ -1,19 +1,26 @@
 import { showPage } from '../../../session/session.ts';
 import { Icon } from '../../parts/Icon.tsx';
 import { useOpen } from '../../parts/useOpen.ts';
-import { PROOF, signedByWords } from '../../words/signOffWords.ts';
+import { listed } from '../../words/nameOf.ts';
+import { PROOF, sceneNames, signedByWords } from '../../words/signOffWords.ts';
 
 /** A sign-off that holds: by whom, when, and what it proves and what not. */
 export function Signed({ onAgain }: { readonly onAgain: () => void }) {
   const { signOff } = useOpen().report;
   if (signOff.kind !== 'holds') return null;
-  const { digest } = signOff.signOff;
+  const { digest, answers } = signOff.signOff;
+  const open = answers
+    .filter(({ answer }) => answer === 'move')
+    .map((answer) => ('name' in answer ? answer.name : sceneNames[answer.about]));
   return (
     <>
       <h2 className="signed-head">
         <Icon name="check" /> Signed off
       </h2>
       <p role="status">{signedByWords(signOff.signOff)}, by this tablet’s clock.</p>
+      {open.length > 0 && (
+        <p>Agreed to, with a change still wished for: {listed(open)}. It stands in the findings.</p>
+      )}
       <h3>What it shows</h3>
       <p>{PROOF.does}</p>
       <h3>What it does not</h3>
