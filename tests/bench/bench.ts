@@ -22,7 +22,7 @@ import {
 
 /**
  * Times of the analysis on the largest starting kit beside dense sampling of equal accuracy, all in one run: `npm run bench`, or
- * `npm run bench -- --json` for one JSON object. All that is computed is the same in every run; only the times differ.
+ * `npm run bench -- --json` for one JSON object, with `--browser` the drags in a browser too. All that is computed is the same in every run; only the times differ.
  */
 
 interface Row extends Times {
@@ -128,6 +128,17 @@ function table(result: ReturnType<typeof benchmark>): string {
   ].join('\n');
 }
 
+/** What dragging costs in a browser, where it is asked for: it takes minutes. */
+async function inBrowser() {
+  if (!process.argv.includes('--browser')) return null;
+  const { benchmarkDrags, dragTable } = await import('./browser/dragBench.ts');
+  const drags = await benchmarkDrags(process.argv.includes('--some'));
+  return { drags, table: dragTable(drags) };
+}
+
 const result = benchmark();
-const text = process.argv.includes('--json') ? JSON.stringify(result, null, 2) : table(result);
+const browser = await inBrowser();
+const text = process.argv.includes('--json')
+  ? JSON.stringify({ ...result, browser: browser?.drags ?? null }, null, 2)
+  : [table(result), ...(browser ? [browser.table] : [])].join('\n\n');
 process.stdout.write(`${text}\n`);

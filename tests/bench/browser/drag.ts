@@ -10,6 +10,8 @@ export interface DragCost {
   readonly work: Percentiles;
   /** How many frames later a rim ring that was asked for was there; null when none was. */
   readonly ringAge: Percentiles | null;
+  /** Frames from one change of the panel's numbers to the next; null where they did not change. */
+  readonly panelAge: Percentiles | null;
 }
 
 interface Spot {
@@ -58,7 +60,7 @@ export async function measureDrag(
   from: Spot,
 ): Promise<DragCost> {
   await browser.startTracing(page, { categories: TRACED });
-  const { times, ages } = await page.evaluate(dragInside, {
+  const { times, ages, changed } = await page.evaluate(dragInside, {
     element,
     from,
     mark: FRAME_MARK,
@@ -70,7 +72,13 @@ export async function measureDrag(
     frames: percentiles(intervals.slice(WARM_UP)),
     work: percentiles(work.slice(WARM_UP)),
     ringAge: ages.length > 0 ? percentiles(ages) : null,
+    panelAge: panelAge(changed.filter((frame) => frame >= WARM_UP)),
   };
+}
+
+function panelAge(changed: readonly number[]): Percentiles | null {
+  const gaps = changed.slice(1).map((frame, i) => frame - (changed[i] ?? frame));
+  return gaps.length > 0 ? percentiles(gaps) : null;
 }
 
 interface Asked {
@@ -88,6 +96,14 @@ async function dragInside({ element, from, mark, shape }: Asked) {
     bench: { frame: number; ages: number[] };
   };
   bench.ages.length = 0;
+  const changed = new Set<number>();
+  let frame = 0;
+  const watch = new MutationObserver(() => changed.add(frame));
+  const panel = document.querySelector('.panel-view');
+  if (panel?.parentElement) {
+    const what = { subtree: true, childList: true, characterData: true, attributes: true };
+    watch.observe(panel.parentElement, what);
+  }
   const send = (type: string, x: number, y: number): void => {
     target.dispatchEvent(
       new PointerEvent(type, {
@@ -108,6 +124,7 @@ async function dragInside({ element, from, mark, shape }: Asked) {
   for (let i = 0; i < shape.frames; i += 1) {
     times.push(await nextFrame());
     bench.frame += 1;
+    frame = i;
     performance.mark(mark);
     const angle = (2 * Math.PI * i) / shape.round;
     send(
@@ -119,5 +136,6 @@ async function dragInside({ element, from, mark, shape }: Asked) {
   await nextFrame();
   send('pointerup', from.x, from.y);
   await nextFrame();
-  return { times, ages: [...bench.ages] };
+  watch.disconnect();
+  return { times, ages: [...bench.ages], changed: [...changed] };
 }
