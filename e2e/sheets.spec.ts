@@ -5,10 +5,11 @@ import DxfParser from 'dxf-parser';
 import { PNG } from 'pngjs';
 import { openPdf, type Raster, renderPage, wordsOf } from '../tests/sheet/writers/readPdf.ts';
 import { startLayout } from './support/layouts.ts';
+import { readyOffline } from './support/offline.ts';
 import { expect, test } from './support/test.ts';
 
-async function openSheets(page: Page): Promise<void> {
-  await startLayout(page);
+async function openSheets(page: Page, address = '/'): Promise<void> {
+  await startLayout(page, address);
   await page.getByRole('button', { name: 'Pages', exact: true }).click();
   await page.getByRole('button', { name: /^Sheets/ }).click();
   await expect(picture(page)).toBeVisible();
@@ -185,4 +186,18 @@ test('letters that the PDF lacks are said, and the file is written all the same'
   const { bytes } = await file(page, 'This sheet as PDF');
   const [first] = await openPdf(new Uint8Array(bytes));
   expect(first && (await wordsOf(first))).toContain('Lódz ?');
+});
+
+test('PDF and DXF are written without a network', async ({ page, startSite }) => {
+  const site = await startSite();
+  await page.goto(site.address);
+  await readyOffline(page);
+  site.switchOff();
+  await openSheets(page, site.address);
+  const pdf = await file(page, 'All sheets as PDF');
+  expect((await openPdf(new Uint8Array(pdf.bytes))).length).toBeGreaterThanOrEqual(5);
+  const dxf = await file(page, 'Plan as DXF (mm)');
+  expect(new DxfParser().parseSync(dxf.bytes.toString('utf8'))?.entities.length).toBeGreaterThan(
+    100,
+  );
 });
