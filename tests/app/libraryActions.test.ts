@@ -128,6 +128,21 @@ describe('the list', () => {
     expect(open()?.name).toBe('Second');
   });
 
+  it('startNext saves what is open, opens the next layout, and tells it which revision it came from', async () => {
+    const { actions, inside } = tab();
+    await actions.create(sample('one', 'Club'));
+    edit('Rename', rename('Club 2'));
+    const from = open();
+    if (!from) throw new Error('one is open');
+    const { name, venue, deck, box, cabling } = from;
+    const origin = { layout: 'one', revision: null, name, venue, deck, box, cabling };
+    await actions.startNext({ ...from, id: 'next', name: 'Barn', origin });
+    expect(open()).toMatchObject({ id: 'next', name: 'Barn' });
+    const there = await inside.load('one');
+    expect(there).toMatchObject({ ok: true, layout: { name: 'Club 2' } });
+    expect(open()?.origin).toEqual({ ...origin, revision: there.ok ? there.revision : 0 });
+  });
+
   it('duplicate makes a layout of its own, of what is open as it is now too', async () => {
     const { actions, inside } = tab();
     await actions.create(sample('one', 'Club'));
