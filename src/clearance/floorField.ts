@@ -1,7 +1,7 @@
 import type { Mm } from '../units/quantity.ts';
 
-/** Distance between the spots of the field, mm. */
-export const SPOT: Mm = 20;
+/** Distance between the spots of the field, the middles of square cells, mm. */
+export const SPOT: Mm = 12;
 
 /** The lowest height swept over spots of the plan: `heights[row * columns + column]` over (left + column SPOT, bottom + row SPOT). */
 export interface StickFloor {

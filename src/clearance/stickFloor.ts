@@ -3,15 +3,22 @@ import type { Vec2 } from '../geometry/vector.ts';
 import { type ArmPart, POSITION } from '../player/arm.ts';
 import type { Mm } from '../units/quantity.ts';
 import { SPOT, type StickFloor } from './floorField.ts';
-import { MoveStretches, PIECES, partOf, stretchOf } from './moveStretches.ts';
+import { BOWS, MoveStretches, PIECES, partOf, stretchOf } from './moveStretches.ts';
 import type { SweptMoves } from './sweptMoves.ts';
 import { UnderSides } from './underSides.ts';
 import type { Ring } from './zone.ts';
 
-/** Stretches of a move are halved until no point of a part is farther than this from its place in their middle, mm. */
-const STEP: Mm = 4;
-/** The field is lowered by this much more than needed, so that what comes just below it needs no look of its own, mm. */
-const AHEAD: Mm = 3;
+/** How far a point of a cell is from its middle at most, mm. */
+const ACROSS: Mm = SPOT * Math.SQRT1_2;
+/** Farthest that the height told may lie below the true one, mm. */
+export const BELOW: Mm = 15;
+/**
+ * Stretches of a move are halved until a part's farthest place from their middle, and how far the middle itself is from any of its places, are together
+ * at most this, mm.
+ */
+const LOOSE: Mm = BELOW - ACROSS;
+/** Index into the arm's parts. */
+const FOREARM = 2;
 /** How often every move is halved before its stretches are put in order. */
 const FIRST_HALVINGS = 3;
 
@@ -25,13 +32,13 @@ export interface PlanArea {
 
 /**
  * Rule F1: the stick floor. Every stick, hand and forearm is looked at in stretches of time so short that no point is ever more than
- * 4 mm from its place in the middle of the stretch (rule C5), and thickened by as much: the height is never above the true one,
- * and never more than 15 mm below the lowest true height within 10 mm of the spot. The lowest stretches come first, so that
+ * 6 mm from its place in the middle of the stretch (rule C5), and thickened by as much and by half the diagonal of a cell: the height is never
+ * above the true one over any point of the cell about its spot, and never more than 15 mm below the lowest true height within 15 mm of the spot. The lowest stretches come first, so that
  * most others are known to lie above the field as a whole.
  */
 export function stickFloor(swept: SweptMoves, area: PlanArea): StickFloor {
-  const columns = Math.max(1, Math.floor((area.right - area.left) / SPOT) + 1);
-  const rows = Math.max(1, Math.floor((area.top - area.bottom) / SPOT) + 1);
+  const columns = Math.max(1, Math.ceil((area.right - area.left) / SPOT) + 1);
+  const rows = Math.max(1, Math.ceil((area.top - area.bottom) / SPOT) + 1);
   const heights = new Float32Array(columns * rows).fill(Number.POSITIVE_INFINITY);
   const floor = { left: area.left, bottom: area.bottom, columns, rows, heights };
   const sweep = new Sweep(swept, new UnderSides(floor));
@@ -75,16 +82,24 @@ class Sweep {
     const slack = this.stretches.slack[piece] as number;
     const a = stretchOf(piece) * POSITION + at;
     const { field } = this;
-    field.take(this.stretches.middles, a, radius + slack);
+    field.take(this.stretches.middles, a, radius + slack + ACROSS);
     if (field.isBelow()) return;
-    if (slack <= STEP) {
-      field.take(this.stretches.middles, a, radius + slack + AHEAD);
+    if (slack + this.offMiddle(piece) <= LOOSE) {
       field.lower();
       return;
     }
     const first = this.stretches.halved(piece);
     this.lower(first);
     this.lower(first + PIECES);
+  }
+
+  /** How far the middle of a piece's places may be from where the part itself is on the way (rule C5), mm. */
+  private offMiddle(piece: number): Mm {
+    const { bows, slack } = this.stretches;
+    const part = partOf(piece);
+    if (part === FOREARM) return slack[piece] as number;
+    const row = stretchOf(piece) * BOWS;
+    return Math.max(bows[row] as number, bows[row + 1] as number, bows[row + 2] as number);
   }
 
   private part(piece: number): ArmPart {
@@ -98,10 +113,16 @@ export interface HeightContour {
   readonly rings: readonly Ring[];
 }
 
-/** Contours of the stick floor at the given heights (mm), lowest first. */
+/**
+ * Contours of the stick floor at the given heights (mm), lowest first. Rule F2: they err to the safe side too. Before lines are drawn between the middles
+ * of cells, every cell takes the lowest height of its neighbours, so that all four middles about a point are at or below the height over it: what passes
+ * at or below a height lies inside its line, and the line at most two cells' diagonals beyond.
+ */
 export function floorContours(floor: StickFloor, levels: readonly Mm[]): readonly HeightContour[] {
-  const { left, bottom, columns, rows, heights } = floor;
-  const lifted = Array.from(heights, (height) => (Number.isFinite(height) ? -height : -1e6));
+  const { left, bottom, columns, rows } = floor;
+  const lifted = Array.from(lowestAbout(floor), (height) =>
+    Number.isFinite(height) ? -height : -NOTHING,
+  );
   const generate = contours().size([columns, rows]);
   return levels
     .toSorted((p, q) => p - q)
@@ -117,4 +138,23 @@ export function floorContours(floor: StickFloor, levels: readonly Mm[]): readonl
         rings: coordinates.flatMap((polygon) => polygon.map((ring) => ring.map(point))),
       };
     });
+}
+
+/** Where nothing passes: higher than anything, mm. */
+const NOTHING: Mm = 1e6;
+
+/** For every cell the lowest height of it and its eight neighbours: first along the rows, then across them. */
+function lowestAbout({ columns, rows, heights }: StickFloor): Float32Array {
+  const along = lowestOfThree(heights, 1, columns);
+  return lowestOfThree(along, columns, rows);
+}
+
+/** For every entry the lowest of it and those a step before and after, of `count` in a line. */
+function lowestOfThree(heights: Float32Array, step: number, count: number): Float32Array {
+  return heights.map((height, i) => {
+    const place = Math.floor(i / step) % count;
+    const before = place > 0 ? (heights[i - step] as number) : height;
+    const after = place < count - 1 ? (heights[i + step] as number) : height;
+    return Math.min(height, before, after);
+  });
 }

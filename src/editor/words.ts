@@ -198,9 +198,9 @@ export const planKeys: readonly (readonly [keys: string, what: string])[] = [
 
 export const spokenKeys = planKeys.map(([keys, what]) => `${keys}: ${what}.`).join(' ');
 
-/** What the contours mean, and how far they can be trusted (rule F1). */
+/** What the contours mean, and how far they can be trusted (rules F1 and F2). */
 export const floorText = (unit: LengthUnit): string =>
-  `Stick floor, ${unit} over the deck: at or below the true height, by at most ${showLength(15, unit)}`;
+  `Stick floor, ${unit} over the deck: at or below the true height, by at most ${showLength(15, unit)}; lines on the safe side`;
 
 /** What the hatch on the plan means. */
 export const zoneText = (height: Mm, unit: LengthUnit): string =>
