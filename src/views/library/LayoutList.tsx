@@ -18,7 +18,7 @@ interface LayoutListProps {
 type Shelf = 'all' | 'favourites' | 'archive';
 
 /** Rows shown at once: what is not seen is not drawn, so that a thousand layouts open as fast as ten. */
-const PAGE = 40;
+const PAGE = 20;
 
 /** The stored layouts, the last changed first, found by words, and the way to a new one. */
 export function LayoutList({ rows, library }: LayoutListProps) {

@@ -1,4 +1,4 @@
-import { useId, useMemo, useState } from 'react';
+import { memo, useId, useMemo, useState } from 'react';
 import { outlineIn } from '../../layout/kitOutline.ts';
 import type { LibraryRow } from '../../session/library.ts';
 import { Icon } from '../parts/Icon.tsx';
@@ -14,8 +14,8 @@ interface LayoutRowProps {
   readonly onTags: (row: LibraryRow) => void;
 }
 
-/** One stored layout: tap to open, the rest behind one button. */
-export function LayoutRow(props: LayoutRowProps) {
+/** One stored layout: tap to open, the rest behind one button. Drawn again only when it changes, so that typing a search stays light. */
+export const LayoutRow = memo(function LayoutRow(props: LayoutRowProps) {
   const { row, library } = props;
   const [more, setMore] = useState(false);
   const moreId = useId();
@@ -54,7 +54,7 @@ export function LayoutRow(props: LayoutRowProps) {
       </div>
     </li>
   );
-}
+});
 
 function LayoutFacts({ row }: { readonly row: LibraryRow }) {
   return (
