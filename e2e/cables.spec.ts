@@ -138,6 +138,24 @@ test('inputs are numbered for least crossing by one button, and back', async ({ 
   await expect(names).toHaveText(before);
 });
 
+test('the box faces any side, and takes fewer inputs than mics with a finding', async ({
+  page,
+}) => {
+  await openCables(page, 'large-kit');
+  await page.getByRole('tab', { name: 'Stage' }).click();
+  const side = (text: string) => page.locator('.choice-option', { hasText: text });
+  await side('Audience').last().click();
+  await expect(page.getByRole('textbox', { name: 'Or exactly' })).toHaveValue('90');
+  const inputs = page.getByRole('textbox', { name: 'Inputs', exact: true });
+  await inputs.fill('4');
+  await inputs.press('Enter');
+  await inputs.fill('3');
+  await inputs.press('Enter');
+  await expect(page.getByRole('alert')).toContainText('Allowed: 4 to 24');
+  await page.getByRole('tab', { name: 'Findings' }).click();
+  await expect(page.getByText('More mics than box inputs')).toBeVisible();
+});
+
 test('a run opened far down the list comes into view whole @portrait', async ({ page }) => {
   await openCables(page, 'large-kit');
   await runLines(page).first().click();

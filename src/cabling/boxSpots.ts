@@ -77,7 +77,7 @@ export function* boxSpots(
     firstLook(layout, edge, settings.step).map((along) => ({ edge, along })),
   );
   const all: BoxSpot[] = [];
-  const of = places.length + 2 * settings.most;
+  const of = places.length + 2 * (settings.most + 1);
   for (const [done, { edge, along }] of places.entries()) {
     yield { done, of };
     const spot = spotAt(edge, along);
@@ -86,7 +86,8 @@ export function* boxSpots(
   const refined: Record<'cable' | 'longest', BoxSpot[]> = { cable: [], longest: [] };
   let done = places.length;
   for (const by of ['cable', 'longest'] as const) {
-    for (const spot of bestOf(all, by, settings.most)) {
+    // Of two that become one on the way up, one is lost: so one more sets out.
+    for (const spot of bestOf(all, by, settings.most + 1)) {
       yield { done, of };
       done += 1;
       refined[by].push(refine(spot, { by, spotAt, step: settings.step }));

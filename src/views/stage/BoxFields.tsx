@@ -1,13 +1,23 @@
 import { boxSchema } from '../../layout/cabling.ts';
 import { moveBox, setBox } from '../../layout/edit/stage.ts';
 import { azimuthField } from '../../layout/fields.ts';
+import { edit } from '../../session/session.ts';
 import { BoxSpotFinder } from '../cables/BoxSpotFinder.tsx';
+import { Choice } from '../fields/Choice.tsx';
 import { CABLE_LENGTH, COUNT, DIRECTION } from '../fields/measure.ts';
 import { NumberField } from '../fields/NumberField.tsx';
 import { limitsOf } from '../fields/reading.ts';
 import { SpotFields } from '../inspector/SpotFields.tsx';
 import { Group } from '../parts/Group.tsx';
 import { useOpen } from '../parts/useOpen.ts';
+
+/** The four usual directions; one between them is none of these. */
+const SIDES = [
+  { value: '90', text: 'Audience' },
+  { value: '270', text: 'Back' },
+  { value: '180', text: 'Left' },
+  { value: '0', text: 'Right' },
+];
 
 /** The drum sub-box: where it stands, how many inputs it has, how long its multicore is. */
 export function BoxFields() {
@@ -24,8 +34,20 @@ export function BoxFields() {
           labels={{ x: 'Right of the middle', y: 'In front of the middle' }}
           apply={(layout, to) => moveBox(layout, to)}
         />
+        <div className="whole">
+          <Choice
+            label="Inputs face toward"
+            value={String(box.turn)}
+            options={SIDES}
+            onChoose={(turn) =>
+              edit('Turn the box', (layout) =>
+                moveBox(layout, { x: layout.box.x, y: layout.box.y, turn: Number(turn) }),
+              )
+            }
+          />
+        </div>
         <NumberField
-          label="Inputs face"
+          label="Or exactly"
           step="Turn the box"
           value={box.turn}
           measure={DIRECTION}
