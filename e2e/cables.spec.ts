@@ -123,7 +123,6 @@ test('the search for box spots can be stopped, and ends with any change of the k
   await page.getByRole('button', { name: 'Stop' }).click();
   await expect(page.getByRole('button', { name: 'Find the best spots' })).toBeVisible();
   await page.getByRole('button', { name: 'Find the best spots' }).click();
-  await page.getByRole('button', { name: 'In festival order' }).click();
   await page.getByRole('button', { name: 'For least crossing' }).click();
   await expect(page.getByRole('button', { name: 'Find the best spots' })).toBeVisible();
 });
