@@ -5,7 +5,7 @@ import { useOpen } from '../parts/useOpen.ts';
 import { signOffStateWords } from '../words/signOffWords.ts';
 
 const icons: Readonly<Record<SignOffState['kind'], IconName>> = {
-  none: 'pen',
+  none: 'sign',
   holds: 'check',
   stale: 'alert',
   withheld: 'alert',
