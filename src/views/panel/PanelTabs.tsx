@@ -49,14 +49,10 @@ export function PanelTabs() {
           onClick={() => panel.goTo(id)}
         >
           {text}
-          {id === 'findings' && (
-            <span className={struck > 0 ? 'tab-count' : 'tab-count none'}>
-              {struck > 0 && (
-                <>
-                  {struck}
-                  <span className="spoken"> struck</span>
-                </>
-              )}
+          {id === 'findings' && struck > 0 && (
+            <span className="tab-count">
+              {struck}
+              <span className="spoken"> struck</span>
             </span>
           )}
         </button>
