@@ -50,6 +50,7 @@ watchForLoss(
 );
 
 const full = journaled(indexedDbStorage('strokespace', Date.now), startJournal(), {
+  startsAfter: 500,
   onState: (copy) => session.setState({ copy }),
   onRestored(restored) {
     session.setState({ restored });

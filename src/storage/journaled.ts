@@ -38,6 +38,8 @@ export interface Restored {
 }
 
 export interface CopySurroundings {
+  /** How long the check waits at the start, ms, so that the list of layouts is shown before it. */
+  readonly startsAfter: number;
   onState(state: CopyState): void;
   onRestored(restored: Restored): void;
 }
@@ -135,7 +137,10 @@ class CopyKeeper {
     const late = new Promise<never>((_, fail) => {
       setTimeout(() => fail(new Error('it did not answer')), PATIENCE);
     });
-    this.ready = Promise.race([this.#check(), late]).catch((error: unknown) => this.#miss(error));
+    const begun = new Promise<void>((go) => setTimeout(go, around.startsAfter));
+    this.ready = Promise.race([begun.then(() => this.#check()), late]).catch((error: unknown) =>
+      this.#miss(error),
+    );
   }
 
   async keepRevision(id: Id, revision: number): Promise<void> {

@@ -51,12 +51,15 @@ function started(on: ReturnType<typeof disk>, shelf: MemoryShelf, now = () => ti
   const states: CopyState[] = [];
   const restored: Restored[] = [];
   const storage = journaled(memoryStorage(now, shelf), on.copy, {
+    startsAfter: 0,
     onState: (state) => states.push(state),
     onRestored: (what) => restored.push(what),
   });
   return { storage, restored, state: () => states.at(-1), states };
 }
 let time = 1000;
+/** For what goes on behind, on a machine that is busy. */
+const PATIENT = { timeout: 30_000 };
 
 storageContract('with a second copy', () => {
   const [on, shelf] = [disk(), emptyShelf()];
@@ -131,7 +134,7 @@ describe('journaled', () => {
     await vi.waitFor(async () => {
       const again = started(on, emptyShelf());
       expect((await again.storage.list()).rows).toHaveLength(2);
-    });
+    }, PATIENT);
   });
 
   it('K1 K4 a journal that fails keeps nobody from saving, and gets it later', async () => {
@@ -178,12 +181,12 @@ describe('journaled', () => {
     on.fill(40_000_000);
     const second = started(on, shelf);
     await second.storage.save(sample('one', 'A2'), 1);
-    await vi.waitFor(() => expect(on.count()).toBe(2));
+    await vi.waitFor(() => expect(on.count()).toBe(2), PATIENT);
     await vi.waitFor(async () => {
       const third = started(on, shelf);
       await third.storage.save(sample('three'), NOTHING_STORED);
       expect(on.count()).toBe(1);
-    });
+    }, PATIENT);
     expect(on.size()).toBeLessThan(100_000);
     const last = started(on, emptyShelf());
     expect(await last.storage.load('one')).toMatchObject({ layout: { name: 'A2' } });

@@ -28,7 +28,8 @@ export function LayoutList({ rows, library }: LayoutListProps) {
   const [text, setText] = useState('');
   const [shelf, setShelf] = useState<Shelf>('all');
   const [most, setMost] = useState(PAGE);
-  const found = useFound(rows, text, shelf);
+  const [isSearched, setSearched] = useState(false);
+  const found = useFound(rows, { text, shelf, isSearched });
   const shown = found.slice(0, most);
   return (
     <>
@@ -38,7 +39,13 @@ export function LayoutList({ rows, library }: LayoutListProps) {
           <Icon name="plus" /> New layout
         </button>
       </div>
-      <ListFilter text={text} shelf={shelf} onText={setText} onShelf={setShelf} />
+      <ListFilter
+        text={text}
+        shelf={shelf}
+        onText={setText}
+        onShelf={setShelf}
+        onFocus={() => setSearched(true)}
+      />
       {found.length === 0 ? (
         <p role="status">{nothingWords(text, shelf)}</p>
       ) : (
@@ -92,11 +99,14 @@ function nothingWords(text: string, shelf: Shelf): string {
 }
 
 /** The rows that are wanted: by words the best first, otherwise the last changed first. Words look into the archive too. */
-function useFound(rows: readonly LibraryRow[], text: string, shelf: Shelf): readonly LibraryRow[] {
-  const isSearching = text.trim() !== '';
-  const search = useMemo(() => (isSearching ? searchOver(rows) : null), [rows, isSearching]);
+function useFound(
+  rows: readonly LibraryRow[],
+  { text, shelf, isSearched }: { text: string; shelf: Shelf; isSearched: boolean },
+): readonly LibraryRow[] {
+  // Made once a finger is in the field, so that the first letter is answered as fast as the others.
+  const search = useMemo(() => (isSearched ? searchOver(rows) : null), [rows, isSearched]);
   return useMemo(() => {
-    if (search !== null) {
+    if (search !== null && text.trim() !== '') {
       const byId = new Map(rows.map((row) => [row.id, row]));
       return search(text)
         .flatMap((id) => byId.get(id) ?? [])
@@ -116,9 +126,11 @@ interface ListFilterProps {
   readonly shelf: Shelf;
   readonly onText: (text: string) => void;
   readonly onShelf: (shelf: Shelf) => void;
+  /** The field is about to be typed in. */
+  readonly onFocus: () => void;
 }
 
-function ListFilter({ text, shelf, onText, onShelf }: ListFilterProps) {
+function ListFilter({ text, shelf, onText, onShelf, onFocus }: ListFilterProps) {
   return (
     <search className="list-filter">
       <input
@@ -128,6 +140,7 @@ function ListFilter({ text, shelf, onText, onShelf }: ListFilterProps) {
         placeholder="Name, venue, player, date, tag"
         value={text}
         maxLength={100}
+        onFocus={onFocus}
         onChange={(event) => onText(event.target.value)}
       />
       <Choice
