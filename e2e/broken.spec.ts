@@ -58,12 +58,12 @@ test('an error that nothing else dealt with is said, with the export, and can be
     });
   });
   const notice = page.getByRole('alert').filter({ hasText: 'Something in the app failed' });
-  await expect(notice).toContainText('broken on purpose');
+  await expect(notice).toContainText('Broken on purpose');
   const file = await downloaded(page, notice.getByRole('button', { name: 'Export this layout' }));
   expect(JSON.parse(file.text).name).toBe('Rescued');
   await notice.getByRole('button', { name: 'Dismiss' }).click();
   await expect(notice).toHaveCount(0);
   await page.evaluate(() => void Promise.reject(new Error('and once more')));
-  await expect(notice).toContainText('and once more');
+  await expect(notice).toContainText('And once more');
   await page.close();
 });
