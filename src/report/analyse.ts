@@ -16,6 +16,7 @@ import { signOffFindings } from './findings/signOffFindings.ts';
 import { sortedFindings } from './findings/sortedFindings.ts';
 import { standFindings } from './findings/standFindings.ts';
 import { standingFindings } from './findings/standingFindings.ts';
+import { standsInSwing } from './findings/standsInSwing.ts';
 import { playerFacts } from './playerFacts.ts';
 import type { Report } from './report.ts';
 import { createSignOffReader } from './signOffState.ts';
@@ -47,11 +48,13 @@ export function createAnalyst(): Analyst {
     const cables = cablesOf(layout, rig, inHurry);
     const signOff = signOffOf(layout, rig);
     const playing = playingOf(layout.player)(layout.pieces);
+    const standing = standingOf(rig, layout.deck);
+    const moved = clearances.filter((row) => !standing.some((one) => standsInSwing(row, one)));
     const findings = sortedFindings([
-      ...clearanceFindings(clearances),
+      ...clearanceFindings(moved),
       ...standFindings(rig.mics),
       ...distanceFindings(rig.mics, layout.pieces),
-      ...standingFindings(standingOf(rig, layout.deck)),
+      ...standingFindings(standing),
       ...cableFindings(cablingFacts(layout, cables)),
       ...playing.findings,
       ...patchFindings(rig, layout),

@@ -1,5 +1,6 @@
 import type { Id } from '../../layout/fields.ts';
 import type { Layout } from '../../layout/layout.ts';
+import { standsInSwing } from '../../report/findings/standsInSwing.ts';
 import type { ClearanceRow, Finding, Report } from '../../report/report.ts';
 import type { Selection } from '../../session/selection.ts';
 import type { Verdict } from '../words/verdictWords.ts';
@@ -22,10 +23,12 @@ type ThingSelection = Extract<Selection, { kind: 'mic' | 'piece' }>;
  */
 export function worstFirst(report: Report): readonly FindingRow[] {
   const aboutMic = new Map<string, Finding>();
+  const swung = report.clearances.filter(({ nearest }) => nearest?.movement.kind === 'swing');
   const rows: FindingRow[] = [];
   for (const finding of report.findings) {
     const mic = finding.about[0];
-    if (isClearance(finding) && mic !== undefined) aboutMic.set(mic, finding);
+    const isOfRow = isClearance(finding) || swung.some((row) => standsInSwing(row, finding));
+    if (isOfRow && mic !== undefined && !aboutMic.has(mic)) aboutMic.set(mic, finding);
     else rows.push({ kind: 'finding', key: finding.key, finding });
   }
   for (const row of report.clearances) {

@@ -3,7 +3,7 @@ import { RemedyOffer } from '../findings/RemedyOffer.tsx';
 import { titleOf } from '../panel/titleOf.ts';
 import { usePanel } from '../panel/usePanel.ts';
 import type { FindingRow } from '../panel/worstFirst.ts';
-import { targetsOf } from '../panel/worstFirst.ts';
+import { isClearance, targetsOf } from '../panel/worstFirst.ts';
 import { useOpen } from '../parts/useOpen.ts';
 import { StaleList } from '../signOff/StaleList.tsx';
 import { clearancePlace, clearanceWords } from '../words/clearanceWords.ts';
@@ -21,7 +21,9 @@ export function FindingMore({ row }: { readonly row: FindingRow }) {
       ? text?.detail
       : row.row.verdict === 'clear'
         ? undefined
-        : `${capitalised(clearanceWords(row.row, layout))}.`;
+        : row.finding && text && !isClearance(row.finding)
+          ? `${text.title}. ${text.detail}`
+          : `${capitalised(clearanceWords(row.row, layout))}.`;
   const targets = targetsOf(row, layout);
   return (
     <div className="line-more">
