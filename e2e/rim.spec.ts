@@ -2,11 +2,13 @@ import { clearEnds } from '../src/editor/rim/arcs.ts';
 import { besideRim, RING_OUT } from '../src/editor/rim/rimLine.ts';
 import { along } from '../src/geometry/vector.ts';
 import type { Layout } from '../src/layout/layout.ts';
+import { plannedRing, withPlanned } from '../src/report/plannedRing.ts';
 import { clipIn, placeOnRing, ringOf } from '../src/report/ring.ts';
 import { placeMic } from '../src/rig/placeMic.ts';
 import { rimDirection } from '../src/rig/rimDirection.ts';
 import { surfaceOf } from '../src/rig/surface.ts';
-import { Fingers, type OpenPlan, openPlan } from './support/plan.ts';
+import { turnBetween } from '../src/units/angle.ts';
+import { Fingers, type OpenPlan, openPlan, spotOn } from './support/plan.ts';
 import { expect, test } from './support/test.ts';
 
 const NAME = 'Floor tom 1';
@@ -75,6 +77,55 @@ test('dragged round its rim a clip keeps its reach and rests where it is clear l
   expect(moved.angle).toBeCloseTo(end, 3);
   expect(moved.reach).toBe(clip.mount.reach);
   await expect(plan.spoken).toContainText(`${NAME}, mic: clear`);
+});
+
+test('a drum without a clip shows the ring of one, and a tap puts it where it is clear @portrait', async ({
+  page,
+}) => {
+  const plan = await openPlan(page);
+  const snare = plan.layout.pieces.find(({ kind }) => kind === 'snare');
+  const ring = snare ? plannedRing(plan.layout, snare.id) : null;
+  if (!snare || !ring?.planned) throw new Error('expected a snare without a clip');
+  const spot = plan.kit(spotOn(plan, snare.id));
+  await page.touchscreen.tap(spot.x, spot.y);
+  const card = page.locator('.plan-card');
+  await expect(card).toContainText(`No clip mic on ${snare.name} yet`);
+  await expect(card).toContainText('Proposed at');
+  await expect(card).toContainText(ring.planned.place.verdict);
+  const put = card.getByRole('button', { name: 'Put a clip mic here' });
+  const box = await put.boundingBox();
+  expect(box?.height).toBeGreaterThanOrEqual(44);
+  await put.tap();
+  const placed = (await plan.now()).mics.at(-1);
+  expect(placed).toEqual(ring.planned.mic);
+  await expect(card.getByText('No clip mic on')).toBeHidden();
+  await page.getByRole('button', { name: /^Undo/ }).click();
+  expect((await plan.now()).mics).toEqual(plan.layout.mics);
+});
+
+test('the ring of a mic that is not placed yet is asked by a tap, and the mic goes where it was asked', async ({
+  page,
+}) => {
+  const plan = await openPlan(page);
+  const snare = plan.layout.pieces.find(({ kind }) => kind === 'snare');
+  const ring = snare ? plannedRing(plan.layout, snare.id) : null;
+  if (!snare || !ring?.planned) throw new Error('expected a snare without a clip');
+  const { mic } = ring.planned;
+  const drum = clipIn(withPlanned(plan.layout, ring), mic.id)?.drum;
+  if (!drum) throw new Error('expected its drum');
+  const spot = plan.kit(spotOn(plan, snare.id));
+  await page.touchscreen.tap(spot.x, spot.y);
+  const card = page.locator('.plan-card');
+  await expect(card).toContainText('Proposed at');
+  const angle = mic.mount.angle + 100;
+  const at = plan.kit(besideRim(drum, angle, RING_OUT / plan.scale));
+  await page.touchscreen.tap(at.x, at.y);
+  await expect(card.getByRole('status')).toContainText('Tapped at');
+  await card.getByRole('button', { name: 'Put a clip mic here' }).tap();
+  const placed = (await plan.now()).mics.at(-1);
+  if (placed?.mount.kind !== 'clip') throw new Error('expected a clip');
+  expect(placed.mount.drum).toBe(snare.id);
+  expect(Math.abs(turnBetween(placed.mount.angle, angle))).toBeLessThan(4);
 });
 
 test('the stick floor is drawn when it is asked for, and its legend says how far it can be trusted', async ({

@@ -12,10 +12,12 @@ export interface Fields {
 }
 export type FieldKind = keyof Fields;
 
-/** What a field is about: a mic of a layout, or the whole layout. */
+/** What a field is about: a mic of a layout, the mic that a drum has not got yet, or the whole layout. */
 export interface Wanted {
   readonly layout: Layout;
   readonly mic: Id | null;
+  /** The drum that a mic is planned for. */
+  readonly drum?: Id;
 }
 
 /** What the page asks of a field worker. */

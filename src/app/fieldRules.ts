@@ -42,25 +42,36 @@ export const zoneRule: FieldRule<'zone'> = {
   show: (zone) => session.setState({ zone }),
 };
 
-/** What the clip mic that is selected, or sits on the selected drum, would be all round its rim. */
+/** What the clip mic that is selected, or sits on the selected drum or could, would be all round its rim. */
 export const ringRule: FieldRule<'ring'> = {
   kind: 'ring',
   live: true,
   wanted({ open, selection }) {
     if (!open) return null;
-    const mic = ringSubject(open.layout, selection);
-    return mic === null ? null : { layout: open.layout, mic };
+    const { layout } = open;
+    const subject = ringSubject(layout, selection);
+    if (subject === null) return null;
+    return subject.kind === 'mic'
+      ? { layout, mic: subject.mic }
+      : { layout, mic: null, drum: subject.drum };
   },
   same: (a, b) =>
     a.mic === b.mic &&
-    sameBesideAngle(micIn(a), micIn(b)) &&
+    a.drum === b.drum &&
+    (a.drum === undefined ? sameBesideAngle(micIn(a), micIn(b)) : sameRoom(a.layout, b.layout)) &&
     sameMotion(a.layout, b.layout) &&
     a.layout.ownClasses === b.layout.ownClasses &&
     a.layout.margin === b.layout.margin,
-  isAbout: (ring, wanted) => ring.mic === wanted.mic,
+  isAbout: (ring, wanted) =>
+    wanted.drum === undefined
+      ? ring.mic === wanted.mic
+      : ring.planned !== undefined && ring.drum === wanted.drum,
   shown: ({ ring }) => ring,
   show: (ring) => session.setState({ ring }),
 };
+
+/** Whether a mic that is not placed yet finds the same things in its way. */
+const sameRoom = (a: Layout, b: Layout): boolean => a.mics === b.mics && a.deck === b.deck;
 
 /** Whether two states of a clip mic have the same ring: wherever on the rim it sits now. */
 function sameBesideAngle(a: Mic | undefined, b: Mic | undefined): boolean {

@@ -10,6 +10,7 @@ import { PlanText } from './PlanText.tsx';
 import { palettes } from './palette.ts';
 import { holdsTwo, panesOf } from './panes.ts';
 import './plan.css';
+import { PlannedCard } from './rim/PlannedCard.tsx';
 import { RingCard } from './rim/RingCard.tsx';
 import { useAskedPlace } from './rim/useAskedPlace.ts';
 import { ViewChoice } from './ViewChoice.tsx';
@@ -47,7 +48,9 @@ function OpenDrawings({ open, size }: { readonly open: OpenLayout; readonly size
   const opened = showsMove && showSweeps && move ? move.mic : null;
   const asked = useAskedPlace(open, ring);
   const described = useId();
-  const cards = (asked.place ? 1 : 0) + (move && showSweeps ? 1 : 0);
+  const hasPlan = panes.some(({ kind }) => kind === 'plan');
+  const planned = hasPlan ? ring?.planned : undefined;
+  const cards = (asked.place || planned ? 1 : 0) + (move && showSweeps ? 1 : 0);
   const [here, setHere] = useState<readonly Selection[]>(nobody);
   return (
     <>
@@ -65,17 +68,15 @@ function OpenDrawings({ open, size }: { readonly open: OpenLayout; readonly size
         );
       })}
       <div className="plan-head">
-        <PlanText
-          id={described}
-          open={open}
-          legends={panes.some(({ kind }) => kind === 'plan')}
-          here={here}
-        />
+        <PlanText id={described} open={open} legends={hasPlan} here={here} />
         <ViewChoice roomForTwo={holdsTwo(size)} />
         <KeyList />
       </div>
       <div className="plan-foot">
-        {asked.place && <RingCard layout={layout} place={asked.place} forget={asked.forget} />}
+        {planned && <PlannedCard layout={layout} planned={planned} asked={asked} />}
+        {asked.place && !planned && (
+          <RingCard layout={layout} place={asked.place} forget={asked.forget} />
+        )}
         {move && showSweeps && (
           <MoveBar move={move} unit={layout.units} isOpen={showsMove} open={setShowsMove} />
         )}

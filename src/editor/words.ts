@@ -213,11 +213,16 @@ export const ringPlaceText = (
   unit: LengthUnit,
 ): string => `${name} at ${Math.round(angle)}°: ${spokenVerdict({ verdict, clearance }, unit)}`;
 
+/** What the ring of a drum without a clip is for. */
+export const plannedText = (drum: string, micClass: string): string =>
+  `No clip mic on ${drum} yet: the ring is for a ${micClass.toLowerCase()}.`;
+
 /** What a rim ring says, arc by arc, for those who can't see it. */
-export function ringText({ arcs }: Pick<RingOfMic, 'arcs'>): string {
+export function ringText({ arcs, planned }: Pick<RingOfMic, 'arcs' | 'planned'>): string {
   const parts = wholeArcs(arcs).map(
     ({ verdict, from, to }) =>
       `${verdictWords[verdict]} from ${Math.round(wrapDegrees(from))}° to ${Math.round(to)}°`,
   );
-  return `Round the rim, 0° to the player's right, 90° to the audience: ${parts.join(', ')}.`;
+  const whose = planned ? 'For a clip mic that is not placed yet. ' : '';
+  return `${whose}Round the rim, 0° to the player's right, 90° to the audience: ${parts.join(', ')}.`;
 }

@@ -2,6 +2,7 @@ import { type Motion, motionOf } from '../clearance/micClearance.ts';
 import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
 import { type FloorReport, floorOf } from './floor.ts';
+import { plannedRing } from './plannedRing.ts';
 import { type RingOfMic, ringOf } from './ring.ts';
 import { type ForbiddenZone, forbiddenZone } from './zone.ts';
 
@@ -9,6 +10,7 @@ import { type ForbiddenZone, forbiddenZone } from './zone.ts';
 export interface FieldFinder {
   zone(layout: Layout, mic: Id): ForbiddenZone | null;
   ring(layout: Layout, mic: Id): RingOfMic | null;
+  plannedRing(layout: Layout, drum: Id): RingOfMic | null;
   floor(layout: Layout): FloorReport;
 }
 
@@ -24,6 +26,7 @@ export function createFieldFinder(): FieldFinder {
   return {
     zone: (layout, mic) => forbiddenZone(layout, mic, motionFor(layout)),
     ring: (layout, mic) => ringOf(layout, mic, motionFor(layout)),
+    plannedRing: (layout, drum) => plannedRing(layout, drum, motionFor(layout)),
     floor: (layout) => floorOf(layout, motionFor(layout)),
   };
 }

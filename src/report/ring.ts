@@ -3,6 +3,7 @@ import { type Motion, motionOf, reachOf } from '../clearance/micClearance.ts';
 import type { Verdict } from '../clearance/nearest.ts';
 import { type RimArc, rimRing } from '../clearance/rimRing.ts';
 import type { Vec3 } from '../geometry/vector.ts';
+import type { ClipMic } from '../layout/catalogue/offered/usualClip.ts';
 import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
 import type { Mic } from '../layout/mics/mic.ts';
@@ -20,6 +21,8 @@ export interface RingOfMic {
   readonly reach: Mm;
   /** Whole turn from 0 degrees, anticlockwise from above; azimuths as a clip's `angle`. */
   readonly arcs: readonly RimArc[];
+  /** The mic, at the place that is proposed for it, when it is not placed yet: it is in no layout (rule R2). */
+  readonly planned?: { readonly mic: ClipMic; readonly place: RingPlace };
 }
 
 /** What a clip mic would be at one place of its drum's rim: its exact clearance there (rule C1). */

@@ -58,7 +58,7 @@ export interface SessionState {
   readonly shownFinding: string | null;
   /** Where the selected mic, at its height, would be struck; null while unknown. */
   readonly zone: ForbiddenZone | null;
-  /** What the clip mic that is selected, or sits on the selected drum, would be all round its rim; null while unknown. */
+  /** What the clip mic that is selected, or sits on the selected drum or could, would be all round its rim; null while unknown. */
   readonly ring: RingOfMic | null;
   /** The lowest heights that are swept; null while unknown, and while it is not shown. */
   readonly floor: FloorReport | null;

@@ -6,6 +6,7 @@ import { usualRackTom } from '../../src/layout/catalogue/defaults/usualPieces.ts
 import { changeClip } from '../../src/layout/edit/mics.ts';
 import type { Layout } from '../../src/layout/layout.ts';
 import type { Mic } from '../../src/layout/mics/mic.ts';
+import type { ClipMount } from '../../src/layout/mics/mount.ts';
 import type { FloorReport } from '../../src/report/floor.ts';
 import type { RingOfMic } from '../../src/report/ring.ts';
 import type { ForbiddenZone } from '../../src/report/zone.ts';
@@ -208,10 +209,16 @@ it('K5 asks nothing when what changed can’t change the zone', () => {
   expect(questions).toHaveLength(2);
 });
 
-const onRim = (id: string, angle: number): Mic => ({
-  ...mic(id),
-  mount: { kind: 'clip', drum: 'tom', material: 'rubber', angle, reach: 30, height: 40, pitch: 30 },
+const clip = (angle: number): ClipMount => ({
+  kind: 'clip',
+  drum: 'tom',
+  material: 'rubber',
+  angle,
+  reach: 30,
+  height: 40,
+  pitch: 30,
 });
+const onRim = (id: string, angle: number): Mic => ({ ...mic(id), mount: clip(angle) });
 const tom = { ...usualRackTom('tom'), x: 0, y: 700 };
 const withClip = () => {
   const layout = sample('two');
@@ -238,6 +245,36 @@ it('asks for the ring of a clip mic only', () => {
   select({ kind: 'mic', id: 'b' });
   expect(ring()).toBeNull();
   expect(rings.questions).toHaveLength(1);
+});
+
+it('asks for the ring of the mic that a selected drum has not got yet, and again when the mics change', () => {
+  openLayout({ ...sample('two'), pieces: [tom], mics: [mic('b')] });
+  select({ kind: 'piece', id: 'tom' });
+  expect(rings.questions).toMatchObject([{ kind: 'ring', mic: null, drum: 'tom' }]);
+  const place = {
+    mic: 'new',
+    angle: 0,
+    verdict: 'clear',
+    clearance: 50,
+    tip: { x: 0, y: 0, z: 0 },
+  } as const;
+  const planned: RingOfMic = {
+    ...ringOf('new', 100),
+    planned: { mic: { ...onRim('new', 0), mount: clip(0) }, place },
+  };
+  rings.answer(rings.lastToken(), planned);
+  expect(ring()).toEqual(planned);
+  edit('rename', (layout) => ({ ...layout, name: 'Other' }));
+  expect(rings.questions).toHaveLength(1);
+  edit('add', (layout) => ({ ...layout, mics: [...layout.mics, mic('third')] }));
+  expect(rings.questions).toHaveLength(2);
+  expect(ring()).toEqual(planned);
+  edit('clip', (layout) => ({ ...layout, mics: [...layout.mics, onRim('a', 90)] }));
+  expect(ring()).toBeNull();
+  expect(rings.questions).toHaveLength(2);
+  rings.answer(rings.lastToken(), planned);
+  expect(ring()).toBeNull();
+  expect(rings.questions.at(-1)).toMatchObject({ mic: 'a' });
 });
 
 it('K5 going round the rim asks for no other ring', () => {

@@ -9,8 +9,16 @@ if (clip?.mount.kind !== 'clip' || !stand) throw new Error('expected a clip and 
 const { drum } = clip.mount;
 
 it('the ring is that of the selected clip, or of the clip on the selected drum', () => {
-  expect(ringSubject(layout, { kind: 'mic', id: clip.id })).toBe(clip.id);
-  expect(ringSubject(layout, { kind: 'piece', id: drum })).toBe(clip.id);
+  expect(ringSubject(layout, { kind: 'mic', id: clip.id })).toEqual({ kind: 'mic', mic: clip.id });
+  expect(ringSubject(layout, { kind: 'piece', id: drum })).toEqual({ kind: 'mic', mic: clip.id });
+});
+
+it('a drum without a clip has a ring of its own, whatever else hears it', () => {
+  const bare = { ...layout, mics: layout.mics.filter(({ id }) => id !== clip.id) };
+  const subject = { kind: 'drum', drum };
+  expect(ringSubject(bare, { kind: 'piece', id: drum })).toEqual(subject);
+  const hears = { ...stand, hears: [drum] };
+  expect(ringSubject({ ...bare, mics: [hears] }, { kind: 'piece', id: drum })).toEqual(subject);
 });
 
 it('there is none for other mics, pieces and things', () => {

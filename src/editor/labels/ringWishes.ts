@@ -1,3 +1,4 @@
+import { withPlanned } from '../../report/plannedRing.ts';
 import { clipIn, type RingOfMic, type RingPlace } from '../../report/ring.ts';
 import { wholeArcs } from '../rim/arcs.ts';
 import { besideRim, RING_OUT } from '../rim/rimLine.ts';
@@ -20,7 +21,7 @@ export function ringLabels(
   ring: RingOfMic | null,
   asked: RingPlace | null,
 ): readonly Lettering[] {
-  const clip = ring && clipIn(lettered.layout, ring.mic);
+  const clip = ring && clipIn(withPlanned(lettered.layout, ring), ring.mic);
   if (!clip) return [];
   const { layout, kitView, measure } = lettered;
   const { drum } = clip;

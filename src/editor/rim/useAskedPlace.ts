@@ -1,6 +1,7 @@
 import { useCallback, useMemo, useState } from 'react';
 import type { Vec2 } from '../../geometry/vector.ts';
 import type { Layout } from '../../layout/layout.ts';
+import { withPlanned } from '../../report/plannedRing.ts';
 import { clipIn, placeOnRing, type RingOfMic, type RingPlace } from '../../report/ring.ts';
 import type { OpenLayout } from '../../session/session.ts';
 import { FINGER } from '../pick/pick.ts';
@@ -28,11 +29,13 @@ export function useAskedPlace({ layout, report }: OpenLayout, ring: RingOfMic | 
     asked && ring && asked.layout === layout && asked.place.mic === ring.mic ? asked.place : null;
   const ask = useCallback(
     (at: ScreenPoint, kitView: KitView): boolean => {
-      const clip = ring && clipIn(layout, ring.mic);
-      const mic = ring && report.rig.mics.find((one) => one.mic.id === ring.mic);
-      if (!mic || isAt(kitView, mic.tip, at)) return false;
+      if (!ring) return false;
+      const whole = withPlanned(layout, ring);
+      const clip = clipIn(whole, ring.mic);
+      const mic = report.rig.mics.find((one) => one.mic.id === ring.mic);
+      if (mic && isAt(kitView, mic.tip, at)) return false;
       const angle = clip ? ringAngleAt(clip.drum, kitView, at) : null;
-      const found = ring && angle !== null ? placeOnRing(layout, ring.mic, angle) : null;
+      const found = angle === null ? null : placeOnRing(whole, ring.mic, angle);
       if (!found) return false;
       setAsked({ layout, place: found });
       return true;

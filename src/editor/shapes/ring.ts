@@ -22,13 +22,15 @@ interface DrawnRing {
   readonly arcs: RingOfMic['arcs'];
   /** Where on the rim the mic sits now. */
   readonly at: Degrees;
+  /** Whether the mic is not placed yet, and would sit there. */
+  readonly isPlanned: boolean;
 }
 
 /**
  * The ring round a drum's edge (kit frame). The verdicts can be told apart without colour: clear is a solid line, tight is
  * dashed, struck is a thin line with bars across it.
  */
-export function paintRing(pen: Pen, { drum, arcs, at }: DrawnRing): void {
+export function paintRing(pen: Pen, { drum, arcs, at, isPlanned }: DrawnRing): void {
   const { canvas, colours } = pen;
   apart(pen, () => {
     canvas.lineCap = 'butt';
@@ -40,7 +42,7 @@ export function paintRing(pen: Pen, { drum, arcs, at }: DrawnRing): void {
       strokes[arc.verdict](pen);
       canvas.setLineDash([]);
     }
-    paintPointer(pen, drum, at);
+    paintPointer(pen, drum, at, isPlanned);
   });
 }
 
@@ -72,8 +74,8 @@ function traceArc(
   traceLine(pen, ...spots);
 }
 
-/** Where the mic sits now: a wedge that points at the rim. */
-function paintPointer(pen: Pen, drum: Drum, at: Degrees): void {
+/** Where the mic sits now: a wedge that points at the rim; hollow where one would sit. */
+function paintPointer(pen: Pen, drum: Drum, at: Degrees, isHollow: boolean): void {
   const [low, high] = [(RING_OUT - 5) * pen.px, (RING_OUT + 10) * pen.px];
   const apex = besideRim(drum, at, low);
   const back = besideRim(drum, at, high);
@@ -83,8 +85,9 @@ function paintPointer(pen: Pen, drum: Drum, at: Degrees): void {
     { x: back.x + side.x, y: back.y + side.y },
     { x: back.x - side.x, y: back.y - side.y },
   ]);
-  strokePath(pen, pen.colours.halo, 3);
-  fillPath(pen, pen.colours.selected);
+  strokePath(pen, pen.colours.halo, isHollow ? 6 : 3);
+  fillPath(pen, isHollow ? pen.colours.plate : pen.colours.selected);
+  if (isHollow) strokePath(pen, pen.colours.selected, 2.5);
 }
 
 /** A place of the ring that was asked about. */

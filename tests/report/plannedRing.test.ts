@@ -1,0 +1,104 @@
+import { describe, expect, it } from 'vitest';
+import { fivePieceOneRack } from '../../src/layout/catalogue/kits/fivePieceOneRack.ts';
+import { largeKit } from '../../src/layout/catalogue/kits/largeKit.ts';
+import { usualClip } from '../../src/layout/catalogue/offered/usualClip.ts';
+import { addMic } from '../../src/layout/edit/mics.ts';
+import type { Layout } from '../../src/layout/layout.ts';
+import { isDrum } from '../../src/layout/pieces/piece.ts';
+import { createAnalyst } from '../../src/report/analyse.ts';
+import { createFieldFinder } from '../../src/report/fields.ts';
+import { plannedRing, withPlanned } from '../../src/report/plannedRing.ts';
+import { clipIn, type RingOfMic, ringOf } from '../../src/report/ring.ts';
+import { turnBetween } from '../../src/units/angle.ts';
+
+const IN_THE_WAY = /^(mic-in-shell|boom-through-piece|mic-against-)/;
+
+/** Kits whose drums have no clips; what stands on the deck stays. */
+const bare = [fivePieceOneRack('kit'), largeKit('large')].map(
+  (layout): Layout => ({
+    ...layout,
+    mics: layout.mics.filter(({ mount }) => mount.kind !== 'clip'),
+  }),
+);
+const drums = bare.flatMap((layout) =>
+  layout.pieces.filter(isDrum).map(({ id, name }) => ({ layout, id, name })),
+);
+
+function plannedOn(layout: Layout, drum: string): Required<RingOfMic> {
+  const ring = plannedRing(layout, drum);
+  if (!ring?.planned) throw new Error('expected the ring of a mic that is not placed yet');
+  return { ...ring, planned: ring.planned };
+}
+
+describe('R2: the ring of a drum without a clip', () => {
+  it('is that of the mic it proposes, were it placed', () => {
+    for (const { layout, id } of drums) {
+      const ring = plannedOn(layout, id);
+      const { mic } = ring.planned;
+      expect(layout.mics.map((one) => one.id)).not.toContain(mic.id);
+      const placed = addMic(layout, mic);
+      expect(placed.mics.at(-1)).toEqual(mic);
+      expect(ringOf(placed, mic.id)).toEqual({
+        mic: mic.id,
+        drum: id,
+        reach: ring.reach,
+        arcs: ring.arcs,
+      });
+      expect(clipIn(withPlanned(layout, ring), ring.mic)?.drum.id).toBe(id);
+    }
+  });
+
+  it('proposes what the analysis then says: clear where any place is, with nothing in its way', () => {
+    const analyse = createAnalyst();
+    for (const { layout, id, name } of drums) {
+      const { planned, arcs } = plannedOn(layout, id);
+      const { mic, place } = planned;
+      const report = analyse(addMic(layout, mic));
+      const row = report.clearances.find((one) => one.mic === mic.id);
+      expect(row?.verdict, name).toBe(place.verdict);
+      expect(row?.clearance).toBeCloseTo(place.clearance, 6);
+      const wide = arcs.filter(({ from, to }) => to - from > 2).map(({ verdict }) => verdict);
+      const best = (['clear', 'tight', 'struck'] as const).find((verdict) =>
+        wide.includes(verdict),
+      );
+      expect(place.verdict, name).toBe(best);
+    }
+  });
+
+  it('proposes the nearest clear place: every whole degree nearer to the usual one is not clear, or not free', () => {
+    const analyse = createAnalyst();
+    for (const { layout, id, name } of drums) {
+      const { planned, arcs } = plannedOn(layout, id);
+      if (planned.place.verdict !== 'clear') continue;
+      const from = usualClip(layout, id)?.mount.angle ?? Number.NaN;
+      const off = Math.abs(turnBetween(from, planned.place.angle));
+      const inClear = (angle: number): boolean =>
+        arcs.some((arc) => arc.verdict === 'clear' && arc.from <= angle && angle < arc.to);
+      const nearer = Array.from({ length: 360 }, (_, angle) => angle)
+        .filter((angle) => Math.abs(turnBetween(from, angle)) < off - 0.01)
+        .filter((angle) =>
+          [angle - 0.5, angle, angle + 0.5].every((at) => inClear((at + 360) % 360)),
+        );
+      for (const angle of nearer) {
+        const mic = { ...planned.mic, mount: { ...planned.mic.mount, angle } };
+        const stands = analyse(addMic(layout, mic)).findings.filter(
+          ({ code, about }) => about.includes(mic.id) && IN_THE_WAY.test(code),
+        );
+        expect(stands, `${name} at ${angle}`).not.toEqual([]);
+      }
+    }
+  });
+
+  it('is none for what is no drum, and comes by message as it is at hand', () => {
+    const [layout] = bare;
+    if (!layout) throw new Error('expected a kit');
+    for (const { id } of layout.pieces.filter((piece) => !isDrum(piece))) {
+      expect(plannedRing(layout, id)).toBeNull();
+    }
+    expect(plannedRing(layout, 'gone')).toBeNull();
+    const finder = createFieldFinder();
+    for (const { layout: from, id } of drums.slice(0, 3)) {
+      expect(finder.plannedRing(structuredClone(from), id)).toEqual(plannedRing(from, id));
+    }
+  });
+});
