@@ -41,6 +41,9 @@ const shownAt = (arcs: readonly RimArc[], angle: number): Verdict | undefined =>
 /** Steps of the direct look round the rim, to half a degree. */
 const STEPS = 720;
 
+/** The middles of every fourth step of the ring. */
+const PLACES_LOOKED_AT = Array.from({ length: 192 }, (_, k) => ((4 * k + 0.5) * 360) / 768);
+
 const RANK = { struck: 0, tight: 1, clear: 2 };
 
 describe('rule R1: the rim ring', () => {
@@ -82,6 +85,43 @@ describe('rule R1: the rim ring', () => {
   it('has arcs of all verdicts among these', () => {
     const verdicts = new Set(all.flatMap(({ arcs }) => arcs.map(({ verdict }) => verdict)));
     expect(verdicts).toEqual(new Set(['clear', 'tight', 'struck']));
+  });
+
+  it('never gets clearer anywhere by a larger margin, and is struck where it was', () => {
+    for (const { name, motion, clip, arcs } of all) {
+      const wider = rimRing(motion, { ...clip, margin: clip.margin + 25 });
+      for (const angle of PLACES_LOOKED_AT) {
+        const [before, after] = [shownAt(arcs, angle), shownAt(wider, angle)];
+        if (!before || !after) throw new Error(`${name}: expected a verdict at ${angle}`);
+        expect(RANK[after], `${name} at ${angle}`).toBeLessThanOrEqual(RANK[before]);
+        expect(after === 'struck').toBe(before === 'struck');
+      }
+    }
+  });
+
+  it('never gets less clear anywhere by a piece that is taken away', () => {
+    for (const key of ['five-piece-two-racks', 'large-kit']) {
+      const layout = startingKit(key);
+      const clipped = new Set(layout.mics.map(({ mount }) => mount.kind === 'clip' && mount.drum));
+      const removable = layout.pieces.filter(
+        ({ id, kind }) => !clipped.has(id) && kind !== 'throne',
+      );
+      const before = rings(layout);
+      for (const gone of removable.filter((_, k) => k % 3 === 0)) {
+        const pieces = layout.pieces.filter((piece) => piece !== gone);
+        const motion = motionOf(layout.player, pieces);
+        for (const { name, clip, arcs } of before) {
+          const after = rimRing(motion, clip);
+          for (const angle of PLACES_LOOKED_AT) {
+            const [was, is] = [shownAt(arcs, angle), shownAt(after, angle)];
+            if (!was || !is) throw new Error(`${name}: expected a verdict at ${angle}`);
+            expect(RANK[is], `${name} without ${gone.id} at ${angle}`).toBeGreaterThanOrEqual(
+              RANK[was],
+            );
+          }
+        }
+      }
+    }
   });
 
   it('of a mirrored kit is mirrored', () => {
