@@ -143,6 +143,27 @@ describe('rule Z1: the forbidden zone', () => {
     expect(struckZone(motionOf(layout.player, layout.pieces), high, first.tip).rings).toEqual([]);
   });
 
+  it('forbids no new ground when a piece is taken away, but for the diagonal of a cell', () => {
+    const layout = startingKit('five-piece-two-racks');
+    const motion = motionOf(layout.player, layout.pieces);
+    let asked = 0;
+    for (const placed of buildRig(layout).mics.slice(0, 2)) {
+      const solids = own(placed);
+      const { tip } = placed;
+      for (const gone of layout.pieces.filter(({ kind }) => kind === 'snare' || kind === 'crash')) {
+        const pieces = layout.pieces.filter((piece) => piece !== gone);
+        const { cell, rings } = struckZone(motionOf(layout.player, pieces), solids, tip);
+        for (const spot of spots(rings, 9).filter((at) => inside(rings, at))) {
+          const there = shifted(solids, spot.x - tip.x, spot.y - tip.y);
+          const { clearance } = reachOf(motion, { solids: there });
+          expect(clearance).toBeLessThan(cell * Math.SQRT2 + 1 + TOLERANCE);
+          asked += 1;
+        }
+      }
+    }
+    expect(asked).toBeGreaterThan(100);
+  });
+
   it('of a mirrored kit forbids the mirrored spots', () => {
     const layout = startingKit('five-piece-two-racks');
     const mirrored = mirrorKit(layout);
