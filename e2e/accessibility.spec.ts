@@ -170,3 +170,31 @@ test('the sign-off, the next venue and what it changes are usable by every rule 
   await expect(page.getByRole('heading', { name: 'On the deck' })).toBeVisible();
   await expectUsable(page, 'what changed');
 });
+
+test('every page over a layout, the bin and the reader of codes are usable by every rule @portrait', async ({
+  page,
+}) => {
+  await startLayout(page);
+  const plan = page.url();
+  for (const [name, shown] of [
+    ['history', 'As it is now'],
+    ['hand-over', 'By camera'],
+    ['set-up', 'Check the deck'],
+    ['sheets', 'Paper'],
+  ] as const) {
+    await page.goto(`${plan}/${name}`);
+    await expect(page.getByText(shown, { exact: false }).first()).toBeVisible();
+    const pause = page.getByRole('button', { name: 'Pause' });
+    if (name === 'hand-over') await pause.click();
+    await expectClean(page, name);
+    expect(await smallTargets(page), `targets: ${name}`).toEqual([]);
+  }
+  await page.getByRole('button', { name: 'Plan', exact: true }).click();
+  await closeLayout(page);
+  await page.getByRole('button', { name: 'Bin', exact: true }).click();
+  await expectUsable(page, 'the bin', 'dialog');
+  await page.keyboard.press('Escape');
+  await page.getByRole('button', { name: 'Read codes' }).click();
+  await expect(page.getByRole('alert')).toContainText('camera');
+  await expectUsable(page, 'reading codes', 'dialog');
+});
