@@ -83,3 +83,36 @@ test('a point is named by hand, and the name stays', async ({ page }) => {
   await page.getByLabel('Only named and signed points').check();
   await expect(points(page)).toHaveCount(2);
 });
+
+test('a long name of a layout or a point stays in its place, a longer one is refused @portrait', async ({
+  page,
+}) => {
+  const long = 'Midsummer'.repeat(9).slice(0, 80);
+  await startLayout(page);
+  await renameAndSave(page, long);
+  await expectInside(page, '.title-text', '.bar-title');
+  await openHistory(page);
+  await expectInside(page, '.page-layout', '.bar-title');
+  await page.getByRole('button', { name: 'Name this point' }).click();
+  const dialog = page.getByRole('dialog');
+  await dialog.getByLabel('Name').fill(`${long}s`);
+  await expect(dialog.getByRole('alert')).toHaveText('At most 80 characters; this has 81.');
+  await dialog.getByRole('button', { name: 'Keep the name' }).click();
+  await expect(dialog.getByLabel('Name')).toHaveValue(`${long}s`);
+  await dialog.getByLabel('Name').fill(long);
+  await dialog.getByRole('button', { name: 'Keep the name' }).click();
+  await expect(points(page).first()).toContainText(`“${long}”`);
+  await expect(page.getByText(`Named “${long}”`)).toBeVisible();
+  for (const part of ['[role=status]', '.line-button', '.line-name', '.check']) {
+    await expectInside(page, `.history-points ${part}`, '.history-points');
+  }
+});
+
+/** That nothing of what is shown reaches out of what holds it. */
+async function expectInside(page: Page, what: string, holder: string): Promise<void> {
+  const outer = await page.locator(holder).first().boundingBox();
+  const inner = await page.locator(what).first().boundingBox();
+  if (!outer || !inner) throw new Error(`${what} in ${holder} is to be shown`);
+  expect(inner.x).toBeGreaterThanOrEqual(outer.x);
+  expect(inner.x + inner.width).toBeLessThanOrEqual(outer.x + outer.width + 0.5);
+}

@@ -1,4 +1,6 @@
 import { type ReactNode, useId } from 'react';
+import { tooLong } from '../../fields/TextField.tsx';
+import { MOST_NAME } from './venueForm.ts';
 
 /** Fields that belong together. */
 export function FormPart({
@@ -23,9 +25,11 @@ interface TextProps {
   readonly onType: (text: string) => void;
 }
 
-/** A line of text of the form. */
-export function FormText({ label, value, problem, onType }: TextProps) {
+/** A name of the form; one that is too long is said to be that while it is typed. */
+export function FormText({ label, value, problem: refused, onType }: TextProps) {
   const id = useId();
+  const { length } = value.trim();
+  const problem = length > MOST_NAME ? tooLong(value.trim(), MOST_NAME) : refused;
   return (
     <div className="field">
       <label className="field-label" htmlFor={id}>
@@ -35,7 +39,6 @@ export function FormText({ label, value, problem, onType }: TextProps) {
         id={id}
         className="text-input"
         value={value}
-        maxLength={80}
         onChange={(event) => onType(event.target.value)}
         aria-invalid={problem !== undefined || undefined}
         aria-describedby={problem === undefined ? undefined : `${id}-problem`}

@@ -69,6 +69,7 @@ export function NextVenuePage() {
         <FormText
           label="Name of the venue"
           value={form.venueName}
+          problem={problems['venueName']}
           onType={(venueName) => change({ venueName })}
         />
         <DateField label="Date" value={form.date} onSet={(date) => change({ date })} />

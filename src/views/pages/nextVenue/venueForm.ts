@@ -6,6 +6,7 @@ import { venueSchema } from '../../../layout/venue.ts';
 import type { Edge, NextVenue } from '../../../report/nextVenue.ts';
 import { CELSIUS, COARSE_LENGTH, COUNT, type Measure, PERCENT } from '../../fields/measure.ts';
 import { type Limits, limitsOf, readField } from '../../fields/reading.ts';
+import { tooLong } from '../../fields/TextField.tsx';
 
 /** The numbers of the form, as they are typed. */
 export type NumberKey = 'width' | 'depth' | 'height' | 'temperature' | 'humidity';
@@ -78,11 +79,14 @@ export const formOf = ({ name, venue, deck, cabling, units }: Layout): VenueForm
   stock: Object.fromEntries(cabling.stock.map((row) => [String(row.length), String(row.count)])),
 });
 
+/** As long as a layout's or a venue's name may be. */
+export const MOST_NAME = 80;
+
 export type FormReading =
   | { readonly ok: true; readonly next: NextVenue }
   | { readonly ok: false; readonly problems: Readonly<Record<string, string>> };
 
-/** The form read, or what is wrong with it by field: a number's key, `name`, or `stock:LENGTH`. */
+/** The form read, or what is wrong with it by field: a number's key, `name`, `venueName`, or `stock:LENGTH`. */
 export function readForm(form: VenueForm, layout: Layout, id: Id): FormReading {
   const problems: Record<string, string> = {};
   const read = (
@@ -102,12 +106,15 @@ export function readForm(form: VenueForm, layout: Layout, id: Id): FormReading {
   const number = (key: NumberKey, now: number) =>
     read(key, form.numbers[key], formNumbers[key], now);
   const name = form.name.trim();
-  if (name === '') problems['name'] = 'A name is needed: 1 to 80 characters.';
+  const venueName = form.venueName.trim();
+  if (name === '') problems['name'] = `A name is needed: 1 to ${MOST_NAME} characters.`;
+  if (name.length > MOST_NAME) problems['name'] = tooLong(name, MOST_NAME);
+  if (venueName.length > MOST_NAME) problems['venueName'] = tooLong(venueName, MOST_NAME);
   const next: NextVenue = {
     id,
     name,
     venue: {
-      name: form.venueName.trim(),
+      name: venueName,
       date: form.date,
       temperature: number('temperature', venue.temperature),
       humidity: number('humidity', venue.humidity),

@@ -60,3 +60,13 @@ test('everything that can’t be used is named at its field', () => {
     'width',
   ]);
 });
+
+test('a name over 80 characters is refused, not cut off', () => {
+  const long = 'n'.repeat(81);
+  const reading = readForm({ ...formOf(kit), name: long, venueName: ` ${long} ` }, kit, 'next');
+  const said = 'At most 80 characters; this has 81.';
+  expect(reading).toEqual({ ok: false, problems: { name: said, venueName: said } });
+  const most = 'n'.repeat(80);
+  const kept = readForm({ ...formOf(kit), name: most, venueName: most }, kit, 'next');
+  expect(kept).toMatchObject({ ok: true, next: { name: most, venue: { name: most } } });
+});
