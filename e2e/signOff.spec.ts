@@ -91,16 +91,26 @@ test('a wish becomes a finding, and one tap takes it; undo brings it back @portr
   }
   await expect(page.getByText(/to the spot on the plan/)).toBeVisible();
   await press(page, 'Not yet');
-  await expect(state(page)).toHaveText('Not agreed');
+  await expect(state(page)).toHaveText('Changes asked for');
 
   await page.getByRole('tab', { name: 'Findings' }).click();
   await page.getByText(`The drummer wishes ${name} elsewhere`).click();
   await expect(page.getByText(/“Out of my sight, please”/)).toBeVisible();
   await page.getByRole('button', { name: /^Move it (there|as near)/ }).click();
   await expect(page.getByText(`The drummer wishes ${name} elsewhere`)).toHaveCount(0);
-  await expect(state(page)).toHaveText('Sign-off is stale');
+  // Only what was agreed to is a sign-off, and only a sign-off can be stale.
+  await expect(state(page)).toHaveText('Changed since: ask again');
+  await expect(
+    page.getByText(/Changes asked for by .*, kit changed since: ask again/),
+  ).toBeVisible();
+  await expect(page.getByText(/stale/i)).toHaveCount(0);
   await page.getByRole('button', { name: /^Undo/ }).click();
   await expect(page.getByText(`The drummer wishes ${name} elsewhere`)).toBeVisible();
+
+  await page.getByRole('button', { name: 'Pages', exact: true }).click();
+  await page.getByRole('button', { name: /^History/ }).click();
+  await expect(page.getByText(/^Asked for changes by /).first()).toBeVisible();
+  await expect(page.getByText(/^Signed off by /)).toHaveCount(0);
 });
 
 test('a file whose digest does not match its text opens, says so, and asks about everything', async ({

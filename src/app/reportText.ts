@@ -6,7 +6,7 @@ import { clearancePlace, clearanceWords } from '../views/words/clearanceWords.ts
 import { findingWords } from '../views/words/findingWords.ts';
 import { counted, nameOf } from '../views/words/nameOf.ts';
 import { cableSumWords, runPartWords, runWords } from '../views/words/runWords.ts';
-import { signedByWords, signOffStateWords } from '../views/words/signOffWords.ts';
+import { signOffHeadWords, signOffStateWords } from '../views/words/signOffWords.ts';
 import { type Verdict, verdictWord } from '../views/words/verdictWords.ts';
 
 /** The whole report of a layout for a person to read, line by line. */
@@ -38,7 +38,7 @@ const section = (title: string, lines: readonly string[], none: string): string[
 
 function signOffLines(layout: Layout, { signOff }: Report): string[] {
   if (signOff.kind === 'none') return [];
-  const by = `  ${signOffStateWords[signOff.kind]}: ${signedByWords(signOff.signOff)}`;
+  const by = `  ${signOffHeadWords(signOff)}`;
   if (signOff.kind === 'broken') return [by];
   return [by, ...kitChangeLines(signOff.changes, layout).map((line) => `    ${line}`)];
 }

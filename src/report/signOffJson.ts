@@ -5,7 +5,7 @@ import { micsToAsk, type SignOffState } from './signOffState.ts';
 
 /** How the last sign-off stands to the layout. */
 export interface SignOffJson {
-  /** `none` never signed; `holds` agreed and unchanged; `withheld` not agreed; `stale` changed since; `broken` its digest or text is wrong. */
+  /** `none` never signed; `holds` agreed and unchanged; `withheld` not agreed; `stale` agreed, and changed since; `reworked` not agreed, and changed since; `broken` its digest or text is wrong. */
   readonly state: SignOffState['kind'];
   readonly name: string | null;
   /** By the clock of the tablet that it was signed on. */

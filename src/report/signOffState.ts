@@ -16,16 +16,17 @@ import {
  * How the last sign-off stands to the kit of now:
  * G1 `none`: nothing was signed off;
  * G2 `broken`: its digest is not that of its text, or its text holds no kit. It proves nothing;
- * G3 `stale`: something that was signed is not as it was shown;
+ * G3 `stale`: the drummer agreed, and something is not as it was shown; `reworked`: the drummer did not agree, and something was changed since.
+ *    Only what was agreed to is a sign-off, and only a sign-off can be stale;
  * G4 `holds`: all is as it was shown and the drummer agreed; `withheld`: all is as it was shown and the drummer did not agree.
  */
 export type SignOffState =
   | { readonly kind: 'none' }
   | { readonly kind: 'broken'; readonly signOff: SignOff; readonly why: 'digest' | 'unreadable' }
   | {
-      readonly kind: 'stale' | 'holds' | 'withheld';
+      readonly kind: 'stale' | 'holds' | 'withheld' | 'reworked';
       readonly signOff: SignOff;
-      /** Empty unless it is stale. */
+      /** Empty unless it is stale or reworked. */
       readonly changes: KitChanges;
       /** What was asked to be moved, of the mics that are as they were shown (G6). */
       readonly wishes: readonly MicAnswer[];
@@ -38,6 +39,7 @@ export type SignOffCode =
   | 'lane-move-wished'
   | 'sign-off-stale'
   | 'sign-off-withheld'
+  | 'sign-off-reworked'
   | 'sign-off-broken';
 
 /** A sign-off checked once: its text can be long. */
@@ -61,12 +63,17 @@ export function createSignOffReader(): (layout: Layout, rig: Rig) => SignOffStat
     if (!before.ok) return { kind: 'broken', signOff, why: before.why };
     const changes = compareKits(named(before.kit, layout), { parts: layout, rig });
     return {
-      kind: isUnchanged(changes) ? (signOff.consent ? 'holds' : 'withheld') : 'stale',
+      kind: kindOf(signOff.consent, isUnchanged(changes)),
       signOff,
       changes,
       wishes: wishesIn(signOff, changes),
     };
   };
+}
+
+function kindOf(agreed: boolean, unchanged: boolean): 'holds' | 'stale' | 'withheld' | 'reworked' {
+  if (agreed) return unchanged ? 'holds' : 'stale';
+  return unchanged ? 'withheld' : 'reworked';
 }
 
 /** Names are not signed: those of what is gone come from the answers, as far as it was asked about. */

@@ -22,7 +22,7 @@ export interface LibraryRow extends LibraryMarks {
   readonly mics: number;
   /** A small plan, as `kitOutline.ts` writes it. */
   readonly picture: string;
-  /** When it was signed off last. */
+  /** When it was signed off last; null too when the last one asked did not agree. */
   readonly signedAt: string | null;
   readonly changedAt: number;
   /** Lines of revisions from other tablets that went their own way. */
@@ -97,6 +97,8 @@ export interface HistoryRow {
   readonly name: string;
   /** Who signed it off; null when no new sign-off came with it. */
   readonly signed: string | null;
+  /** Who was asked and did not agree; null when nobody was, or agreed. */
+  readonly withheld: string | null;
   /** `holds`: what is open now; `aside`: the last one of another tablet's line. */
   readonly tip: 'holds' | 'aside' | null;
 }

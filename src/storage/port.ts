@@ -71,7 +71,7 @@ export interface StoredRow extends Marks {
   readonly mics: number;
   /** A small plan, as `kitOutline.ts` writes it. */
   readonly picture: string;
-  /** When it was signed off last, as the sign-off has it. */
+  /** When it was signed off last, as the sign-off has it; null too when the last one asked did not agree. */
   readonly signedAt: string | null;
   readonly changedAt: number;
   readonly revision: number;
@@ -93,6 +93,8 @@ export interface RevisionRow {
   readonly name: string;
   /** Who signed it off; null when no new sign-off came with it. */
   readonly signed: string | null;
+  /** Who was asked and did not agree; null when nobody was, or agreed. */
+  readonly withheld: string | null;
   /** `holds`: the revision that is opened; `aside`: the last one of another line; otherwise null. */
   readonly tip: 'holds' | 'aside' | null;
 }

@@ -14,6 +14,7 @@ import type {
   StoredRow,
 } from './port.ts';
 import { orRefusal } from './refusal.ts';
+import { revisionRow } from './revisionRow.ts';
 import type { Shelf, ShelfTurn } from './shelf.ts';
 import {
   documentOf,
@@ -171,7 +172,14 @@ function reading(
         shelf.read(async (turn) => {
           const head = await turn.head(id);
           const rows = await turn.revisions(id);
-          return head === undefined ? [] : rows.map((one) => revisionRow(head, one));
+          if (head === undefined) return [];
+          const told: RevisionRow[] = [];
+          for (const one of rows) {
+            const document =
+              one.signed === null ? undefined : await turn.document(id, one.revision);
+            told.push(revisionRow(head, one, document));
+          }
+          return told;
         }),
       ),
     loadRevision: (id, revision) =>
@@ -183,12 +191,6 @@ function reading(
         }),
       ),
   };
-}
-
-function revisionRow(head: StoredHead, one: StoredRevision): RevisionRow {
-  const { revision, parent, at, name, signed } = one;
-  const other = head.asides.includes(revision) ? 'aside' : null;
-  return { revision, parent, at, name, signed, tip: head.revision === revision ? 'holds' : other };
 }
 
 function copying(

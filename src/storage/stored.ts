@@ -32,7 +32,7 @@ export interface StoredRevision {
   readonly digest: string;
   /** The name that a hand gave it; empty when none did. */
   readonly name: string;
-  /** Who signed it off; null when no new sign-off came with it. */
+  /** Who answered, with consent or without; null when no new sign-off came with it. */
   readonly signed: string | null;
   /** It was handed to another tablet or came from one: the point where two lines part must stay. */
   readonly shared: boolean;
@@ -74,7 +74,7 @@ export const listedFacts = (layout: Layout) => ({
   pieces: layout.pieces.length,
   mics: layout.mics.length,
   picture: outlineText(kitOutline(layout.pieces)),
-  signedAt: layout.signOffs.at(-1)?.at ?? null,
+  signedAt: layout.signOffs.slice(-1).find(({ consent }) => consent)?.at ?? null,
   signOffs: layout.signOffs.map(({ id }) => id),
 });
 

@@ -77,6 +77,15 @@ describe('the state of a sign-off', () => {
     expect(stateOf(sign(stale)).kind).toBe('holds');
   });
 
+  test('without consent it is never stale: changed since, it asks again about what changed (G3)', () => {
+    const reworked = moveRack(sign(kit, [], false));
+    expect(stateOf(reworked).kind).toBe('reworked');
+    expect(ask(reworked)).toEqual(['mic-rack-1']);
+    const codes = analyse(reworked).findings.map(({ code }) => code);
+    expect(codes).toContain('sign-off-reworked');
+    expect(codes).not.toContain('sign-off-stale');
+  });
+
   test('a piece that moved asks about what it carries; another body about every mic; another name about none', () => {
     const rack = kit.pieces.find(({ id }) => id === 'rack-1');
     if (rack?.kind !== 'rackTom') throw new Error('a rack tom');

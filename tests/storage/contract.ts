@@ -131,14 +131,18 @@ function keepsHistory(set: () => Fixture): void {
     await storage.save(sample('one'), NOTHING_STORED);
     await storage.save({ ...sample('one'), signOffs: [signOff] }, 1);
     await storage.save({ ...sample('one', 'Later'), signOffs: [signOff] }, 2);
+    expect((await storage.list()).rows[0]).toMatchObject({ signedAt: '2026-07-11T18:00:00Z' });
+    const refusal = { ...signOff, id: 'so-2', consent: false };
+    await storage.save({ ...sample('one', 'Asked again'), signOffs: [signOff, refusal] }, 3);
+    expect((await storage.list()).rows[0]).toMatchObject({ signedAt: null });
     expect(await storage.nameRevision('one', 1, 'Before the show')).toEqual({ ok: true });
     expect(await storage.nameRevision('one', 9, 'x')).toEqual({ ok: false, kind: 'missing' });
     expect(await storage.revisions('one')).toMatchObject([
       { name: 'Before the show', signed: null },
-      { name: '', signed: 'Drummer' },
-      { name: '', signed: null },
+      { name: '', signed: 'Drummer', withheld: null },
+      { name: '', signed: null, withheld: null },
+      { name: '', signed: null, withheld: 'Drummer' },
     ]);
-    expect((await storage.list()).rows[0]).toMatchObject({ signedAt: '2026-07-11T18:00:00Z' });
   });
 }
 

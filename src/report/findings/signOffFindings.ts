@@ -4,8 +4,8 @@ import type { Finding } from '../report.ts';
 import type { SignOffCode, SignOffState } from '../signOffState.ts';
 
 /**
- * A wish with its place and how far it is, a sign-off that is stale with how many `mics` and `pieces` changed (`player`: 1 when the player
- * did), one without consent, and one that proves nothing. Before the first sign-off there is nothing to say.
+ * A wish with its place and how far it is, a sign-off that is stale, or an answer without consent whose kit was changed since, with how many `mics`
+ * and `pieces` changed (`player`: 1 when the player did), one without consent, and one that proves nothing. Before the first sign-off there is nothing to say.
  */
 export function signOffFindings(state: SignOffState, rig: Rig): readonly Finding[] {
   switch (state.kind) {
@@ -17,7 +17,8 @@ export function signOffFindings(state: SignOffState, rig: Rig): readonly Finding
       return [plain('sign-off-withheld'), ...wishFindings(state, rig)];
     case 'holds':
       return wishFindings(state, rig);
-    case 'stale': {
+    case 'stale':
+    case 'reworked': {
       const { mics, pieces, player } = state.changes;
       const numbers = {
         mics: mics.length,
@@ -26,7 +27,7 @@ export function signOffFindings(state: SignOffState, rig: Rig): readonly Finding
       };
       const here = [...mics, ...pieces].filter(({ change }) => change !== 'gone');
       const about = here.map(({ id }) => id);
-      return [{ ...plain('sign-off-stale'), about, numbers }, ...wishFindings(state, rig)];
+      return [{ ...plain(`sign-off-${state.kind}`), about, numbers }, ...wishFindings(state, rig)];
     }
   }
 }

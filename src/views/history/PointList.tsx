@@ -18,7 +18,8 @@ export function PointList({ rows, view }: PointListProps) {
   const [onlyKept, setOnlyKept] = useState(false);
   const [most, setMost] = useState(PAGE);
   const wanted = rows.filter(
-    ({ name, signed, tip }) => !onlyKept || name !== '' || signed !== null || tip !== null,
+    ({ name, signed, withheld, tip }) =>
+      !onlyKept || name !== '' || (signed ?? withheld) !== null || tip !== null,
   );
   const shown = wanted.slice(0, most);
   const days = [...new Set(shown.map(({ at }) => dayWords(at)))];

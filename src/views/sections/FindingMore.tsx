@@ -29,7 +29,9 @@ export function FindingMore({ row }: { readonly row: FindingRow }) {
     <div className="line-more">
       {what !== undefined && <p>{what}</p>}
       {place !== undefined && <p className="soft">{capitalised(place)}.</p>}
-      {row.finding?.code === 'sign-off-stale' && <StaleList />}
+      {(row.finding?.code === 'sign-off-stale' || row.finding?.code === 'sign-off-reworked') && (
+        <StaleList />
+      )}
       {text && <p className="next">{text.next}</p>}
       {row.kind === 'mic' && <ClearSpot mic={row.row.mic} />}
       {row.finding && <RemedyOffer finding={row.finding} />}

@@ -9,6 +9,7 @@ const icons: Readonly<Record<SignOffState['kind'], IconName>> = {
   holds: 'check',
   stale: 'alert',
   withheld: 'alert',
+  reworked: 'alert',
   broken: 'alert',
 };
 

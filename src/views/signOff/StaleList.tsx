@@ -4,10 +4,10 @@ import { kitChangeLines } from '../words/changeWords.ts';
 /** Lines that are shown of a kit that was changed all over. */
 const MOST_LINES = 30;
 
-/** What is not as it was signed off, with how far and by how much; nothing while the sign-off is not stale. */
+/** What is not as it was shown to the drummer, with how far and by how much; nothing while nothing was changed. */
 export function StaleList() {
   const { layout, report } = useOpen();
-  if (report.signOff.kind !== 'stale') return null;
+  if (report.signOff.kind !== 'stale' && report.signOff.kind !== 'reworked') return null;
   const lines = kitChangeLines(report.signOff.changes, layout);
   return (
     <ul className="stale-list">

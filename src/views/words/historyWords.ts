@@ -1,11 +1,12 @@
 import type { HistoryRow } from '../../session/library.ts';
 import { clockWords, dayWords } from './timeWords.ts';
 
-/** What kind of point it is: `Signed off by Jo`, `“Sound check”`, `Automatic`. */
-export function pointKindWords({ name, signed, tip }: HistoryRow): string {
+/** What kind of point it is: `Signed off by Jo`, `Asked for changes by Jo`, `“Sound check”`, `Automatic`. */
+export function pointKindWords({ name, signed, withheld, tip }: HistoryRow): string {
   const parts = [
     ...(name === '' ? [] : [`“${name}”`]),
     ...(signed === null ? [] : [`Signed off by ${signed}`]),
+    ...(withheld === null ? [] : [`Asked for changes by ${withheld}`]),
     ...(tip === 'aside' ? ['From another tablet'] : []),
   ];
   return parts.length > 0 ? parts.join(', ') : 'Automatic';

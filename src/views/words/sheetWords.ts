@@ -1,5 +1,6 @@
 import type { Id } from '../../layout/fields.ts';
 import type { Layout } from '../../layout/layout.ts';
+import type { KitChanges } from '../../report/compareKits.ts';
 import type { Report } from '../../report/report.ts';
 import type { SignOffState } from '../../report/signOffState.ts';
 import type { SheetName, SheetWords } from '../../sheet/words.ts';
@@ -14,7 +15,7 @@ import {
   micsTable,
   setUpTable,
 } from './sheetTables.ts';
-import { PROOF, signedByWords, signOffStateWords } from './signOffWords.ts';
+import { PROOF, signOffHeadWords, signOffStateWords } from './signOffWords.ts';
 
 export const SHEET_TITLES: Readonly<Record<SheetName, string>> = {
   placement: 'Placement',
@@ -86,11 +87,18 @@ function checkTexts(layout: Layout, { clearances, signOff }: Report): SheetWords
     tally: `${counted(clearances.length, 'mic')}: ${many('struck')} struck, ${many('tight')} tight, ${many('clear')} clear. Margin ${showLength(layout.margin, layout.units)}. Computed from a model of the player's moves: the player has the last word.`,
     findings: 'Other findings',
     noFindings: 'None.',
-    signOff: `Sign-off: ${signOffStateWords[signOff.kind]}`,
+    signOff: sheetHead(signOff),
     signOffLines: signOffLines(signOff),
     blanks: signOff.kind === 'holds' ? [] : ['Name of the player', 'Date and time', 'Signature'],
   };
 }
+
+/** Only what was agreed to is called a sign-off. */
+const sheetHead = ({ kind }: SignOffState): string => {
+  if (kind === 'withheld') return 'Not signed off: changes asked for';
+  if (kind === 'reworked') return 'Not signed off: changes asked for, kit changed since, ask again';
+  return `Sign-off: ${signOffStateWords[kind]}`;
+};
 
 /** Digits of a digest that are enough to compare by eye. */
 const DIGITS = 12;
@@ -99,7 +107,7 @@ function signOffLines(state: SignOffState): readonly string[] {
   if (state.kind === 'none') return ['The player has not signed on the screen.'];
   const { digest } = state.signOff;
   return [
-    `${signedByWords(state.signOff)}, by the tablet's clock. Digest ${digest.slice(0, DIGITS)}: the first ${DIGITS} digits of the SHA-256 of player, pieces and mics as they were shown.`,
+    `${signOffHeadWords(state)}, by the tablet's clock. Digest ${digest.slice(0, DIGITS)}: the first ${DIGITS} digits of the SHA-256 of player, pieces and mics as they were shown.`,
     stateLine(state),
     PROOF.doesNot,
   ];
@@ -109,21 +117,23 @@ function stateLine(state: Exclude<SignOffState, { readonly kind: 'none' }>): str
   switch (state.kind) {
     case 'broken':
       return 'DAMAGED: the digest is not that of what was stored. It proves nothing; ask the player again.';
-    case 'stale': {
-      const { player, pieces, mics } = state.changes;
-      const changed = [
-        ...(player.length > 0 ? ['the player'] : []),
-        ...(mics.length > 0 ? [counted(mics.length, 'mic')] : []),
-        ...(pieces.length > 0 ? [counted(pieces.length, 'piece')] : []),
-      ];
-      return `STALE: changed since it was signed: ${listed(changed)}. Ask the player again.`;
-    }
+    case 'stale':
+      return `STALE: changed since it was signed: ${changedThings(state.changes)}. Ask the player again.`;
+    case 'reworked':
+      return `NOT SIGNED OFF: the player asked for changes; changed since: ${changedThings(state.changes)}. Ask the player again.`;
     case 'holds':
       return `Holds: agreed to the whole, and player, pieces and mics are as they were shown.${wishLine(state.wishes.length)}`;
     case 'withheld':
-      return `NOT AGREED: player, pieces and mics are as they were shown, and the player did not agree to the whole.${wishLine(state.wishes.length)}`;
+      return `NOT SIGNED OFF: the player asked for changes; player, pieces and mics are still as they were shown.${wishLine(state.wishes.length)}`;
   }
 }
+
+const changedThings = ({ player, pieces, mics }: KitChanges): string =>
+  listed([
+    ...(player.length > 0 ? ['the player'] : []),
+    ...(mics.length > 0 ? [counted(mics.length, 'mic')] : []),
+    ...(pieces.length > 0 ? [counted(pieces.length, 'piece')] : []),
+  ]);
 
 const wishLine = (wishes: number): string =>
   wishes === 0 ? '' : ` ${counted(wishes, 'mic')} wished elsewhere.`;

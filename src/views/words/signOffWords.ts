@@ -23,9 +23,19 @@ export const signOffStateWords: Readonly<Record<SignOffState['kind'], string>> =
   none: 'Not signed off',
   holds: 'Signed off',
   stale: 'Sign-off is stale',
-  withheld: 'Not agreed',
+  withheld: 'Changes asked for',
+  reworked: 'Changed since: ask again',
   broken: 'Sign-off is damaged',
 };
+
+/** The state with who and when, as it is written on paper: `Signed off: Drummer, 2031-05-17 18:30`. */
+export function signOffHeadWords(state: SignOffState): string {
+  if (state.kind === 'none') return signOffStateWords.none;
+  const by = signedByWords(state.signOff);
+  if (state.kind === 'withheld') return `Asked for changes by ${by}`;
+  if (state.kind === 'reworked') return `Asked for changes by ${by}; kit changed since, ask again`;
+  return `${signOffStateWords[state.kind]}: ${by}`;
+}
 
 /** `Drummer, 2031-05-17 18:30`: who, and when by the clock of the tablet that it was signed on. */
 export function signedByWords({ name, at }: Pick<SignOff, 'name' | 'at'>): string {
@@ -65,6 +75,9 @@ const changed = ({ finding: { numbers } }: SignOffSubject): string =>
     ...(numbers['pieces'] ? [counted(numbers['pieces'], 'piece')] : []),
   ]);
 
+const askedName = ({ layout }: SignOffSubject): string =>
+  layout.signOffs.at(-1)?.name ?? 'the drummer';
+
 /** What there is to do about the sign-off, and why. */
 export const signOffSentences: Readonly<
   Record<SignOffCode, (subject: SignOffSubject) => SignOffText>
@@ -94,10 +107,15 @@ export const signOffSentences: Readonly<
     detail: `Since it was signed, ${changed(s)} changed.`,
     next: 'Ask the drummer again: only about the mics that changed.',
   }),
-  'sign-off-withheld': () => ({
-    title: 'The drummer did not agree',
-    detail: 'The last time it was shown, it was not agreed to as a whole.',
+  'sign-off-withheld': (s) => ({
+    title: `Asked for changes by ${askedName(s)}`,
+    detail: 'The last time it was shown, it was not agreed to as a whole. It is not signed off.',
     next: 'Put right what was asked for, then ask again.',
+  }),
+  'sign-off-reworked': (s) => ({
+    title: `Changes asked for by ${askedName(s)}, kit changed since: ask again`,
+    detail: `Since it was shown, ${changed(s)} changed. It is not signed off.`,
+    next: 'Ask the drummer again: only about the mics that changed.',
   }),
   'sign-off-broken': () => ({
     title: 'The sign-off is damaged and proves nothing',

@@ -65,6 +65,7 @@ const everyCode: Readonly<Record<FindingCode, true>> = {
   'stands-move-wished': true,
   'lane-move-wished': true,
   'sign-off-stale': true,
+  'sign-off-reworked': true,
   'sign-off-withheld': true,
   'sign-off-broken': true,
 };

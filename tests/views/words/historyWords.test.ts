@@ -2,7 +2,7 @@ import { expect, it } from 'vitest';
 import { momentWords, pointKindWords, pointWords } from '../../../src/views/words/historyWords.ts';
 
 const row = { revision: 3, at: new Date(2026, 6, 11, 9, 5, 7).getTime() };
-const plain = { ...row, name: '', signed: null, tip: null } as const;
+const plain = { ...row, name: '', signed: null, withheld: null, tip: null } as const;
 
 it('says what kind of point it is', () => {
   expect(pointKindWords(plain)).toBe('Automatic');
@@ -10,6 +10,7 @@ it('says what kind of point it is', () => {
   expect(pointKindWords({ ...plain, name: 'Sound check', signed: 'Drummer' })).toBe(
     '“Sound check”, Signed off by Drummer',
   );
+  expect(pointKindWords({ ...plain, withheld: 'Drummer' })).toBe('Asked for changes by Drummer');
   expect(pointKindWords({ ...plain, tip: 'aside' })).toBe('From another tablet');
 });
 

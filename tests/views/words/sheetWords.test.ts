@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { moveMicTip } from '../../../src/layout/edit/mics.ts';
+import { deleteMic, moveMicTip } from '../../../src/layout/edit/mics.ts';
 import type { Layout } from '../../../src/layout/layout.ts';
 import { readLayout } from '../../../src/layout/read.ts';
 import { createAnalyst } from '../../../src/report/analyse.ts';
@@ -36,6 +36,20 @@ describe('what the check sheet says of the sign-off', () => {
     const { check } = wordsOf(moveMicTip(signed, stand.id, { x: x + 20, y }));
     expect(check.signOffLines.join(' ')).toContain('STALE: changed since it was signed: 1 mic.');
     expect(check.blanks).toContain('Signature');
+  });
+
+  test('without consent it is no sign-off, and one that was changed since is not called stale', () => {
+    const signOffs = signed.signOffs.map((each) => ({ ...each, consent: false }));
+    const refused = { ...signed, signOffs };
+    const before = wordsOf(refused).check;
+    expect(before.signOff).toBe('Not signed off: changes asked for');
+    expect(before.signOffLines[0]).toContain('Asked for changes by Drummer, ');
+    const { check } = wordsOf(deleteMic(refused, refused.mics[0]?.id ?? ''));
+    expect(check.signOff).toContain('kit changed since, ask again');
+    for (const said of [before, check]) {
+      expect([said.signOff, ...said.signOffLines].join(' ')).not.toMatch(/stale|Sign-off:/i);
+      expect(said.blanks).toContain('Signature');
+    }
   });
 
   test('its digest is another one: it is damaged', () => {

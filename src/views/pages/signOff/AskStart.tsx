@@ -14,7 +14,7 @@ export function AskStart() {
   return (
     <>
       <h2>{layout.player.name}, is this all right for you?</h2>
-      {signOff.kind === 'stale' && (
+      {(signOff.kind === 'stale' || signOff.kind === 'reworked') && (
         <div>
           <p>Since {signedByWords(signOff.signOff)} this changed:</p>
           <StaleList />

@@ -26,7 +26,7 @@ export function Consent({ onSigned }: { readonly onSigned: () => void }) {
       return;
     }
     const at = new Date().toISOString().replace(/\.\d+Z$/, 'Z');
-    edit(`Sign-off by ${by}`, (from) =>
+    edit(consent ? `Sign-off by ${by}` : `Changes asked for by ${by}`, (from) =>
       addSignOff(from, { name: by, at, consent, answers, notes: '' }),
     );
     startAgain(null, []);
