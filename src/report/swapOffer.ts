@@ -13,6 +13,7 @@ import type { Standing } from '../rig/standing/standing.ts';
 import { FIRM, tippingOf } from '../rig/tipping.ts';
 import { toDegrees, wrapDegrees } from '../units/angle.ts';
 import type { Degrees, Mm } from '../units/quantity.ts';
+import { type Analyst, createAnalyst } from './analyse.ts';
 import type { Report } from './report.ts';
 
 /** What lifting a drum out takes; null for what is no drum. */
@@ -48,6 +49,7 @@ const SAME: Mm = 0.2;
  *    smallest turn of its base round the mic.
  * Y5 An offer is counted by the engine that counts the swap. It brings the mic no nearer to what moves than it is, unless it
  *    stays clear, and makes nothing else that is wrong with the mic worse; its stand reaches, and does not tip where it was firm.
+ * Y6 The report on the layout with an offer taken has nothing more that must be solved, of anything: no cable loses its way to it.
  * Made when it is asked for: too much work for every frame of a drag.
  */
 export function swapOffers(layout: Layout, report: Report, swap: Swap): readonly SwapOffer[] {
@@ -58,6 +60,8 @@ export function swapOffers(layout: Layout, report: Report, swap: Swap): readonly
     stepsOf: micStepsIn(report.rig, swap.drum),
     motion: motionOf(layout.player, layout.pieces),
     find: createStandingFinder(),
+    analyse: createAnalyst(),
+    stops: stopsOf(report),
   };
   const laidHandsOn = new Set(swap.steps.map(({ about }) => about));
   return layout.mics
@@ -77,6 +81,8 @@ interface Ground {
   readonly stepsOf: ReturnType<typeof micStepsIn>;
   readonly motion: Motion;
   readonly find: ReturnType<typeof createStandingFinder>;
+  readonly analyse: Analyst;
+  readonly stops: ReadonlyMap<string, number>;
 }
 
 function offerFor(mic: Mic, ground: Ground): SwapOffer | undefined {
@@ -87,9 +93,9 @@ function offerFor(mic: Mic, ground: Ground): SwapOffer | undefined {
   for (const { kind, mount } of candidates(before, layout)) {
     const placed = placeMic({ ...mic, mount }, layout);
     const after = ground.stepsOf(placed).length;
-    if (after < own && serves(before, placed, ground)) {
-      return { mic: mic.id, kind, mount, steps: swap.steps.length - own + after };
-    }
+    if (after >= own || !serves(before, placed, ground)) continue;
+    const offer = { mic: mic.id, kind, mount, steps: swap.steps.length - own + after };
+    if (stopsNoMore(offer, ground)) return offer;
   }
   return undefined;
 }
@@ -146,6 +152,22 @@ function serves(before: PlacedMic, after: PlacedMic, ground: Ground): boolean {
   if (!isNoWorse(wrong(report.rig), wrong(withMic(report.rig, after)))) return false;
   const now = report.clearances.find(({ mic }) => mic === after.mic.id)?.clearance ?? 0;
   return reachOf(motion, after).clearance >= Math.min(layout.margin, now) - SAME;
+}
+
+/** Y6 Asked last, of what serves in every other way: it takes a report of its own. */
+function stopsNoMore(offer: SwapOffer, { layout, analyse, stops }: Ground): boolean {
+  const after = stopsOf(analyse(takeSwapOffer(layout, offer)));
+  return [...after].every(([what, count]) => count <= (stops.get(what) ?? 0));
+}
+
+/** How often each kind of what must be solved is told of each thing. What else has a part in it may change. */
+function stopsOf({ findings }: Pick<Report, 'findings'>): ReadonlyMap<string, number> {
+  const counts = new Map<string, number>();
+  for (const { code, about, severity } of findings) {
+    const what = `${code} ${about[0] ?? ''}`;
+    if (severity === 'stop') counts.set(what, (counts.get(what) ?? 0) + 1);
+  }
+  return counts;
 }
 
 function isNoWorse(before: readonly Standing[], after: readonly Standing[]): boolean {

@@ -6,6 +6,7 @@ import { changeMount, moveMicBase } from '../../src/layout/edit/mics.ts';
 import type { Layout } from '../../src/layout/layout.ts';
 import { isDrum } from '../../src/layout/pieces/piece.ts';
 import { createAnalyst } from '../../src/report/analyse.ts';
+import type { Report } from '../../src/report/report.ts';
 import { swapOffers, takeSwapOffer } from '../../src/report/swapOffer.ts';
 
 const analyse = createAnalyst();
@@ -43,6 +44,27 @@ describe('ways of holding a mic that leave fewer things to undo', () => {
           Math.hypot((tip?.x ?? 0) - (tipNow?.x ?? 9), (tip?.y ?? 0) - (tipNow?.y ?? 9)),
         ).toBeLessThan(1);
       }
+    }
+  });
+
+  it.each(STARTING_KITS)('Y6: $name: nothing more must be solved with an offer taken', (kit) => {
+    const layout = kit.make('kit');
+    for (const { id } of layout.pieces.filter(isDrum)) {
+      const { report, offers } = offersFor(layout, id);
+      for (const offer of offers) {
+        expect(stops(report)).toEqual(
+          expect.arrayContaining(stops(analyse(takeSwapOffer(layout, offer)))),
+        );
+      }
+    }
+  });
+
+  it('Y6: where the first boom would leave the snare’s cables no way, that boom is not offered', () => {
+    const { report, offers } = offersFor(large, 'rack-2');
+    expect(stops(report).filter((key) => key.startsWith('run-no-way'))).toEqual([]);
+    for (const offer of offers) {
+      const after = stops(analyse(takeSwapOffer(large, offer)));
+      expect(after.filter((key) => key.startsWith('run-no-way'))).toEqual([]);
     }
   });
 
@@ -85,6 +107,9 @@ describe('ways of holding a mic that leave fewer things to undo', () => {
     expect(moveMicBase(bare, 'mic-snare', { x: 0, y: 0 })).toBe(bare);
   });
 });
+
+const stops = ({ findings }: Report): string[] =>
+  findings.filter(({ severity }) => severity === 'stop').map(({ key }) => key);
 
 /** The cable's way may change with the stand: lengths are not what an offer promises. */
 const isOfCables = (code: string): boolean => /^(run|cable|stock|input|lane)/.test(code);
