@@ -180,13 +180,33 @@ test('the line check is walked through, and a result is kept @portrait', async (
   await page.getByRole('button', { name: 'Pass' }).click();
   await expect(page.getByRole('heading', { name: /^Channel 2:/ })).toBeVisible();
   await page.getByLabel('Note').fill('Buzz');
+  await page.waitForTimeout(500);
   await page.getByRole('button', { name: 'Fail' }).click();
+  await expect(page.getByRole('heading', { name: /^Channel 3:/ })).toBeVisible();
+  await page.waitForTimeout(500);
   await page.getByRole('button', { name: 'Skip' }).click();
   await expect(page.getByText(/1 passed, 1 failed, 1 skipped/)).toBeVisible();
   await expect(page.getByText('✗ failed: Buzz')).toBeVisible();
   await expect(page.getByText(/^Line check by channel: ✓/)).toBeVisible();
   const { text } = await downloaded(page, page.getByRole('button', { name: 'Line check as CSV' }));
   expect(text).toMatch(/,fail,Buzz\r\n/);
+});
+
+test('a double tap on Pass passes one line, and that can be taken back', async ({ page }) => {
+  await openPatch(page, 'Check');
+  await page.getByRole('button', { name: '✓ Pass', exact: true }).dblclick();
+  await expect(page.getByText('Channel 1 ✓ passed', { exact: true })).toBeVisible();
+  await expect(page.getByText(/1 passed, 0 failed, 0 skipped/)).toBeVisible();
+  await expect(page.getByRole('heading', { name: /^Channel 2:/ })).toBeVisible();
+  // The button keeps the focus: a key goes on from line to line.
+  await expect(page.getByRole('button', { name: '✓ Pass', exact: true })).toBeFocused();
+  await page.waitForTimeout(500);
+  await page.keyboard.press('Enter');
+  await expect(page.getByText('Channel 2 ✓ passed', { exact: true })).toBeVisible();
+  await page.getByRole('button', { name: 'Undo: channel 2' }).click();
+  await expect(page.getByRole('heading', { name: /^Channel 2:/ })).toBeVisible();
+  await expect(page.getByText(/1 passed, 0 failed, 0 skipped/)).toBeVisible();
+  await expect(page.getByText('Channel 2 ✓ passed', { exact: true })).toHaveCount(0);
 });
 
 test('what went out and is not back is missing', async ({ page }) => {

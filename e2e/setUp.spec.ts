@@ -21,11 +21,13 @@ test('the kit is placed step by step, and a reload goes on where it was @portrai
 }) => {
   await openSetUp(page);
   await expect(title(page)).toHaveText(/deck/i);
-  await done(page).click();
+  await done(page).dblclick();
   await expect(title(page)).toHaveText(/Throne/);
+  await expect(progress(page)).toHaveText(/^1 of \d+ done$/);
   await expect(lines(page).first()).toHaveText(
     /^Mark its middle: \d+ mm from the left edge, \d+ mm/,
   );
+  await page.waitForTimeout(500);
   await done(page).click();
   await expect(title(page)).toHaveText(/Kick/);
   await expect(lines(page)).toContainText([

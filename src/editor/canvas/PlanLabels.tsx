@@ -55,8 +55,8 @@ export function PlanLabels(props: Props) {
     colours,
   } = props;
   const labels = useMemo(() => {
-    // Where marks have their say, clearances are silent; numbers of steps must not be taken for those of inputs.
-    const numbersRuns = showRuns && marks?.shows !== 'swap';
+    // Where marks have their say, clearances are silent; numbers of steps and channels must not be taken for those of inputs.
+    const numbersRuns = showRuns && !marks;
     const on = { layout, report, selection, showRuns: numbersRuns, kitView, measure: measureText };
     if (marks) return [...lettering(on, markLabels(on, marks)), ...contourLabels(on, floor)];
     return [

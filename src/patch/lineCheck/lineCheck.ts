@@ -80,6 +80,20 @@ export function recordCheck(
   return { ...patch, lineCheck: patch.lineCheck.with(index, result) };
 }
 
+/** Puts back what came of a channel before its last result; undefined: it had not been checked. Pure. */
+export function putBackCheck(
+  patch: PatchSettings,
+  channel: Id,
+  before: CheckResult | undefined,
+): PatchSettings {
+  if (!before) return clearChecks(patch, channel);
+  const index = patch.lineCheck.findIndex((result) => result.channel === channel);
+  if (index < 0) return { ...patch, lineCheck: [...patch.lineCheck, before] };
+  return patch.lineCheck[index] === before
+    ? patch
+    : { ...patch, lineCheck: patch.lineCheck.with(index, before) };
+}
+
 /** Takes one result off; all of them for the next venue with null. */
 export function clearChecks(patch: PatchSettings, channel: Id | null): PatchSettings {
   const lineCheckLeft = patch.lineCheck.filter(

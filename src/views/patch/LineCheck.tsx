@@ -1,35 +1,24 @@
 import { useState } from 'react';
 import type { Id } from '../../layout/fields.ts';
-import type { CheckOutcome } from '../../layout/patch.ts';
+import type { CheckOutcome, CheckResult } from '../../layout/patch.ts';
 import {
   type CheckStep,
   checkSummary,
   clearChecks,
   nextStep,
+  putBackCheck,
   recordCheck,
 } from '../../patch/lineCheck/lineCheck.ts';
 import type { PatchReport } from '../../report/patch.ts';
 import type { PlanMark } from '../../session/patchView.ts';
-import { TextField } from '../fields/TextField.tsx';
 import { usePanel } from '../panel/usePanel.ts';
+import { useOpen } from '../parts/useOpen.ts';
+import { useTapGuard } from '../parts/useTapGuard.ts';
 import { BoxInput } from './BoxInput.tsx';
+import { CheckCard } from './CheckCard.tsx';
+import { CHECK_STATES } from './checkStates.ts';
 import { editPatch } from './usePatch.ts';
 import { usePlanMarks } from './usePlanMarks.ts';
-
-const STATES: Readonly<Record<CheckStep['state'], string>> = {
-  pass: '✓ passed',
-  fail: '✗ failed',
-  skip: 'skipped',
-  open: 'not checked',
-  stale: 'changed since, check again',
-};
-
-const PHANTOM: Readonly<Record<CheckStep['phantom'], string>> = {
-  'leave-on': '48 V is on and belongs there.',
-  'leave-off': 'No 48 V here: leave it off.',
-  'switch-on': 'Mute, then switch 48 V on: this mic needs it.',
-  'switch-off': 'Mute, then switch 48 V off: it does not belong here.',
-};
 
 /** The line check: one input at a time, in the order of the list. */
 export function LineCheck({ patch }: { readonly patch: PatchReport }) {
@@ -38,6 +27,9 @@ export function LineCheck({ patch }: { readonly patch: PatchReport }) {
   usePlanMarks({ shows: 'lineCheck', marks: marksOf(steps) });
   const [chosen, setChosen] = useState<Id | null>(null);
   const step = steps.find(({ row }) => row.id === chosen) ?? nextStep(steps, null);
+  const { lineCheck } = useOpen().layout.patch;
+  const [last, setLast] = useState<Said | null>(null);
+  const counts = useTapGuard(step?.row.id);
   const go = (next: CheckStep | null) => {
     setChosen(next?.row.id ?? null);
     panel.point(null, next ? { kind: 'mic', id: next.row.mic } : null);
@@ -45,9 +37,17 @@ export function LineCheck({ patch }: { readonly patch: PatchReport }) {
   const { pass, fail, skip, open, stale, isGood } = checkSummary(steps);
   const said = (outcome: CheckOutcome, note: string) => {
     if (!step) return;
-    editPatch(`Line check: ${step.row.name}`, (from) => recordCheck(from, step.row, outcome, note));
+    const { row } = step;
+    setLast({ channel: row.id, before: lineCheck.find(({ channel }) => channel === row.id) });
+    editPatch(`Line check: ${row.name}`, (from) => recordCheck(from, row, outcome, note));
     go(after(steps, step));
   };
+  const takeBack = ({ channel, before }: Said) => {
+    editPatch('Take the last result back', (from) => putBackCheck(from, channel, before));
+    go(steps.find(({ row }) => row.id === channel) ?? null);
+    setLast(null);
+  };
+  const lastStep = steps.find(({ row }) => row.id === last?.channel);
   return (
     <>
       <p role="status" className="check-summary">
@@ -55,10 +55,11 @@ export function LineCheck({ patch }: { readonly patch: PatchReport }) {
         {pass} passed, {fail} failed, {skip} skipped, {open + stale} to check
       </p>
       {step ? (
-        <CheckCard key={step.row.id} step={step} onSay={said} />
+        <CheckCard step={step} counts={counts} onSay={said} />
       ) : (
         <p>{steps.length === 0 ? 'No lines yet.' : 'Every line has been checked.'}</p>
       )}
+      <LastSaid step={lastStep} onUndo={() => last && takeBack(last)} />
       <ol className="lines" aria-label="Lines">
         {steps.map((each) => (
           <li key={each.row.id} className={each === step ? 'line shown' : 'line'}>
@@ -67,7 +68,7 @@ export function LineCheck({ patch }: { readonly patch: PatchReport }) {
               <span className="line-text">
                 <span className="line-name">{each.row.name}</span>
                 <span className={`line-note check-${each.state}`}>
-                  {STATES[each.state]}
+                  {CHECK_STATES[each.state]}
                   {each.note === '' ? '' : `: ${each.note}`}
                 </span>
               </span>
@@ -111,37 +112,29 @@ function after(steps: readonly CheckStep[], done: CheckStep): CheckStep | null {
   return nextStep(judged, done.row.id);
 }
 
-interface CheckCardProps {
-  readonly step: CheckStep;
-  readonly onSay: (outcome: CheckOutcome, note: string) => void;
+/** The channel that was judged last, and what had come of it before. */
+interface Said {
+  readonly channel: Id;
+  readonly before: CheckResult | undefined;
 }
 
-function CheckCard({ step, onSay }: CheckCardProps) {
-  const { row, phantom, state } = step;
-  const [note, setNote] = useState(step.note);
+interface LastSaidProps {
+  /** The step that was judged last; undefined when none was, or it is gone. */
+  readonly step: CheckStep | undefined;
+  readonly onUndo: () => void;
+}
+
+/** What was said last, and a way back. It keeps its place while empty: nothing moves under a finger. */
+function LastSaid({ step, onUndo }: LastSaidProps) {
+  const isSaid = step && step.state !== 'open';
   return (
-    <section className="check-card" aria-label={`Check channel ${row.channel}`}>
-      <h3>
-        Channel {row.channel}: {row.name}
-      </h3>
-      <p className="check-where">
-        Box input <BoxInput input={row.input} /> {row.micClass.name}
-      </p>
-      <p>
-        {PHANTOM[phantom]} {state === 'open' ? '' : `Now: ${STATES[state]}.`}
-      </p>
-      <TextField label="Note" value={note} most={200} mayBeEmpty onSet={setNote} />
-      <div className="check-buttons">
-        <button type="button" className="check-big pass" onClick={() => onSay('pass', note)}>
-          ✓ Pass
+    <div className="check-last">
+      <p role="status">{isSaid ? `Channel ${step.row.channel} ${CHECK_STATES[step.state]}` : ''}</p>
+      {isSaid && (
+        <button type="button" onClick={onUndo}>
+          Undo<span className="spoken">: channel {step.row.channel}</span>
         </button>
-        <button type="button" className="check-big fail" onClick={() => onSay('fail', note)}>
-          ✗ Fail
-        </button>
-        <button type="button" className="check-big" onClick={() => onSay('skip', note)}>
-          Skip
-        </button>
-      </div>
-    </section>
+      )}
+    </div>
   );
 }

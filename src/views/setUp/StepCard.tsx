@@ -3,6 +3,7 @@ import type { SetUpStep } from '../../report/placement/steps.ts';
 import { edit } from '../../session/session.ts';
 import { Icon } from '../parts/Icon.tsx';
 import { useOpen } from '../parts/useOpen.ts';
+import { useTapGuard } from '../parts/useTapGuard.ts';
 import { SET_UP_KEY, stageWords, stepWords } from '../words/setUpWords.ts';
 
 interface StepCardProps {
@@ -18,6 +19,7 @@ export function StepCard({ step, mark, place, onGo }: StepCardProps) {
   const { layout, report } = useOpen();
   const { title, lines } = stepWords(step, layout, report);
   const isDone = layout.setUp.done.includes(step.key);
+  const counts = useTapGuard(step.key);
   const tick = (): void => {
     edit(isDone ? `Not done: ${title}` : `Done: ${title}`, (from) =>
       tickStep(from, step.key, !isDone),
@@ -41,7 +43,11 @@ export function StepCard({ step, mark, place, onGo }: StepCardProps) {
         <button type="button" disabled={place.at === 0} onClick={() => onGo(place.at - 1)}>
           <Icon name="back" /> Back
         </button>
-        <button type="button" className={isDone ? 'step-done' : 'primary step-done'} onClick={tick}>
+        <button
+          type="button"
+          className={isDone ? 'step-done' : 'primary step-done'}
+          onClick={(event) => counts(event) && tick()}
+        >
           <Icon name={isDone ? 'undo' : 'check'} /> {isDone ? 'Not done' : 'Done'}
         </button>
         <button

@@ -7,6 +7,7 @@ import {
   clearChecks,
   lineCheck,
   nextStep,
+  putBackCheck,
   recordCheck,
 } from '../../../src/patch/lineCheck/lineCheck.ts';
 import { deepFreeze } from '../../support/deepFreeze.ts';
@@ -78,6 +79,17 @@ describe('results', () => {
     expect(stepOf(passed, row.id)).toMatchObject({ state: 'pass', note: '' });
     expect(clearChecks(passed, row.id)).toEqual(start);
     expect(clearChecks(passed, null)).toEqual(start);
+  });
+
+  it('the one before is put back, or none where there was none', () => {
+    const failed = deepFreeze(recordCheck(start, row, 'fail', 'crackles'));
+    const passed = deepFreeze(recordCheck(failed, row, 'pass'));
+    const [before] = failed.lineCheck;
+    expect(putBackCheck(passed, row.id, before)).toEqual(failed);
+    expect(putBackCheck(passed, row.id, undefined)).toEqual(start);
+    expect(putBackCheck(start, row.id, before)).toEqual(failed);
+    expect(putBackCheck(failed, row.id, before)).toBe(failed);
+    expect(putBackCheck(start, row.id, undefined)).toBe(start);
   });
 
   it('are the same object without effect', () => {
