@@ -64,6 +64,7 @@ test('what is missing from the stock is said in counts and lengths, and in the f
       .getByText(/missing: bring 5 m/)
       .first(),
   ).toBeVisible();
+  await expect(page.getByRole('tab', { name: 'Findings 1 to solve' })).toBeVisible();
   await page.getByRole('tab', { name: 'Findings' }).click();
   await expect(page.getByText(/^\d more of 5 m are needed$/)).toBeVisible();
   await page.getByRole('tab', { name: 'Cables' }).click();

@@ -1,7 +1,7 @@
-import type { KeyboardEvent } from 'react';
+import { type KeyboardEvent, useMemo } from 'react';
 import { useOpen } from '../parts/useOpen.ts';
 import { type SectionId, usePanel } from './usePanel.ts';
-import { verdictCounts } from './worstFirst.ts';
+import { countToSolve } from './worstFirst.ts';
 
 const tabs: readonly { readonly id: SectionId; readonly text: string }[] = [
   { id: 'findings', text: 'Findings' },
@@ -25,7 +25,7 @@ const moves: Readonly<Record<string, (index: number) => number>> = {
 export function PanelTabs() {
   const panel = usePanel();
   const { report } = useOpen();
-  const { struck } = verdictCounts(report);
+  const toSolve = useMemo(() => countToSolve(report), [report]);
   const onKeyDown = (event: KeyboardEvent<HTMLDivElement>) => {
     const from = tabs.findIndex((tab) => tab.id === panel.section);
     const to = tabs[moves[event.key]?.(from) ?? -1];
@@ -49,10 +49,10 @@ export function PanelTabs() {
           onClick={() => panel.goTo(id)}
         >
           {text}
-          {id === 'findings' && struck > 0 && (
+          {id === 'findings' && toSolve > 0 && (
             <span className="tab-count">
-              {struck}
-              <span className="spoken"> struck</span>
+              {toSolve}
+              <span className="spoken"> to solve</span>
             </span>
           )}
         </button>

@@ -22,6 +22,21 @@ type ThingSelection = Extract<Selection, { kind: 'mic' | 'piece' }>;
  * notes, clear mics. Mics of one verdict stand by their clearance, findings in the report's order.
  */
 export function worstFirst(report: Report): readonly FindingRow[] {
+  return linesOf(report)
+    .map((row, index) => ({ row, rank: rankOf(row), size: sizeOf(row), index }))
+    .sort((a, b) => a.rank - b.rank || a.size - b.size || a.index - b.index)
+    .map(({ row }) => row);
+}
+
+/** How many lines of the list must be solved: struck mics, and whatever else stops the show. */
+export const countToSolve = (report: Report): number =>
+  linesOf(report).filter(
+    (line) =>
+      line.finding?.severity === 'stop' || (line.kind === 'mic' && line.row.verdict === 'struck'),
+  ).length;
+
+/** The lines in no order: findings about a mic's room go with its clearance. */
+function linesOf(report: Report): readonly FindingRow[] {
   const aboutMic = new Map<string, Finding>();
   const swung = report.clearances.filter(({ nearest }) => nearest?.movement.kind === 'swing');
   const rows: FindingRow[] = [];
@@ -35,10 +50,7 @@ export function worstFirst(report: Report): readonly FindingRow[] {
     const finding = aboutMic.get(row.mic);
     rows.push({ kind: 'mic', key: finding?.key ?? `mic:${row.mic}`, row, finding });
   }
-  return rows
-    .map((row, index) => ({ row, rank: rankOf(row), size: sizeOf(row), index }))
-    .sort((a, b) => a.rank - b.rank || a.size - b.size || a.index - b.index)
-    .map(({ row }) => row);
+  return rows;
 }
 
 /** Findings that the list shows: thousands of lines would take seconds to open, and nobody reads them. */

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { playerFacts } from '../../../src/report/playerFacts.ts';
 import type { ClearanceRow, Finding, Report } from '../../../src/report/report.ts';
 import {
+  countToSolve,
   inOrder,
   inTheWay,
   listed,
@@ -103,6 +104,20 @@ describe('the findings list', () => {
 
   it('counts the verdicts', () => {
     expect(verdictCounts(report)).toEqual({ clear: 2, tight: 1, struck: 2 });
+  });
+
+  it('counts once each what must be solved: struck mics and whatever else stops the show', () => {
+    expect(countToSolve(report)).toBe(3);
+    const short = Array.from({ length: 5 }, (_, i) => finding('stock-short', 'stop', [`m${i}`]));
+    const unstruck = { ...report, clearances: [row('a', 90, 'clear')] };
+    expect(countToSolve({ ...unstruck, findings: short })).toBe(5);
+    expect(countToSolve({ ...unstruck, findings: [finding('mic-tight', 'warn', ['a'])] })).toBe(0);
+    const [lines, stops] = [worstFirst(report), countToSolve(report)];
+    expect(lines.slice(0, stops).map(({ key }) => key)).toEqual([
+      'mic-struck:d',
+      'mic-struck:b',
+      'run-no-way:a',
+    ]);
   });
 
   it('leads to what it is about, as far as that is still there', () => {
