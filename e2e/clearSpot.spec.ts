@@ -44,10 +44,12 @@ test('a clear spot is shown before it is taken, left without a trace, and taken 
   await expect(offer).toContainText('There is a clear spot', { timeout: 60_000 });
   await expect(offer.locator('tbody tr').first()).toContainText('mm');
   await expect(card(page)).toContainText('Clear');
+  await expect(card(page)).toContainText('If you take it');
   await expect.poll(() => place(page)).not.toBe(before);
   await expect(undo(page)).toHaveAccessibleName('Undo: Margin');
   await offer.getByRole('button', { name: 'Leave it' }).click();
   await expect(offer).toHaveCount(0);
+  await expect(page.getByText('If you take it')).toHaveCount(0);
   await expect.poll(() => place(page)).toBe(before);
   await find(page).click();
   await take(page).click({ timeout: 60_000 });
@@ -89,6 +91,29 @@ test('everything in the way is cleared in one step, with what moved and what is 
   await expect(undo(page)).toHaveAccessibleName('Undo: Clear everything');
   await undo(page).click();
   await expect(tally(page)).toContainText('Tight2');
+});
+
+test('an offered spot has solved nothing yet: the badge counts the layout as it is', async ({
+  page,
+}) => {
+  await startLayout(page);
+  await openMic(page, 'Rack tom');
+  await page.getByLabel('Round the rim', { exact: true }).fill('270');
+  await page.getByLabel('Round the rim', { exact: true }).press('Enter');
+  await page.getByLabel('Inside the rim', { exact: true }).fill('60');
+  await page.getByLabel('Inside the rim', { exact: true }).press('Enter');
+  const toSolve = page.getByRole('tab', { name: 'Findings 1 to solve' });
+  await toSolve.click();
+  await expect(tally(page)).toContainText('Struck1');
+  await page.getByRole('button', { name: /^Clear everything: 1 mic/ }).click();
+  const takeAll = page.getByRole('button', { name: /^Take (it|them all)/ });
+  await expect(takeAll).toBeVisible({ timeout: 80_000 });
+  await expect(page.getByText('If you take it')).toBeVisible();
+  await expect(tally(page)).toContainText('Struck0');
+  await expect(toSolve).toBeVisible();
+  await takeAll.click();
+  await expect(page.getByText('If you take it')).toHaveCount(0);
+  await expect(page.getByRole('tab', { name: 'Findings', exact: true })).toBeVisible();
 });
 
 test('where nothing is within reach it is said, with what to try', async ({ page }) => {

@@ -42,6 +42,8 @@ export interface OpenLayout {
 export interface Gesture {
   readonly label: string;
   readonly before: Layout;
+  /** The report of `before`. */
+  readonly beforeReport: Report;
   /** A change that the app proposes: it stays until it is taken or left, and any other step leaves it. */
   readonly isOffer?: true;
 }
@@ -172,7 +174,8 @@ export function edit(label: string, change: LayoutEdit): void {
 export function beginGesture(label: string): void {
   settle();
   const { open } = session.getState();
-  if (open) session.setState({ gesture: { label, before: open.layout } });
+  if (open)
+    session.setState({ gesture: { label, before: open.layout, beforeReport: open.report } });
 }
 
 /** Shows a change of the layout as it was before the gesture, analysed in a hurry; the next preview replaces it. */
@@ -215,6 +218,11 @@ export function leaveOffer(): void {
 /** The open layout as its user left it: what is only offered is not in it. Null when none is open. */
 export function ownLayout({ open, gesture }: SessionState): Layout | null {
   return gesture?.isOffer ? gesture.before : (open?.layout ?? null);
+}
+
+/** The report of {@link ownLayout}; null when none is open. */
+export function ownReport({ open, gesture }: SessionState): Report | null {
+  return gesture?.isOffer ? gesture.beforeReport : (open?.report ?? null);
 }
 
 const isOffered = (): boolean => session.getState().gesture?.isOffer === true;

@@ -13,6 +13,7 @@ import {
   leaveOffer,
   openLayout,
   ownLayout,
+  ownReport,
   previewGesture,
   redo,
   select,
@@ -109,13 +110,18 @@ describe('an offer', () => {
 
   test('is shown and analysed, but not the user’s own until it is taken; then it is one step', () => {
     const before = layout();
+    const report = session.getState().open?.report;
+    expect(report).toBeDefined();
+    expect(ownReport(session.getState())).toBe(report);
     beginOffer('Clear spot', (l) => changeClip(l, 'mic-rack-1', { angle: 270, reach: 60 }));
     expect(angle()).toBe(270);
     const row = session.getState().open?.report.clearances.find(({ mic }) => mic === 'mic-rack-1');
     expect(row?.verdict).toBe('struck');
     expect(ownLayout(session.getState())).toBe(before);
+    expect(ownReport(session.getState())).toBe(report);
     expect(steps()).toBe(0);
     takeOffer();
+    expect(ownReport(session.getState())).toBe(session.getState().open?.report);
     expect(ownLayout(session.getState())).toBe(layout());
     expect(session.getState().history.past.map(({ label }) => label)).toEqual(['Clear spot']);
     undo();

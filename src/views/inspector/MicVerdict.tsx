@@ -1,6 +1,7 @@
 import type { Id } from '../../layout/fields.ts';
 import { ClearSpot } from '../clearSpot/ClearSpot.tsx';
 import { isClearance } from '../panel/worstFirst.ts';
+import { IfTaken } from '../parts/IfTaken.tsx';
 import { useOpen } from '../parts/useOpen.ts';
 import { VerdictBadge } from '../parts/VerdictMark.tsx';
 import { clearancePlace, clearanceWords } from '../words/clearanceWords.ts';
@@ -17,6 +18,7 @@ export function MicVerdict({ mic }: { readonly mic: Id }) {
   const place = clearancePlace(row, layout);
   return (
     <section className={`verdict-card ${row.verdict}-card`} aria-label="Clearance">
+      <IfTaken />
       <p className="verdict-line">
         <VerdictBadge verdict={row.verdict} />
         <span className="verdict-number">{clearanceNumber(row.clearance, layout.units)}</span>

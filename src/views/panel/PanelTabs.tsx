@@ -1,4 +1,5 @@
 import { type KeyboardEvent, useMemo } from 'react';
+import { useOfferedOver } from '../parts/useOfferedOver.ts';
 import { useOpen } from '../parts/useOpen.ts';
 import { type SectionId, usePanel } from './usePanel.ts';
 import { countToSolve } from './worstFirst.ts';
@@ -25,7 +26,10 @@ const moves: Readonly<Record<string, (index: number) => number>> = {
 export function PanelTabs() {
   const panel = usePanel();
   const { report } = useOpen();
-  const toSolve = useMemo(() => countToSolve(report), [report]);
+  const offered = useOfferedOver();
+  // What is only offered has solved nothing yet.
+  const own = offered ?? report;
+  const toSolve = useMemo(() => countToSolve(own), [own]);
   const onKeyDown = (event: KeyboardEvent<HTMLDivElement>) => {
     const from = tabs.findIndex((tab) => tab.id === panel.section);
     const to = tabs[moves[event.key]?.(from) ?? -1];
@@ -48,7 +52,7 @@ export function PanelTabs() {
           tabIndex={panel.section === id ? 0 : -1}
           onClick={() => panel.goTo(id)}
         >
-          {text}
+          {text}{' '}
           {id === 'findings' && toSolve > 0 && (
             <span className="tab-count">
               {toSolve}

@@ -1,4 +1,5 @@
 import { verdictCounts } from '../panel/worstFirst.ts';
+import { IfTaken } from '../parts/IfTaken.tsx';
 import { useOpen } from '../parts/useOpen.ts';
 import { VerdictMark } from '../parts/VerdictMark.tsx';
 import { type Verdict, verdictWord } from '../words/verdictWords.ts';
@@ -9,14 +10,20 @@ const order: readonly Verdict[] = ['struck', 'tight', 'clear'];
 export function VerdictTally() {
   const counts = verdictCounts(useOpen().report);
   return (
-    <dl className="tally" aria-label="Mics by verdict">
-      {order.map((verdict) => (
-        <div key={verdict} className={counts[verdict] > 0 ? `tally-cell ${verdict}` : 'tally-cell'}>
-          <dt>{verdictWord(verdict)}</dt>
-          <dd>{counts[verdict]}</dd>
-          <VerdictMark verdict={verdict} />
-        </div>
-      ))}
-    </dl>
+    <>
+      <IfTaken />
+      <dl className="tally" aria-label="Mics by verdict">
+        {order.map((verdict) => (
+          <div
+            key={verdict}
+            className={counts[verdict] > 0 ? `tally-cell ${verdict}` : 'tally-cell'}
+          >
+            <dt>{verdictWord(verdict)}</dt>
+            <dd>{counts[verdict]}</dd>
+            <VerdictMark verdict={verdict} />
+          </div>
+        ))}
+      </dl>
+    </>
   );
 }

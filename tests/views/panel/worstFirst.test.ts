@@ -108,7 +108,7 @@ describe('the findings list', () => {
 
   it('counts once each what must be solved: struck mics and whatever else stops the show', () => {
     expect(countToSolve(report)).toBe(3);
-    const short = Array.from({ length: 5 }, (_, i) => finding('stock-short', 'stop', [`m${i}`]));
+    const short = Array.from({ length: 5 }, (_, i) => finding('stock-missing', 'stop', [`m${i}`]));
     const unstruck = { ...report, clearances: [row('a', 90, 'clear')] };
     expect(countToSolve({ ...unstruck, findings: short })).toBe(5);
     expect(countToSolve({ ...unstruck, findings: [finding('mic-tight', 'warn', ['a'])] })).toBe(0);
