@@ -20,6 +20,9 @@ export const verdictWords: Readonly<Record<Verdict, string>> = {
   struck: 'struck',
 };
 
+/** What is written at an arc of a rim ring: what the clip would be there, which is not what any mic is. */
+export const arcText = (verdict: Verdict): string => `rim: ${verdictWords[verdict]}`;
+
 /** What the marks on the plan mean. */
 export const marksText: Readonly<Record<PlanMarks['shows'], string>> = {
   lineCheck:

@@ -4,7 +4,7 @@ import { wholeArcs } from '../rim/arcs.ts';
 import { besideRim, RING_OUT } from '../rim/rimLine.ts';
 import { type KitView, kitToScreen } from '../view/kitView.ts';
 import type { ScreenPoint } from '../view/view.ts';
-import { clearanceText, verdictWords } from '../words.ts';
+import { arcText, clearanceText } from '../words.ts';
 import { formOf, type LabelLook, type Lettering } from './lettering.ts';
 import type { LabelSpot } from './placeLabels.ts';
 import { roundAbout } from './spots.ts';
@@ -36,7 +36,7 @@ export function ringLabels(
     const places = SHARES.map((share) => arc.from + share * wide);
     const middle = at(places[0] ?? arc.from);
     const spots = places.flatMap((angle) => outward(at(angle), middle, kitView, drum));
-    const forms = [formOf(verdictWords[arc.verdict], look, measure)];
+    const forms = [formOf(arcText(arc.verdict), look, measure)];
     const rank = RANK.struck - 0.5;
     return [{ look, wish: { key: `arc ${i}`, at: middle, spots, forms, rank, must: false } }];
   });

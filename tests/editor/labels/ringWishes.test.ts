@@ -27,9 +27,9 @@ const texts = (labels: ReturnType<typeof ringLabels>) =>
   labels.map(({ wish }) => wish.forms[0]?.text);
 
 describe('what is written on a ring', () => {
-  test('close by every long arc says its verdict, outside the drum', () => {
+  test('close by every long arc says that it is of the rim and its verdict, outside the drum', () => {
     const labels = ringLabels(lettered, ring, null);
-    expect(new Set(texts(labels))).toEqual(new Set(['clear', 'tight', 'struck']));
+    expect(new Set(texts(labels))).toEqual(new Set(['rim: clear', 'rim: tight', 'rim: struck']));
     const middle = kitToScreen(near, drum);
     const edge = kitToScreen(near, besideRim(drum, 0, 0));
     const radius = Math.hypot(edge.x - middle.x, edge.y - middle.y);
