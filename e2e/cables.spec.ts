@@ -64,8 +64,9 @@ test('what is missing from the stock is said in counts and lengths, and in the f
       .getByText(/missing: bring 5 m/)
       .first(),
   ).toBeVisible();
-  await expect(page.getByRole('tab', { name: 'Findings 1 to solve' })).toBeVisible();
+  await expect(page.getByRole('tab', { name: 'Findings 2 to solve' })).toBeVisible();
   await page.getByRole('tab', { name: 'Findings' }).click();
+  await expect(page.locator('.panel .line').getByText('Must be solved')).toHaveCount(2);
   await expect(page.getByText(/^\d more of 5 m are needed$/)).toBeVisible();
   await page.getByRole('tab', { name: 'Cables' }).click();
   const count = page.getByRole('textbox', { name: '5 m', exact: true });
@@ -104,8 +105,16 @@ test('the best spots for the box are found, drawn, and taken by one tap @portrai
   await undo(page).click();
   await expect(total(page, 'Cable laid')).toHaveText(`${before.toFixed(1)} m`);
   await page.locator('.choice-option', { hasText: 'Shortest longest run' }).click();
+  const single = await spots(page).locator('.line-note').first().innerText();
+  const promised = Number(/Single ways ([\d.]+) m/.exec(single)?.[1]);
   await spots(page).getByRole('button', { name: 'Take spot A' }).click();
   await expect(spots(page).getByText('Here')).toBeVisible();
+  const taken = page.getByRole('status').filter({ hasText: 'The box stands at spot A' });
+  await expect(taken).toContainText(`Cable laid: ${await total(page, 'Cable laid').innerText()}`);
+  const [laid, extra] = [...(await taken.innerText()).matchAll(/([\d.]+) m/g)].map(([, size]) =>
+    Number(size),
+  );
+  expect(Math.abs((laid ?? 0) - (extra ?? 0) - promised)).toBeLessThan(0.15);
   const { violations } = await new AxeBuilder({ page }).analyze();
   expect(violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)])).toEqual([]);
   await page.getByRole('button', { name: 'Close', exact: true }).click();

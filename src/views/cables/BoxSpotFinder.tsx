@@ -1,4 +1,5 @@
 import { moveBox } from '../../layout/edit/stage.ts';
+import type { Layout } from '../../layout/layout.ts';
 import type { FoundSpot } from '../../report/boxSpots.ts';
 import {
   type BoxSearch,
@@ -12,8 +13,13 @@ import { edit } from '../../session/session.ts';
 import { Choice } from '../fields/Choice.tsx';
 import { useBoxSpots } from '../parts/useBoxSpots.ts';
 import { useOpen } from '../parts/useOpen.ts';
-import { counted } from '../words/nameOf.ts';
-import { spotGainWords, spotNeedWords, spotPlaceWords } from '../words/spotWords.ts';
+import { capitalised, counted } from '../words/nameOf.ts';
+import {
+  spotGainWords,
+  spotNeedWords,
+  spotPlaceWords,
+  spotTakenWords,
+} from '../words/spotWords.ts';
 
 const MEASURES: readonly { readonly value: SpotMeasure; readonly text: string }[] = [
   { value: 'cable', text: 'Least cable' },
@@ -83,9 +89,10 @@ function Found({ search: { spots } }: { readonly search: Extract<BoxSearch, { ki
               <SpotLine key={`${spot.edge} ${spot.along}`} spot={spot} place={place} />
             ))}
           </ul>
+          <Taken best={best} />
           <p className="field-hint">
-            On the plan the larger a dot at the edge, the better the spot. Every run counts on its
-            own shortest way.
+            On the plan the larger a dot at the edge, the better the spot. Single ways: every run on
+            its own shortest way; what the loom adds comes on top.
           </p>
         </>
       )}
@@ -96,13 +103,28 @@ function Found({ search: { spots } }: { readonly search: Extract<BoxSearch, { ki
   );
 }
 
+/** Says that a spot was taken, and what it came to; its place on the screen stays, so that it is read out. */
+function Taken({ best }: { readonly best: readonly FoundSpot[] }) {
+  const { layout, report } = useOpen();
+  const letter = SPOT_LETTERS[best.findIndex((spot) => isBoxAt(layout, spot))];
+  return (
+    <p role="status" className="spot-taken">
+      {letter !== undefined && `${spotTakenWords(letter, report, layout)}.`}
+    </p>
+  );
+}
+
+function isBoxAt(layout: Layout, spot: FoundSpot): boolean {
+  const to = moveBox(layout, spot.box).box;
+  const { box } = layout;
+  return box.x === to.x && box.y === to.y && box.turn === to.turn;
+}
+
 function SpotLine({ spot, place }: { readonly spot: FoundSpot; readonly place: number }) {
   const { layout, report } = useOpen();
   const { by } = useBoxSearch();
-  const { box, units } = layout;
   const letter = SPOT_LETTERS[place] ?? '';
-  const to = moveBox(layout, spot.box).box;
-  const isThere = box.x === to.x && box.y === to.y && box.turn === to.turn;
+  const isThere = isBoxAt(layout, spot);
   return (
     <li className="line spot-line">
       <span className="spot-letter" aria-hidden="true">
@@ -114,8 +136,8 @@ function SpotLine({ spot, place }: { readonly spot: FoundSpot; readonly place: n
           {spotPlaceWords(spot, layout)}
         </span>
         <span className="line-note">
-          {spotNeedWords(spot, layout)}
-          {!isThere && ` · ${spotGainWords(spot, report, { by, units })}`}
+          {capitalised(spotNeedWords(spot, layout))}
+          {!isThere && ` · ${spotGainWords(spot, report, { by, units: layout.units })}`}
         </span>
       </span>
       {isThere ? (

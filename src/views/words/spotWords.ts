@@ -27,11 +27,11 @@ export function spotPlaceWords(
   return `${EDGES[edge]}, ${showLongLength(Math.abs(along), units)} ${along < 0 ? low : high}`;
 }
 
-/** What the cables need there: `74.2 m of cable, longest 6.1 m`. */
+/** What the cables need there, each run on its own shortest way: `single ways 74.2 m, longest 6.1 m`. */
 export function spotNeedWords(spot: FoundSpot, { units }: Pick<Layout, 'units'>): string {
   const long = (length: number): string => showLongLength(length, units);
   const blocked = spot.blocked === 0 ? '' : `; ${spot.blocked} without a free way`;
-  return `${long(spot.cable)} of cable, longest ${long(spot.longest)}${blocked}`;
+  return `single ways ${long(spot.cable)}, longest ${long(spot.longest)}${blocked}`;
 }
 
 /** How that compares with where the box stands, each run on its own shortest way: `4.6 m less than now`. */
@@ -48,4 +48,16 @@ export function spotGainWords(
   const size = showLongLength(Math.abs(change), units);
   if (/^0\.0 /.test(size)) return 'as now';
   return `${size} ${change < 0 ? 'less' : 'more'} than now`;
+}
+
+/** What the spot that the box stands at came to, in the totals' own measure: `The box stands at spot A. Cable laid: 68.9 m, 2.1 m of it by the loom`. */
+export function spotTakenWords(
+  letter: string,
+  { totals }: Pick<Report, 'totals'>,
+  { units }: Pick<Layout, 'units'>,
+): string {
+  const [cable, extra] = [totals.cable, totals.extra].map((length) =>
+    showLongLength(length, units),
+  );
+  return `The box stands at spot ${letter}. Cable laid: ${cable}, ${extra} of it by the loom`;
 }

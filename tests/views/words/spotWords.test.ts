@@ -4,6 +4,7 @@ import {
   spotGainWords,
   spotNeedWords,
   spotPlaceWords,
+  spotTakenWords,
 } from '../../../src/views/words/spotWords.ts';
 import { sample } from './sampleLayout.ts';
 
@@ -27,9 +28,9 @@ it('a spot says where it is, from the player', () => {
 });
 
 it('a spot says what its cables need, and which find no way', () => {
-  expect(spotNeedWords(spot, sample)).toBe('40.0 m of cable, longest 6.0 m');
+  expect(spotNeedWords(spot, sample)).toBe('single ways 40.0 m, longest 6.0 m');
   expect(spotNeedWords({ ...spot, blocked: 2 }, { units: 'in' })).toBe(
-    '131.2 ft of cable, longest 19.7 ft; 2 without a free way',
+    'single ways 131.2 ft, longest 19.7 ft; 2 without a free way',
   );
 });
 
@@ -42,5 +43,12 @@ it('a spot is compared with now by what it was chosen for', () => {
   );
   expect(spotGainWords({ ...spot, longest: 37_000 }, now, { by: 'longest', units: 'mm' })).toBe(
     '1.0 m more than now',
+  );
+});
+
+it('a spot that is taken says its cable as the totals do', () => {
+  const totals = { cable: 68_900, longest: 9000, extra: 2100, stock: [] };
+  expect(spotTakenWords('A', { totals }, { units: 'mm' })).toBe(
+    'The box stands at spot A. Cable laid: 68.9 m, 2.1 m of it by the loom',
   );
 });
