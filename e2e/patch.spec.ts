@@ -209,12 +209,21 @@ test('a double tap on Pass passes one line, and that can be taken back', async (
   await expect(page.getByText('Channel 2 ✓ passed', { exact: true })).toHaveCount(0);
 });
 
-test('what went out and is not back is missing', async ({ page }) => {
+test('what went out is out, then still out, and missing once the strike is over', async ({
+  page,
+}) => {
   await openPatch(page, 'Pull');
   await expect(page.getByText('Nothing has gone out yet.')).toBeVisible();
   await page.getByRole('button', { name: 'All out' }).click();
-  await expect(page.getByText(/^Not back yet:/)).toBeVisible();
+  await expect(page.getByText(/^Out: \d+ things/)).toBeVisible();
+  await expect(page.getByText(/missing/)).toHaveCount(0);
   const ins = page.getByRole('button', { name: /^All in/ });
+  await ins.first().click();
+  await expect(page.getByText(/^Still out: \d+ things/)).toBeVisible();
+  await expect(page.getByText(/\d missing/)).toHaveCount(0);
+  await page.getByRole('button', { name: 'Strike is over' }).click();
+  await expect(page.getByText(/^Missing: \d+ things/)).toBeVisible();
+  await page.getByRole('button', { name: 'Strike is over' }).click();
   const count = await ins.count();
   for (let left = count; left > 0; left -= 1) await ins.first().click();
   await expect(page.getByText('Everything that went out is back.')).toBeVisible();

@@ -35,7 +35,7 @@ export const pullTable = (
   strike: readonly StrikeLine[],
   layout: Pick<Layout, 'ownClasses' | 'units'>,
 ): Table => ({
-  header: ['What', 'Which', 'Needed', 'Spare', 'Total', 'Out', 'Back', 'Missing'],
+  header: ['What', 'Which', 'Needed', 'Spare', 'Total', 'Out', 'Back', 'Not back'],
   rows: strike.map((line) => {
     const { kind, total, out, back, missing } = line;
     const { needed, spare } = list.find((each) => isSameItem(each, line)) ?? NOT_LISTED;

@@ -48,6 +48,19 @@ export function strikeList(
 export const stillMissing = (lines: readonly StrikeLine[]): readonly StrikeLine[] =>
   lines.filter(({ missing }) => missing > 0);
 
+/** How what is not back is to be taken: it is out where it belongs, on its way, or to be looked for. */
+export type Awaited = 'out' | 'stillOut' | 'missing';
+
+/** Q3 Nothing is called missing before anything has come back; after that what came back short is, and all of it once the strike is over. */
+export function awaited(line: StrikeLine, lines: readonly StrikeLine[], isOver: boolean): Awaited {
+  if (isOver || line.back > 0) return 'missing';
+  return hasStrikeBegun(lines) ? 'stillOut' : 'out';
+}
+
+/** Whether anything has come back. */
+export const hasStrikeBegun = (lines: readonly StrikeLine[]): boolean =>
+  lines.some(({ back }) => back > 0);
+
 /** Edits of ticks: pure, and the same object when they have no effect. Counts are whole numbers from 0. */
 
 /** Says how many of a sort are out on the stage or back in the case. */

@@ -1,7 +1,11 @@
+import { useState } from 'react';
 import type { Layout } from '../../layout/layout.ts';
 import { pullWords } from '../../patch/csv/pullTable.ts';
 import {
+  type Awaited,
+  awaited,
   clearTicks,
+  hasStrikeBegun,
   type StrikeLine,
   setTick,
   stillMissing,
@@ -20,12 +24,15 @@ const NAMED_AT_MOST = 6;
 export function PullListView({ patch }: { readonly patch: PatchReport }) {
   const { layout } = useOpen();
   const missing = stillMissing(patch.strike);
+  const [saidOver, setSaidOver] = useState(false);
+  const hasBegun = hasStrikeBegun(patch.strike);
+  const isOver = saidOver && hasBegun;
   const isOut = patch.strike.some(({ out }) => out > 0);
   return (
     <>
-      <p role="status" className={missing.length > 0 ? 'struck' : 'soft'}>
+      <p role="status" className={missing.length > 0 && isOver ? 'struck' : 'soft'}>
         {missing.length > 0
-          ? `Not back yet: ${missingWords(missing, layout)}.`
+          ? `${isOver ? 'Missing' : hasBegun ? 'Still out' : 'Out'}: ${missingWords(missing, layout)}.`
           : isOut
             ? 'Everything that went out is back.'
             : 'Nothing has gone out yet.'}
@@ -44,12 +51,21 @@ export function PullListView({ patch }: { readonly patch: PatchReport }) {
         >
           Clear ticks
         </button>
+        <button
+          type="button"
+          aria-pressed={isOver}
+          disabled={!hasBegun}
+          onClick={() => setSaidOver(!isOver)}
+        >
+          Strike is over
+        </button>
       </div>
       <ul className="lines" aria-label="Pull list">
         {patch.strike.map((line) => (
           <PullLineView
             key={`${line.kind} ${line.which}`}
             line={line}
+            as={awaited(line, patch.strike, isOver)}
             spare={
               patch.pull.find(({ kind, which }) => kind === line.kind && which === line.which)
                 ?.spare ?? 0
@@ -71,7 +87,13 @@ function missingWords(missing: readonly StrikeLine[], layout: Layout): string {
   return `${counted(things, 'thing')} of ${missing.length} sorts, marked in the list`;
 }
 
-function PullLineView({ line, spare }: { readonly line: StrikeLine; readonly spare: number }) {
+interface PullLineProps {
+  readonly line: StrikeLine;
+  readonly as: Awaited;
+  readonly spare: number;
+}
+
+function PullLineView({ line, as, spare }: PullLineProps) {
   const { layout } = useOpen();
   const { total, out, back, missing } = line;
   const name = pullWords(line, layout);
@@ -86,7 +108,8 @@ function PullLineView({ line, spare }: { readonly line: StrikeLine; readonly spa
         <span className="line-note">
           {spare > 0 ? `${spare} spare; ` : ''}
           {out} out, {back} back
-          {missing > 0 && <span className="struck">, {missing} missing</span>}
+          {missing > 0 && as === 'stillOut' && `, ${missing} still out`}
+          {missing > 0 && as === 'missing' && <span className="struck">, {missing} missing</span>}
         </span>
       </span>
       <span className="buttons">

@@ -28,7 +28,7 @@ describe('the pull list as CSV', () => {
       'Total',
       'Out',
       'Back',
-      'Missing',
+      'Not back',
     ]);
     expect(records).toContainEqual(['Mic', 'Side-address condenser', '2', '1', '3', '3', '0', '3']);
     expect(records).toContainEqual(['Stand', 'Tall tripod boom', '2', '1', '3', '3', '0', '3']);

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { DEFAULT_PATCH, type PatchSettings, type PullItem } from '../../../src/layout/patch.ts';
 import { pullList } from '../../../src/patch/pull/pullList.ts';
 import {
+  awaited,
   clearTicks,
   setTick,
   stillMissing,
@@ -51,6 +52,19 @@ describe('strike', () => {
       ({ kind, which }) => kind === pencil.kind && which === pencil.which,
     );
     expect(line).toEqual({ ...pencil, total: 0, out: 4, back: 0, toTake: 0, missing: 4, over: 0 });
+  });
+
+  it('Q3: nothing is missing before anything is back, then what came back short, all once it is over', () => {
+    const words = (patch: PatchSettings, isOver: boolean) => {
+      const lines = strikeList(list, patch.ticks);
+      return lines.map((line) => [line.which, awaited(line, lines, isOver)] as const);
+    };
+    expect(new Set(words(allOut, false).map(([, word]) => word))).toEqual(new Set(['out']));
+    const short = setTick(allOut, pencil, { back: 2 });
+    for (const [which, word] of words(short, false)) {
+      expect(word).toBe(which === pencil.which ? 'missing' : 'stillOut');
+    }
+    expect(new Set(words(short, true).map(([, word]) => word))).toEqual(new Set(['missing']));
   });
 
   it('Q2: one more of one sort does not make up for another', () => {
