@@ -89,7 +89,7 @@ test('a wish becomes a finding, and one tap takes it; undo brings it back @portr
   while (!(await page.getByRole('button', { name: 'Not yet' }).isVisible())) {
     await press(page, 'Fine');
   }
-  await expect(page.getByText(/to the spot on the plan/)).toBeVisible();
+  await expect(page.getByText(/to the spot on the plan, \d+ mm from where it is/)).toBeVisible();
   await press(page, 'Not yet');
   await expect(state(page)).toHaveText('Changes asked for');
 
@@ -104,6 +104,9 @@ test('a wish becomes a finding, and one tap takes it; undo brings it back @portr
     page.getByText(/Changes asked for by .*, kit changed since: ask again/),
   ).toBeVisible();
   await expect(page.getByText(/stale/i)).toHaveCount(0);
+  await state(page).click();
+  await expect(page.locator('.sign-side')).toContainText(/Overhead.*: moved as you asked/);
+  await page.goBack();
   await page.getByRole('button', { name: /^Undo/ }).click();
   await expect(page.getByText(`The drummer wishes ${name} elsewhere`)).toBeVisible();
 
@@ -132,4 +135,30 @@ test('a file whose digest does not match its text opens, says so, and asks about
   await press(page, 'All fine');
   await press(page, 'I agree');
   await expect(page.getByRole('heading', { name: 'Signed off', level: 2 })).toBeVisible();
+});
+
+test('a mic that would be struck is named before anyone agrees, and looking at it leads @portrait', async ({
+  page,
+}) => {
+  await startLayout(page);
+  const file = await downloaded(page, page.getByRole('button', { name: 'Export' }));
+  const layout = JSON.parse(file.text);
+  const snare = layout.pieces.find((piece: { id: string }) => piece.id === 'snare');
+  const mic = layout.mics.find((one: { mount: { kind: string } }) => one.mount.kind === 'stand');
+  mic.name = 'Low mic';
+  mic.mount.tip = { x: snare.x, y: snare.y, z: snare.z + 60 };
+  await press(page, 'Layouts');
+  await importText(page, 'struck.json', JSON.stringify({ ...layout, name: 'With a strike' }));
+  await page.locator('.layout-name').getByText('With a strike').click();
+  const warning = page
+    .locator('.sign-side')
+    .getByText(/^1 mic would be struck: look at it first\. Low mic/);
+  await state(page).click();
+  await expect(warning).toBeVisible();
+  await expect(page.locator('.sign-answers .primary')).toHaveText('One by one');
+  await page.getByRole('button', { name: 'One by one' }).click();
+  await expect(page.locator('.sign-side h2')).toContainText('Low mic');
+  await press(page, 'Back');
+  await press(page, 'All fine');
+  await expect(page.getByRole('button', { name: 'I agree' })).toBeVisible();
 });

@@ -4,7 +4,7 @@ import type { Finding } from '../report/report.ts';
 import { toDeck } from '../rig/deckFrame.ts';
 import type { Selection } from '../session/selection.ts';
 import { type OpenLayout, useSession } from '../session/session.ts';
-import { keyOf, questionAt, say, useSigning } from '../session/signing.ts';
+import { keyOf, questionAt, type Signing, say, useSigning } from '../session/signing.ts';
 import { PlanStage } from './canvas/PlanStage.tsx';
 import type { Furniture } from './labels/reserved.ts';
 import { palettes } from './palette.ts';
@@ -79,6 +79,7 @@ function Shown({ open, size }: { readonly open: OpenLayout; readonly size: Scree
         furniture={BARE}
         marks={null}
         finding={isPointing ? wished(mic, said.wish) : undefined}
+        wishes={asking.step.at === 'consent' ? allWished(asking) : []}
       />
       {isPointing && (
         <button
@@ -97,6 +98,13 @@ function Shown({ open, size }: { readonly open: OpenLayout; readonly size: Scree
     </>
   );
 }
+
+/** The marks of all wished spots, for the summary. */
+const allWished = ({ asked, said }: Signing): readonly Finding[] =>
+  asked.flatMap((mic) => {
+    const answer = said[keyOf({ about: 'mic', mic })];
+    return (answer?.answer === 'move' && wished(mic, answer.wish)) || [];
+  });
 
 /** The mark of the wished spot. */
 function wished(

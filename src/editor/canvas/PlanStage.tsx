@@ -49,6 +49,8 @@ interface Props {
   readonly covered: readonly Box[];
   readonly furniture: Furniture;
   readonly finding: Finding | undefined;
+  /** Spots that the drummer wished mics at, marked all at once. */
+  readonly wishes?: readonly Finding[];
   readonly marks: PlanMarks | null;
 }
 
@@ -97,12 +99,16 @@ export function PlanStage(props: Props) {
         />
         <BoxDigits layout={layout} view={view} colours={colours} />
         <Handles handles={props.handles} colours={colours} />
-        {finding?.place && (
-          <FindingMark
-            finding={finding.key}
-            at={kitToScreen(kitView, finding.place)}
-            colours={colours}
-          />
+        {[...(finding ? [finding] : []), ...(props.wishes ?? [])].map(
+          ({ key, place }) =>
+            place && (
+              <FindingMark
+                key={key === finding?.key ? 'finding' : key}
+                finding={key}
+                at={kitToScreen(kitView, place)}
+                colours={colours}
+              />
+            ),
         )}
       </Layer>
     </Stage>

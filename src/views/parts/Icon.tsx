@@ -11,7 +11,7 @@ const paths = {
   copy: 'M9 9h11v11H9zM15 9V4H4v11h5',
   mirror: 'M12 3v18M9 7L3 17h6zM15 7l6 10h-6z',
   bin: 'M4 7h16M9 7V4h6v3M6 7l1 13h10l1-13M10 11v5M14 11v5',
-  sign: 'M3 16c4-9 6-12 7-9s-4 10-1 9 3-6 5-5-1 5 2 4 2-2 5-2M4 21h16',
+  ask: 'M4 4h16v12H11l-5 5v-5H4zM8 8.5h8M8 12h5',
   pen: 'M4 20l1-5L16 4l4 4L9 19zM13 7l4 4',
   save: 'M12 4v11M7 11l5 5 5-5M4 20h16',
   load: 'M12 16V5M7 9l5-5 5 5M4 20h16',

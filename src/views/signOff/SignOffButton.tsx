@@ -2,10 +2,10 @@ import type { SignOffState } from '../../report/signOffState.ts';
 import { showPage } from '../../session/session.ts';
 import { Icon, type IconName } from '../parts/Icon.tsx';
 import { useOpen } from '../parts/useOpen.ts';
-import { signOffStateWords } from '../words/signOffWords.ts';
+import { signOffShortWords, signOffStateWords } from '../words/signOffWords.ts';
 
 const icons: Readonly<Record<SignOffState['kind'], IconName>> = {
-  none: 'sign',
+  none: 'ask',
   holds: 'check',
   stale: 'alert',
   withheld: 'alert',
@@ -21,6 +21,7 @@ export function SignOffButton() {
       type="button"
       className="sign-only sign-off-button"
       data-sign-off={kind}
+      data-short={signOffShortWords[kind]}
       onClick={() => showPage('sign-off')}
     >
       <Icon name={icons[kind]} />

@@ -1,9 +1,10 @@
+import type { Id } from '../../layout/fields.ts';
 import type { Layout } from '../../layout/layout.ts';
 import type { SignOff } from '../../layout/signOff.ts';
-import type { Finding } from '../../report/report.ts';
+import type { Finding, Report } from '../../report/report.ts';
 import type { SignOffCode, SignOffState } from '../../report/signOffState.ts';
 import { showLength } from '../../units/lengthText.ts';
-import { counted, listed } from './nameOf.ts';
+import { capitalised, counted, listed, nameOf } from './nameOf.ts';
 
 /** What the sentence of a finding about the sign-off is made from. */
 interface SignOffSubject {
@@ -28,6 +29,16 @@ export const signOffStateWords: Readonly<Record<SignOffState['kind'], string>> =
   broken: 'Sign-off is damaged',
 };
 
+/** The state in one or two words, where room is short. */
+export const signOffShortWords: Readonly<Record<SignOffState['kind'], string>> = {
+  none: 'Sign off',
+  holds: 'Signed',
+  stale: 'Stale',
+  withheld: 'Changes',
+  reworked: 'Ask again',
+  broken: 'Damaged',
+};
+
 /** The state with who and when, as it is written on paper: `Signed off: Drummer, 2031-05-17 18:30`. */
 export function signOffHeadWords(state: SignOffState): string {
   if (state.kind === 'none') return signOffStateWords.none;
@@ -43,6 +54,48 @@ export function signedByWords({ name, at }: Pick<SignOff, 'name' | 'at'>): strin
   const two = (value: number): string => String(value).padStart(2, '0');
   const day = `${time.getFullYear()}-${two(time.getMonth() + 1)}-${two(time.getDate())}`;
   return `${name}, ${day} ${two(time.getHours())}:${two(time.getMinutes())}`;
+}
+
+/** What would go wrong with mics as they stand, before anyone agrees to it: `1 mic would be struck: look at it first. Snare mic`. */
+export function strikeWarnings(
+  rows: Report['clearances'],
+  layout: Layout,
+): readonly { readonly verdict: 'struck' | 'tight'; readonly text: string }[] {
+  return (['struck', 'tight'] as const).flatMap((verdict) => {
+    const mics = rows.filter((row) => row.verdict === verdict).map(({ mic }) => mic);
+    if (mics.length === 0) return [];
+    const would =
+      verdict === 'struck' ? 'would be struck' : `${mics.length === 1 ? 'is' : 'are'} tight`;
+    const them = mics.length === 1 ? 'it' : 'them';
+    const names = listed(mics.map((mic) => nameOf(layout, mic)));
+    return [
+      {
+        verdict,
+        text: `${counted(mics.length, 'mic')} ${would}: look at ${them} first. ${capitalised(names)}`,
+      },
+    ];
+  });
+}
+
+/** A spot is taken as it was asked for within this, mm: nobody points more exactly. */
+const AS_ASKED = 10;
+
+/** What became of a wish of the last time, told to the one who wished: `moved as you asked`; null when nothing was wished of the mic. */
+export function wishKeptWords(
+  mic: Id,
+  layout: Layout,
+  { rig }: Pick<Report, 'rig'>,
+): string | null {
+  const said = layout.signOffs
+    .at(-1)
+    ?.answers.find((answer) => answer.about === 'mic' && answer.mic === mic);
+  const tip = rig.mics.find((placed) => placed.mic.id === mic)?.tip;
+  if (said?.about !== 'mic' || said.answer !== 'move' || !tip) return null;
+  if (!said.wish) return 'you asked for a change here';
+  const off = Math.hypot(said.wish.x - tip.x, said.wish.y - tip.y);
+  return off <= AS_ASKED
+    ? 'moved as you asked'
+    : `you asked for another spot; it is ${showLength(off, layout.units)} from that spot now`;
 }
 
 /** What is asked about besides the mics. */

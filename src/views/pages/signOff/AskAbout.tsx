@@ -14,6 +14,7 @@ import { useOpen } from '../../parts/useOpen.ts';
 import { VerdictMark } from '../../parts/VerdictMark.tsx';
 import { clearanceWords } from '../../words/clearanceWords.ts';
 import { capitalised, nameOf } from '../../words/nameOf.ts';
+import { wishKeptWords } from '../../words/signOffWords.ts';
 import { WishSpot } from './WishSpot.tsx';
 
 const scenes = {
@@ -107,10 +108,14 @@ function About({ question }: { readonly question: Question }) {
   if (question.about !== 'mic') return <p>{scenes[question.about].text}</p>;
   const row = report.clearances.find(({ mic }) => mic === question.mic);
   if (!row) return null;
+  const kept = wishKeptWords(question.mic, layout, report);
   return (
-    <p className="sign-verdict">
-      <VerdictMark verdict={row.verdict} />
-      <span>{capitalised(clearanceWords(row, layout))}</span>
-    </p>
+    <>
+      {kept !== null && <p>{capitalised(kept)}.</p>}
+      <p className="sign-verdict">
+        <VerdictMark verdict={row.verdict} />
+        <span>{capitalised(clearanceWords(row, layout))}</span>
+      </p>
+    </>
   );
 }

@@ -1,15 +1,21 @@
 import { goTo, sayAllFine, stepBeside, useSigning } from '../../../session/signing.ts';
 import { Icon } from '../../parts/Icon.tsx';
 import { useOpen } from '../../parts/useOpen.ts';
+import { VerdictMark } from '../../parts/VerdictMark.tsx';
 import { StaleList } from '../../signOff/StaleList.tsx';
-import { counted } from '../../words/nameOf.ts';
-import { signedByWords } from '../../words/signOffWords.ts';
+import { capitalised, counted, nameOf } from '../../words/nameOf.ts';
+import { signedByWords, strikeWarnings, wishKeptWords } from '../../words/signOffWords.ts';
 
 /** What will be asked, and the short way for someone who has seen enough. */
 export function AskStart() {
   const { layout, report } = useOpen();
   const asking = useSigning();
   const { signOff } = report;
+  const warnings = strikeWarnings(
+    report.clearances.filter(({ mic }) => asking.asked.includes(mic)),
+    layout,
+  );
+  const looksFirst = warnings.length > 0;
   const mics = counted(asking.asked.length, 'mic');
   return (
     <>
@@ -26,18 +32,59 @@ export function AskStart() {
           everything is asked again. It is kept in the file.
         </p>
       )}
+      <WishesKept />
+      {warnings.map(({ verdict, text }) => (
+        <p key={verdict} className="sign-verdict">
+          <VerdictMark verdict={verdict} />
+          <strong>{text}</strong>
+        </p>
+      ))}
       <p>
         You see the kit from your seat. Look at {mics} one by one, then the stands and the way out;
         or say at once that all is fine.
       </p>
       <div className="sign-answers">
-        <button type="button" className="sign-answer primary" onClick={sayAllFine}>
+        {looksFirst && <OneByOne leads />}
+        <button
+          type="button"
+          className={looksFirst ? 'sign-answer' : 'sign-answer primary'}
+          onClick={sayAllFine}
+        >
           <Icon name="check" /> All fine
         </button>
-        <button type="button" className="sign-answer" onClick={() => goTo(stepBeside(asking, 1))}>
-          <Icon name="forward" /> One by one
-        </button>
+        {!looksFirst && <OneByOne leads={false} />}
       </div>
     </>
+  );
+}
+
+function OneByOne({ leads }: { readonly leads: boolean }) {
+  const asking = useSigning();
+  return (
+    <button
+      type="button"
+      className={leads ? 'sign-answer primary' : 'sign-answer'}
+      onClick={() => goTo(stepBeside(asking, 1))}
+    >
+      <Icon name="forward" /> One by one
+    </button>
+  );
+}
+
+/** Which of the mics that are asked about were wished elsewhere the last time, and what became of it. */
+function WishesKept() {
+  const { layout, report } = useOpen();
+  const { asked } = useSigning();
+  const lines = asked.flatMap((mic) => {
+    const kept = wishKeptWords(mic, layout, report);
+    return kept === null ? [] : [`${capitalised(nameOf(layout, mic))}: ${kept}`];
+  });
+  if (lines.length === 0) return null;
+  return (
+    <ul className="stale-list">
+      {lines.map((line) => (
+        <li key={line}>{line}</li>
+      ))}
+    </ul>
   );
 }

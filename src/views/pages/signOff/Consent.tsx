@@ -3,6 +3,7 @@ import { addSignOff } from '../../../layout/edit/signOffs.ts';
 import type { Answer } from '../../../layout/signOff.ts';
 import { edit, showPage } from '../../../session/session.ts';
 import { answersOf, goTo, startAgain, useSigning } from '../../../session/signing.ts';
+import { showLength } from '../../../units/lengthText.ts';
 import { Icon } from '../../parts/Icon.tsx';
 import { useOpen } from '../../parts/useOpen.ts';
 import { capitalised } from '../../words/nameOf.ts';
@@ -86,15 +87,23 @@ export function Consent({ onSigned }: { readonly onSigned: () => void }) {
 }
 
 function Moves({ moves }: { readonly moves: readonly Answer[] }) {
+  const { layout, report } = useOpen();
+  const spotWords = (answer: Answer): string => {
+    if (!('wish' in answer) || !answer.wish) return '';
+    const tip = report.rig.mics.find(({ mic }) => mic.id === answer.mic)?.tip;
+    const far = tip && Math.hypot(answer.wish.x - tip.x, answer.wish.y - tip.y);
+    return far === undefined
+      ? ', to the spot on the plan'
+      : `, to the spot on the plan, ${showLength(far, layout.units)} from where it is`;
+  };
   return (
     <ul className="stale-list">
       {moves.map((answer) => {
         const name =
           answer.about === 'mic' ? capitalised(answer.name) : capitalised(sceneNames[answer.about]);
-        const spot = 'wish' in answer && answer.wish ? ', to the spot on the plan' : '';
         return (
           <li key={'mic' in answer ? answer.mic : answer.about}>
-            {name}: move it{spot}
+            {name}: move it{spotWords(answer)}
             {answer.note !== '' && `. “${answer.note}”`}
           </li>
         );

@@ -1,4 +1,7 @@
 import { useContext, useEffect, useState } from 'react';
+import type { Verdict } from '../../../clearance/nearest.ts';
+import type { Id } from '../../../layout/fields.ts';
+import type { Report } from '../../../report/report.ts';
 import { micsToAsk } from '../../../report/signOffState.ts';
 import { beginSigning, startAgain, useSigning } from '../../../session/signing.ts';
 import { useOpen } from '../../parts/useOpen.ts';
@@ -16,7 +19,10 @@ export function SignOffPage() {
   // One that holds is shown first; it is asked about all again only when that is wanted.
   const [again, setAgain] = useState(false);
   const holds = signOff.kind === 'holds' && !again;
-  const asked = again ? layout.mics.map(({ id }) => id) : micsToAsk(layout, signOff);
+  const asked = worstFirst(
+    report,
+    again ? layout.mics.map(({ id }) => id) : micsToAsk(layout, signOff),
+  );
   const question = asked.join();
   useEffect(() => {
     if (!holds) beginSigning(layout.id, question === '' ? [] : question.split(','));
@@ -24,7 +30,10 @@ export function SignOffPage() {
   const askAll = () => {
     startAgain(
       layout.id,
-      layout.mics.map(({ id }) => id),
+      worstFirst(
+        report,
+        layout.mics.map(({ id }) => id),
+      ),
     );
     setAgain(true);
   };
@@ -36,6 +45,14 @@ export function SignOffPage() {
       </div>
     </div>
   );
+}
+
+/** What would be struck now is asked about in any case and first, then what is tight: nobody agrees to it without having been told. */
+function worstFirst({ clearances }: Report, asked: readonly Id[]): readonly Id[] {
+  const having = (verdict: Verdict) =>
+    clearances.filter((row) => row.verdict === verdict).map(({ mic }) => mic);
+  const tight = new Set(having('tight'));
+  return [...new Set([...having('struck'), ...asked.filter((id) => tight.has(id)), ...asked])];
 }
 
 function Asking({ onSigned }: { readonly onSigned: () => void }) {
