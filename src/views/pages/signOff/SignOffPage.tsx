@@ -1,10 +1,11 @@
 import { useContext, useEffect, useState } from 'react';
-import type { Verdict } from '../../../clearance/nearest.ts';
+
 import type { Id } from '../../../layout/fields.ts';
 import type { Report } from '../../../report/report.ts';
 import { micsToAsk } from '../../../report/signOffState.ts';
 import { beginSigning, startAgain, useSigning } from '../../../session/signing.ts';
 import { useOpen } from '../../parts/useOpen.ts';
+import type { Verdict } from '../../words/verdictWords.ts';
 import { DrummerPlanContext } from '../DrummerPlanContext.ts';
 import { AskAbout } from './AskAbout.tsx';
 import { AskStart } from './AskStart.tsx';
