@@ -57,6 +57,14 @@ test('layouts are found by words, starred, tagged and archived @portrait', async
   await page.getByRole('dialog').getByRole('button', { name: 'Keep them' }).click();
   await page.getByRole('button', { name: 'Archive', exact: true }).click();
   await expect(listed(page)).toHaveText(['Open air', 'Small club']);
+  const archived = page.getByText('Archived “Town hall”');
+  await expect(archived).toBeVisible();
+  await page.getByRole('button', { name: 'Undo', exact: true }).click();
+  await expect(listed(page)).toHaveText(['Open air', 'Small club', 'Town hall']);
+  await expect(archived).toHaveCount(0);
+  await more(page, 'Town hall').click();
+  await page.getByRole('button', { name: 'Archive', exact: true }).click();
+  await expect(listed(page)).toHaveText(['Open air', 'Small club']);
   await search.fill('summer');
   await expect(listed(page)).toHaveText(['Town hall']);
   await page.reload();
@@ -83,6 +91,21 @@ test('what was deleted comes back from the list of deleted layouts, also after a
   await expect(listed(page)).toHaveText(['Town hall']);
 });
 
+test('what comes back from the bin is not said to be deleted any more', async ({ page }) => {
+  await first(page, 'Town hall');
+  await more(page, 'Town hall').click();
+  await page.getByRole('button', { name: 'Delete', exact: true }).click();
+  const deleted = page.getByText('Deleted “Town hall”');
+  await expect(deleted).toBeVisible();
+  await page.getByRole('button', { name: 'Bin', exact: true }).click();
+  const dialog = page.getByRole('dialog');
+  await dialog.getByRole('button', { name: 'Bring back Town hall' }).click();
+  await expect(dialog).toContainText('There are none.');
+  await dialog.getByRole('button', { name: 'Close' }).click();
+  await expect(listed(page)).toHaveText(['Town hall']);
+  await expect(deleted).toHaveCount(0);
+});
+
 test('a library goes to another tablet; what both changed stands in two lines, and one is chosen', async ({
   page,
   startBrowser,
@@ -91,6 +114,7 @@ test('a library goes to another tablet; what both changed stands in two lines, a
   await another(page, 'Small club');
   const file = await exported(page);
   expect(file.name).toMatch(/^Strokespace \d{4}-\d\d-\d\d\.layouts$/);
+  await expect(page.getByText(`Saved as ${file.name}`)).toBeVisible();
   const other = await (await startBrowser()).newPage();
   await other.goto('/');
   await appIsOpen(other);

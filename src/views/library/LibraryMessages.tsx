@@ -24,6 +24,7 @@ export function LibraryMessages({ library }: { readonly library: Library }) {
         </Notice>
       )}
       <DeletedNotice library={library} />
+      <ArchivedNotice library={library} />
       <ImportedNotice library={library} />
       {library.progress !== null && (
         <Notice tone="news" title="Taking a library in">
@@ -50,7 +51,9 @@ export function LibraryMessages({ library }: { readonly library: Library }) {
 
 function DeletedNotice({ library }: { readonly library: Library }) {
   const { deleted } = library;
-  if (deleted === null) return null;
+  // It may have been brought back from the bin, or by another tab.
+  const isBack = useSession((state) => state.library?.some(({ id }) => id === deleted?.id));
+  if (deleted === null || isBack) return null;
   return (
     <Notice
       tone="news"
@@ -67,6 +70,36 @@ function DeletedNotice({ library }: { readonly library: Library }) {
       }
     >
       It stays in the bin for 30 days.
+    </Notice>
+  );
+}
+
+function ArchivedNotice({ library }: { readonly library: Library }) {
+  const { archived } = library;
+  const isThere = useSession((state) =>
+    state.library?.some((row) => row.id === archived?.id && row.archived),
+  );
+  if (archived === null || !isThere) return null;
+  return (
+    <Notice
+      tone="news"
+      title={`Archived “${archived.name}”`}
+      actions={
+        <>
+          <button
+            type="button"
+            className="primary"
+            onClick={() => library.mark(archived, { archived: false })}
+          >
+            Undo
+          </button>
+          <button type="button" onClick={library.forgetArchived}>
+            Dismiss
+          </button>
+        </>
+      }
+    >
+      It is found under Archive, and by words.
     </Notice>
   );
 }

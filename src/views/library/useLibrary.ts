@@ -17,6 +17,8 @@ export interface Library {
   readonly task: Task;
   /** The layout that was deleted last and can be brought back. */
   readonly deleted: LibraryRow | null;
+  /** The layout that went into the archive last and can be taken out again. */
+  readonly archived: LibraryRow | null;
   readonly refused: RefusedFile | null;
   /** Id of the layout that was imported last. */
   readonly imported: Id | null;
@@ -36,6 +38,7 @@ export interface Library {
   remove(row: LibraryRow): void;
   restore(): void;
   forgetDeleted(): void;
+  forgetArchived(): void;
   forgetRefused(): void;
   forgetImported(): void;
 }
@@ -43,6 +46,7 @@ export interface Library {
 export function useLibrary(actions: LibraryActions): Library {
   const task = useTask();
   const [deleted, setDeleted] = useState<LibraryRow | null>(null);
+  const [archived, setArchived] = useState<LibraryRow | null>(null);
   const [refused, setRefused] = useState<RefusedFile | null>(null);
   const [imported, setImported] = useState<Id | null>(null);
   const [report, setReport] = useState<Library['report']>(null);
@@ -50,11 +54,16 @@ export function useLibrary(actions: LibraryActions): Library {
   return {
     task,
     deleted,
+    archived,
     refused,
     imported,
     report,
     progress,
-    mark: (row, marks) => task.run('Keeping this', () => actions.mark(row.id, marks)),
+    mark: (row, marks) =>
+      task.run('Keeping this', async () => {
+        await actions.mark(row.id, marks);
+        if (marks.archived === true) setArchived(row);
+      }),
     exportLibrary: () => task.run('Export', () => actions.exportLibrary()),
     forgetReport: () => setReport(null),
     start: (layout) => task.run('Starting the layout', () => actions.create(layout)),
@@ -86,6 +95,7 @@ export function useLibrary(actions: LibraryActions): Library {
       });
     },
     forgetDeleted: () => setDeleted(null),
+    forgetArchived: () => setArchived(null),
     forgetRefused: () => setRefused(null),
     forgetImported: () => setImported(null),
   };
