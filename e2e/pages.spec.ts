@@ -25,3 +25,22 @@ test('a page has an address of its own: Back, Forward and a reload keep to it @p
   await expect(nameOf(page)).toBeVisible();
   expect(page.url()).toBe(plan);
 });
+
+test('the frame round the name is there for keys, not after touching @portrait', async ({
+  page,
+}) => {
+  await startLayout(page);
+  const name = page.locator('.title-text');
+  await page.getByRole('button', { name: /, rename$/ }).click();
+  const field = page.getByRole('dialog').getByLabel('Name');
+  await field.fill('Town hall');
+  await field.press('Enter');
+  await expect(name).toHaveText('Town hall');
+  await expect(page.getByRole('button', { name: /, rename$/ })).toBeFocused();
+  await expect(name).toHaveCSS('outline-style', 'none');
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('Shift+Tab');
+  await expect(name).toHaveCSS('outline-style', 'solid');
+  await page.getByRole('heading', { level: 1 }).dispatchEvent('pointerdown');
+  await expect(name).toHaveCSS('outline-style', 'none');
+});

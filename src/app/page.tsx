@@ -31,12 +31,14 @@ import { watchForLoss } from './storedBefore.ts';
 import { listenForTrouble, sayTrouble } from './trouble.ts';
 import { watchForUpdate } from './updates.ts';
 import { watchPage } from './watchPage.ts';
+import { watchPointer } from './watchPointer.ts';
 import { Workbench } from './workbench.ts';
 
 const DAY = 24 * 60 * 60 * 1000;
 
 listenForTrouble(window);
 listenForSteps(window);
+watchPointer(window, document.documentElement);
 keepPreferences(() => localStorage);
 watchForLoss(
   () => localStorage,
