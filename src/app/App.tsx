@@ -9,6 +9,7 @@ import { LibraryScreen } from '../views/LibraryScreen.tsx';
 import { Notices } from '../views/Notices.tsx';
 import { Workspace } from '../views/Workspace.tsx';
 import { ErrorBoundary } from './ErrorBoundary.tsx';
+import { SavedFileLine } from './SavedFileLine.tsx';
 import { TroubleNotice } from './TroubleNotice.tsx';
 
 /** The canvas library is as large as all the rest; the list of layouts does not wait for it. */
@@ -51,6 +52,7 @@ export function App({ actions, clearSpots, boxSpots, handOver }: AppProps) {
           <LibraryScreen actions={actions} />
         )}
       </HandOverContext>
+      <SavedFileLine />
     </ErrorBoundary>
   );
 }

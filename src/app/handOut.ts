@@ -1,12 +1,13 @@
 import type { SheetFile, TextFile } from '../storage/files.ts';
 import type { LibraryFile } from '../storage/libraryFile.ts';
+import { saySaved } from './savedFile.ts';
 
 /** A file of text, or one of bytes in parts. */
 type FileOut = TextFile | SheetFile | LibraryFile;
 
 /**
  * Gives a file to the user: as a download, or by the share sheet where the app is installed on a tablet whose browser does not
- * download from installed apps.
+ * download from installed apps; there the system itself says what became of it.
  */
 export async function handOut(out: FileOut): Promise<void> {
   if (installed() && touchOnly() && canShareFiles()) return shareFile(out);
@@ -17,6 +18,7 @@ export async function handOut(out: FileOut): Promise<void> {
   document.body.append(link);
   link.click();
   link.remove();
+  saySaved(out.name);
   // Safari reads the file only after the click has been dealt with.
   setTimeout(() => URL.revokeObjectURL(address), 60_000);
 }
