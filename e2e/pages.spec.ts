@@ -44,3 +44,29 @@ test('the frame round the name is there for keys, not after touching @portrait',
   await page.getByRole('heading', { level: 1 }).dispatchEvent('pointerdown');
   await expect(name).toHaveCSS('outline-style', 'none');
 });
+
+test('Back closes a dialog first, then leaves the layout @portrait', async ({ page }) => {
+  await startLayout(page);
+  const plan = page.url();
+  const dialog = page.getByRole('dialog');
+  await page.getByRole('button', { name: /, rename$/ }).click();
+  await expect(dialog).toBeVisible();
+  await page.goBack();
+  await expect(dialog).toBeHidden();
+  await expect(nameOf(page)).toBeVisible();
+  expect(page.url()).toBe(plan);
+
+  await page.getByRole('button', { name: 'Pages', exact: true }).click();
+  await dialog.getByRole('button', { name: 'Close' }).click();
+  await page.getByRole('button', { name: 'Pages', exact: true }).click();
+  await page.getByRole('button', { name: /^History/ }).click();
+  await expect(page.getByRole('heading', { level: 1, name: 'History' })).toBeVisible();
+  await page.goBack();
+  await expect(nameOf(page)).toBeVisible();
+  expect(page.url()).toBe(plan);
+
+  await page.getByRole('button', { name: /, rename$/ }).click();
+  await dialog.getByRole('button', { name: 'Cancel' }).click();
+  await page.goBack();
+  await expect(page.getByRole('heading', { level: 1, name: 'Strokespace' })).toBeVisible();
+});

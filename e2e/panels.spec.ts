@@ -27,18 +27,64 @@ test('a number is typed in mm or inches; what cannot be read keeps the old value
   await startLayout(page);
   await openDetails(page, 'Kit', 'Snare');
   await type(page, 'Height of the head', '26 in');
-  await expect(field(page, 'Height of the head')).toHaveValue('660');
+  await expect(field(page, 'Height of the head')).toHaveValue('660.4');
   await type(page, 'Height of the head', '70 cm');
   await expect(field(page, 'Height of the head')).toHaveValue('700');
   await type(page, 'Height of the head', 'high');
   await expect(page.getByRole('alert')).toHaveText(
-    "“high” can't be read. Type a length such as 120, 120 mm or 14 in. Kept 700.",
+    "“high” can't be read. Type a length such as 120, 12.5 cm, 1.2 m, 14 in or 5 ft 11 in. Kept 700.",
   );
   await expect(field(page, 'Height of the head')).toHaveValue('700');
   await type(page, 'Height of the head', '9 m');
   await expect(page.getByRole('alert')).toHaveText('Allowed: 0 to 4000 mm. Kept 700.');
   await type(page, 'Height of the head', '690');
   await expect(page.locator('.field-problem')).toHaveCount(0);
+});
+
+test('a decimal comma and feet with inches are read as typed; what could mean two things is asked back', async ({
+  page,
+}) => {
+  await startLayout(page);
+  await section(page, 'Player');
+  const stature = field(page, 'Stature, standing');
+  await type(page, 'Stature, standing', '5\'11"');
+  await expect(stature).toHaveValue('1803.4');
+  await type(page, 'Stature, standing', '5 ft 10 in');
+  await expect(stature).toHaveValue('1778');
+  await type(page, 'Stature, standing', '175,5 cm');
+  await expect(stature).toHaveValue('1755');
+  await type(page, 'Stature, standing', '1,755');
+  await expect(page.getByRole('alert')).toHaveText(
+    '“1,755” could mean 1.755 or 1755. Type one of them. Kept 1755.',
+  );
+  await section(page, 'Stage');
+  await type(page, 'Wanted clearance', '42,5');
+  await expect(field(page, 'Wanted clearance')).toHaveValue('42.5');
+  const behind = field(page, 'In front of the middle').first();
+  await behind.fill('-1234,5');
+  await behind.press('Enter');
+  await expect(behind).toHaveValue('-1234.5');
+  // Nothing of it is cut off.
+  expect(await behind.evaluate((input) => input.scrollWidth - input.clientWidth)).toBe(0);
+});
+
+test('a field is as high as a thumb, and what is wrong with it comes into view @portrait', async ({
+  page,
+}) => {
+  await startLayout(page);
+  await section(page, 'Cables');
+  const heights = await page
+    .locator('.number-input')
+    .evaluateAll((inputs) => inputs.map((input) => input.getBoundingClientRect().height));
+  expect(heights.length).toBeGreaterThan(5);
+  expect(Math.min(...heights)).toBeGreaterThanOrEqual(44);
+  const length = field(page, 'New length, m');
+  // The lowest place at which the field itself is still in view.
+  await length.evaluate((input) => input.scrollIntoView({ block: 'end' }));
+  await length.fill('long');
+  await length.evaluate((input) => input.scrollIntoView({ block: 'end' }));
+  await length.press('Enter');
+  await expect(page.getByRole('alert')).toBeInViewport({ ratio: 1 });
 });
 
 test('holding a step button is one step back', async ({ page }) => {
@@ -150,7 +196,7 @@ test('pieces of every kind are added, sized by list, copied, mirrored and delete
   }
   await openDetails(page, 'Kit', 'Splash');
   await page.getByLabel('Splash sizes').selectOption({ label: '12 in (305 mm)' });
-  await expect(field(page, 'Diameter')).toHaveValue('305');
+  await expect(field(page, 'Diameter')).toHaveValue('304.8');
   await type(page, 'Diameter', '290');
   await expect(page.getByLabel('Splash sizes')).toHaveValue('other');
   const x = Number(await field(page, 'Right of the throne').inputValue());
@@ -275,7 +321,7 @@ test('cables show their parts, their total and the stock', async ({ page }) => {
   await expect(field(page, '4 m')).toHaveCount(0);
   await page.getByLabel('New length, m').fill('long');
   await page.getByRole('button', { name: 'Add length' }).click();
-  await expect(page.getByRole('alert')).toContainText('Type a length such as 5 or 2.5 m');
+  await expect(page.getByRole('alert')).toContainText('Type a length such as 5, 2.5 m or 16 ft.');
 });
 
 test('the stage and the player are set by numbers', async ({ page }) => {

@@ -7,6 +7,7 @@ import { useSession } from '../session/session.ts';
 import { HandOverContext } from '../views/handOver/HandOverContext.ts';
 import { LibraryScreen } from '../views/LibraryScreen.tsx';
 import { Notices } from '../views/Notices.tsx';
+import { type BackSteps, BackStepsContext } from '../views/parts/backSteps.ts';
 import { Workspace } from '../views/Workspace.tsx';
 import { ErrorBoundary } from './ErrorBoundary.tsx';
 import { SavedFileLine } from './SavedFileLine.tsx';
@@ -23,6 +24,7 @@ interface AppProps {
   readonly clearSpots: ClearSpots;
   readonly boxSpots: BoxSpotFinder;
   readonly handOver: HandOver;
+  readonly backSteps: BackSteps;
 }
 
 /** A drawing that says while it comes, and does not take the page with it when it fails. */
@@ -33,26 +35,28 @@ const drawing = (plan: ReactNode): ReactNode => (
 );
 
 /** The page: the list of layouts, or the open one. */
-export function App({ actions, clearSpots, boxSpots, handOver }: AppProps) {
+export function App({ actions, clearSpots, boxSpots, handOver, backSteps }: AppProps) {
   const isOpen = useSession((state) => state.open !== null);
   return (
     <ErrorBoundary what="This page" extent="page">
-      <TroubleNotice />
-      <Notices actions={actions} />
-      <HandOverContext value={handOver}>
-        {isOpen ? (
-          <Workspace
-            actions={actions}
-            clearSpots={clearSpots}
-            boxSpots={boxSpots}
-            plan={drawing(<Plan />)}
-            drummerPlan={drawing(<DrummerPlan />)}
-          />
-        ) : (
-          <LibraryScreen actions={actions} />
-        )}
-      </HandOverContext>
-      <SavedFileLine />
+      <BackStepsContext value={backSteps}>
+        <TroubleNotice />
+        <Notices actions={actions} />
+        <HandOverContext value={handOver}>
+          {isOpen ? (
+            <Workspace
+              actions={actions}
+              clearSpots={clearSpots}
+              boxSpots={boxSpots}
+              plan={drawing(<Plan />)}
+              drummerPlan={drawing(<DrummerPlan />)}
+            />
+          ) : (
+            <LibraryScreen actions={actions} />
+          )}
+        </HandOverContext>
+        <SavedFileLine />
+      </BackStepsContext>
     </ErrorBoundary>
   );
 }

@@ -1,9 +1,13 @@
 import { type SessionState, session, showPage } from '../session/session.ts';
+import type { BackSteps } from '../views/parts/backSteps.ts';
 import { LIST_ADDRESS, type Place, placeAddress, placeAt } from './address.ts';
 import { sayTrouble } from './trouble.ts';
 
 /** Keeps address, title and what is open together: opening writes the address, Back and Forward open what it names. */
-export async function keepAddress(goTo: (id: string | null) => Promise<void>): Promise<void> {
+export async function keepAddress(
+  steps: BackSteps,
+  goTo: (id: string | null) => Promise<void>,
+): Promise<void> {
   // While an address is followed, what opens on the way is no step of its own.
   let following = 0;
   const follow = async () => {
@@ -16,12 +20,14 @@ export async function keepAddress(goTo: (id: string | null) => Promise<void>): P
       sayTrouble('This address could not be opened', error);
     }
     following -= 1;
-    if (following === 0) showAddress();
+    if (following === 0) showAddress(steps);
   };
   await follow();
-  window.addEventListener('popstate', () => void follow());
+  window.addEventListener('popstate', () => {
+    if (!steps.moved()) void follow();
+  });
   session.subscribe((now, before) => {
-    if (following === 0 && addressOf(now) !== addressOf(before)) showAddress();
+    if (following === 0 && addressOf(now) !== addressOf(before)) showAddress(steps);
     if (now.open?.layout.name !== before.open?.layout.name) showTitle();
   });
   showTitle();
@@ -35,12 +41,12 @@ function addressOf(state: SessionState): string {
   return place ? placeAddress(place) : LIST_ADDRESS;
 }
 
-function showAddress(): void {
+function showAddress(steps: BackSteps): void {
   const wanted = addressOf(session.getState());
   const there = placeAt(location.pathname);
   const shown = there ? placeAddress(there) : LIST_ADDRESS;
   const isOurs = there !== null || location.pathname === LIST_ADDRESS;
-  if (shown !== wanted || !isOurs) history.pushState(null, '', wanted);
+  if (shown !== wanted || !isOurs) steps.write(wanted);
 }
 
 function showTitle(): void {

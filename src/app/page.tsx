@@ -7,6 +7,7 @@ import { indexedDbStorage } from '../storage/indexedDb.ts';
 import { journaled } from '../storage/journaled.ts';
 import { memoryStorage } from '../storage/memory.ts';
 import { sheltered } from '../storage/sheltered.ts';
+import { createBackSteps } from '../views/parts/backSteps.ts';
 import { App } from './App.tsx';
 import { Autosave } from './autosave.ts';
 import { BoxSpotKeeper } from './boxSpotKeeper.ts';
@@ -92,6 +93,7 @@ new FieldKeeper(zoneRule, startFieldWorker('zone'));
 new FieldKeeper(ringRule, startFieldWorker('ring'));
 new FieldKeeper(floorRule, startFieldWorker('floor'));
 const clearSpots = new ClearSpotKeeper(startClearWorker);
+const backSteps = createBackSteps(window.history);
 const boxSpots = new BoxSpotKeeper(startBoxWorker);
 
 const place = document.getElementById('page');
@@ -101,6 +103,7 @@ createRoot(place).render(
     actions={actions}
     clearSpots={clearSpots}
     boxSpots={boxSpots}
+    backSteps={backSteps}
     handOver={handOverIn(() => workbench.openNow())}
   />,
 );
@@ -108,7 +111,9 @@ createRoot(place).render(
 async function start(): Promise<void> {
   watchPage({ storage, autosave, workbench, notes, inTurn });
   await inTurn(() => notes.takeUp((unstored) => workbench.takeUp(unstored)));
-  await keepAddress((id) => inTurn(() => (id === null ? workbench.close() : workbench.open(id))));
+  await keepAddress(backSteps, (id) =>
+    inTurn(() => (id === null ? workbench.close() : workbench.open(id))),
+  );
   await inTurn(() => workbench.refresh());
   takeOpenedFiles(window, (file) => openFile(actions, file));
   takeDroppedFiles(window, (file) => openFile(actions, file));

@@ -1,5 +1,6 @@
 import type { Stock } from '../layout/cabling.ts';
 import type { Id } from '../layout/fields.ts';
+import { MM_PER_FOOT } from '../units/inch.ts';
 import type { Mm } from '../units/quantity.ts';
 import { type CableCount, counted } from './cableCount.ts';
 import { createPool, type Pool } from './stockPool.ts';
@@ -9,7 +10,7 @@ export const METRIC_SIZES: readonly Mm[] = [
   1000, 1500, 2000, 3000, 5000, 6000, 7500, 9000, 10_000, 15_000, 20_000,
 ];
 export const FOOT_SIZES: readonly Mm[] = [3, 5, 6, 10, 15, 20, 25, 30, 50, 100].map(
-  (feet) => feet * 304.8,
+  (feet) => feet * MM_PER_FOOT,
 );
 
 /** A cable that must reach over a length. */

@@ -1,4 +1,5 @@
-import { fromInches, toInches } from './inch.ts';
+import { fromInches, MM_PER_FOOT, MM_PER_INCH, toInches } from './inch.ts';
+import { readNumber, readWithUnit, writeNumber } from './numberText.ts';
 import type { Mm } from './quantity.ts';
 
 /** How lengths are shown. Data are always mm. */
@@ -9,7 +10,7 @@ export function showLength(length: Mm, unit: LengthUnit): string {
   return `${showLengthNumber(length, unit).replace('-', '−')} ${unit}`;
 }
 
-/** The number alone, as an edit field shows it: whole mm, or tenths of an inch. */
+/** The number alone: whole mm, or tenths of an inch. */
 export function showLengthNumber(length: Mm, unit: LengthUnit): string {
   const value = unit === 'mm' ? Math.round(length) : Math.round(toInches(length) * 10) / 10;
   return String(value + 0);
@@ -21,50 +22,63 @@ export const roundedDown = (length: Mm, unit: LengthUnit): Mm =>
 
 /** A long cable or stage length in metres with one decimal, or feet: `5.0 m`, `16.4 ft`. */
 export function showLongLength(length: Mm, unit: LengthUnit): string {
-  return unit === 'mm' ? `${(length / 1000).toFixed(1)} m` : `${(length / 304.8).toFixed(1)} ft`;
+  return unit === 'mm'
+    ? `${(length / 1000).toFixed(1)} m`
+    : `${(length / MM_PER_FOOT).toFixed(1)} ft`;
 }
 
 /** The length of a stock cable as the trade says it: `5 m`, `7.5 m`, `25 ft`; never more than two decimals. */
 export function showCableLength(length: Mm, unit: LengthUnit): string {
-  const value = unit === 'mm' ? length / 1000 : length / 304.8;
+  const value = unit === 'mm' ? length / 1000 : length / MM_PER_FOOT;
   return `${Number(value.toFixed(2))} ${unit === 'mm' ? 'm' : 'ft'}`;
 }
 
-/** A number with point or comma, or a fraction as on a tape measure: `13 1/2`, `13-1/2`, `13½`, `3/4`. */
-const NUMBER = /^([+−-]?)(?:(\d+(?:[.,]\d*)?|[.,]\d+)|(?:(\d+)[\s-]+)?(\d+)\s*[/⁄]\s*(\d+))$/;
-const SIGNS: Readonly<Record<string, string>> = { '½': ' 1/2', '¼': ' 1/4', '¾': ' 3/4' };
+/**
+ * A length as an edit field writes it: whole mm or tenths of an inch, but what was typed finer is written in full, down to tenths of
+ * a mm and thousandths of an inch (13 3/8 in is 13.375).
+ */
+export const writeLength = (length: Mm, unit: LengthUnit): string =>
+  unit === 'mm' ? writeNumber(length, 0, 1) : writeNumber(toInches(length), 1, 3);
 
-function readNumber(text: string): number | undefined {
-  const plain = text.replace(/[½¼¾]/, (sign) => SIGNS[sign] ?? sign).trim();
-  const match = NUMBER.exec(plain);
-  if (!match) return undefined;
-  const [, sign, decimal, whole, upper, lower] = match;
-  const size =
-    decimal === undefined
-      ? Number(whole ?? 0) + Number(upper) / Number(lower)
-      : Number(decimal.replace(',', '.'));
-  if (!Number.isFinite(size)) return undefined;
-  return sign === '' || sign === '+' ? size : -size;
+/** What a bare number is read as. */
+export type BareUnit = LengthUnit | 'm' | 'ft';
+
+const MM_PER: Readonly<Record<string, Mm>> = {
+  mm: 1,
+  cm: 10,
+  m: 1000,
+  ...named(MM_PER_INCH, ['in', 'inch', 'inches', '"', '”', '″', "''", '’’']),
+  ...named(MM_PER_FOOT, ['ft', 'foot', 'feet', "'", '’', '′']),
+};
+
+function named(length: Mm, names: readonly string[]): Readonly<Record<string, Mm>> {
+  return Object.fromEntries(names.map((name) => [name, length]));
 }
 
 /**
- * Reads a length as a person types it: `120`, `120 mm`, `12 cm`, `1.2 m`, `14 in`, `14"`, `13 1/2`, with point or comma.
- * A bare number is in the unit shown. Undefined when it is not a length.
+ * Reads a length as a person types it: `120`, `12 cm`, `1,2 m`, `14"`, `13 1/2 in`, `5\'11"`, `5 ft 11 in`. A bare number is in the unit
+ * given. Undefined when it is not a length, or could be two: thousandths of a mm are nobody's length, so `1.200 mm` is refused as
+ * `1,200` is (T3).
  */
-export function readLength(text: string, unit: LengthUnit): Mm | undefined {
-  const match = /^(.*?)\s*(mm|cm|m|in|"|ft)?\s*$/i.exec(text);
-  const value = readNumber(match?.[1] ?? '');
-  if (match === null || value === undefined) return undefined;
-  switch ((match[2] ?? unit).toLowerCase()) {
-    case 'mm':
-      return value;
-    case 'cm':
-      return value * 10;
-    case 'm':
-      return value * 1000;
-    case 'ft':
-      return value * 304.8;
-    default:
-      return fromInches(value);
-  }
+export function readLength(text: string, bare: BareUnit): Mm | undefined {
+  const feet = readFeetAndInches(text);
+  if (feet !== undefined) return feet;
+  const read = readWithUnit(text);
+  const unit = read?.unit || bare;
+  const size = Object.hasOwn(MM_PER, unit) ? MM_PER[unit] : undefined;
+  if (read === undefined || size === undefined) return undefined;
+  if (unit === 'mm' && /[1-9]\d{0,2}\.\d{3}$/.test(read.written)) return undefined;
+  return read.number * size;
+}
+
+/** Whole feet, then inches from 0 to below 12, whose mark may be left out. */
+const FEET =
+  /^\s*([+−-]?)(\d+)\s*(?:(?:ft|foot|feet)\s*|['’′]\s*-?\s*)(\d.*?|[½¼¾])\s*(?:in|inch|inches|["”″]|''|’’)?\s*$/i;
+
+function readFeetAndInches(text: string): Mm | undefined {
+  const match = FEET.exec(text);
+  const inches = readNumber(match?.[3] ?? '');
+  if (!match || inches === undefined || inches >= 12) return undefined;
+  const length = Number(match[2]) * MM_PER_FOOT + fromInches(inches);
+  return match[1] === '' || match[1] === '+' ? length : -length;
 }

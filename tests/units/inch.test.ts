@@ -1,10 +1,11 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { fromInches, MM_PER_INCH, toInches } from '../../src/units/inch.ts';
+import { fromInches, MM_PER_FOOT, MM_PER_INCH, toInches } from '../../src/units/inch.ts';
 
 it('an inch is 25.4 mm exactly (international yard and pound agreement, 1959)', () => {
   expect(MM_PER_INCH).toBe(25.4);
   expect(fromInches(1)).toBe(25.4);
+  expect(fromInches(12)).toBeCloseTo(MM_PER_FOOT, 10);
 });
 
 it('nominal sizes are exact: a 14 in drum is 355.6 mm, a 22 in one 558.8 mm', () => {

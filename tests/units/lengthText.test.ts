@@ -6,6 +6,7 @@ import {
   showLength,
   showLengthNumber,
   showLongLength,
+  writeLength,
 } from '../../src/units/lengthText.ts';
 
 const unit = fc.constantFrom('mm' as const, 'in' as const);
@@ -95,6 +96,14 @@ describe('readLength', () => {
     ['5.', 'mm', 5],
     ['+5', 'mm', 5],
     ['-5', 'mm', -5],
+    ['1,5', 'mm', 1.5],
+    ['1,5 cm', 'mm', 15],
+    ['5', 'm', 5000],
+    ['16', 'ft', 4876.8],
+    ['5', 'in', 127],
+    ['2,5 inches', 'mm', 63.5],
+    ['1.125 in', 'mm', 28.575],
+    ['3 ″', 'mm', 76.2],
   ] as const)('reads %j, %s shown', (text, shown, length) => {
     expect(readLength(text, shown)).toBeCloseTo(length, 9);
   });
@@ -118,6 +127,11 @@ describe('readLength', () => {
     'Infinity',
     '5 km',
     '14 in 3',
+    '1,200',
+    '1.200',
+    '12.345 mm',
+    '1,200 m',
+    '5 constructor',
     '<b>5</b>',
     '9'.repeat(400),
   ])('refuses %j', (text) => {
@@ -129,6 +143,83 @@ describe('readLength', () => {
       fc.property(fc.string({ maxLength: 12 }), unit, (text, shown) => {
         const length = readLength(text, shown);
         expect(length === undefined || Number.isFinite(length)).toBe(true);
+      }),
+    );
+  });
+});
+
+describe('feet and inches', () => {
+  const marks = fc.constantFrom(
+    (feet: number, inches: string) => `${feet}'${inches}"`,
+    (feet: number, inches: string) => `${feet}’ ${inches}”`,
+    (feet: number, inches: string) => `${feet}'-${inches}"`,
+    (feet: number, inches: string) => `${feet}′${inches}`,
+    (feet: number, inches: string) => ` ${feet} ft ${inches} in `,
+    (feet: number, inches: string) => `${feet}FT${inches}`,
+    (feet: number, inches: string) => `${feet} feet ${inches} inches`,
+  );
+
+  it('are read however they are marked, whatever the unit shown', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 0, max: 60 }),
+        fc.integer({ min: 0, max: 47 }),
+        marks,
+        fc.constantFrom('mm' as const, 'in' as const, 'm' as const, 'ft' as const),
+        (feet, quarters, write, bare) => {
+          const length = readLength(write(feet, String(quarters / 4)), bare);
+          expect(length).toBeCloseTo((feet * 12 + quarters / 4) * 25.4, 9);
+        },
+      ),
+    );
+  });
+
+  it.each([
+    ['5\'11"', 71],
+    ["5'11", 71],
+    ['5\' 11 1/2"', 71.5],
+    ["5'½", 60.5],
+    ['5 ft 11,5 in', 71.5],
+    ['-5\'6"', -66],
+    ["6'", 72],
+    ['6 ft', 72],
+    ['5.5 ft', 66],
+  ])('%s is %s inches', (text, inches) => {
+    expect(readLength(text, 'mm')).toBeCloseTo(inches * 25.4, 9);
+  });
+
+  it.each(["5'12", "5'-", "5.5'6", "5''6", '5 ft -6 in', "5' 6 mm", "5'1,200", "'6", '5 ft 6 ft'])(
+    'refuses %s',
+    (text) => {
+      expect(readLength(text, 'in')).toBeUndefined();
+    },
+  );
+});
+
+describe('writeLength', () => {
+  it('what was typed is read again as exactly the same length', () => {
+    const typed = fc.oneof(
+      fc.integer({ min: -200_000, max: 200_000 }).map((tenths) => tenths / 10),
+      fc.integer({ min: -8000, max: 8000 }).map((eighths) => (eighths / 8) * 25.4),
+    );
+    fc.assert(
+      fc.property(typed, (length) => {
+        const isTenths = Math.abs(length * 10 - Math.round(length * 10)) < 1e-6;
+        const shown = isTenths ? 'mm' : 'in';
+        expect(readLength(writeLength(length, shown), shown)).toBeCloseTo(length, 6);
+      }),
+    );
+    expect(writeLength(1.5, 'mm')).toBe('1.5');
+    expect(writeLength(13.375 * 25.4, 'in')).toBe('13.375');
+  });
+
+  it('any other length is read again to half of the last digit of what is shown elsewhere', () => {
+    fc.assert(
+      fc.property(fc.double({ min: -20_000, max: 20_000, noNaN: true }), unit, (length, shown) => {
+        const again = readLength(writeLength(length, shown), shown) ?? Number.NaN;
+        expect(Math.abs(again - length)).toBeLessThanOrEqual(
+          (shown === 'mm' ? 0.5 : 0.05 * 25.4) + 1e-9,
+        );
       }),
     );
   });

@@ -3,6 +3,7 @@ import type { Id } from '../../layout/fields.ts';
 import type { Mount } from '../../layout/mics/mount.ts';
 import type { Insert, Split } from '../../layout/patch.ts';
 import { type BandColour, colourBands } from '../../units/colourCode.ts';
+import { MM_PER_FOOT } from '../../units/inch.ts';
 import type { LengthUnit } from '../../units/lengthText.ts';
 import type { Mm } from '../../units/quantity.ts';
 import type { InputRow } from '../inputList.ts';
@@ -88,6 +89,6 @@ export const colourWords = (number: number | null): string =>
 
 /** Metres or feet, to a hundredth. */
 export const longNumber = (length: Mm, unit: LengthUnit): number =>
-  Math.round((length / (unit === 'mm' ? 1000 : 304.8)) * 100) / 100;
+  Math.round((length / (unit === 'mm' ? 1000 : MM_PER_FOOT)) * 100) / 100;
 
 export const longUnit = (unit: LengthUnit): 'm' | 'ft' => (unit === 'mm' ? 'm' : 'ft');

@@ -3,6 +3,7 @@ import { stockSchema } from '../../layout/cabling.ts';
 import { setStock } from '../../layout/edit/stage.ts';
 import { edit } from '../../session/session.ts';
 import { showCableLength } from '../../units/lengthText.ts';
+import { FieldProblem } from '../fields/FieldProblem.tsx';
 import { CABLE_LENGTH, COUNT } from '../fields/measure.ts';
 import { NumberField } from '../fields/NumberField.tsx';
 import { limitsOf, readField } from '../fields/reading.ts';
@@ -82,11 +83,7 @@ function NewLength() {
       <button type="submit">
         <Icon name="plus" /> Add length
       </button>
-      {problem && (
-        <p className="field-problem" id="new-cable-problem" role="alert">
-          {problem}
-        </p>
-      )}
+      <FieldProblem id="new-cable-problem" text={problem} />
     </form>
   );
 }

@@ -1,5 +1,6 @@
 import { type KeyboardEvent, useId, useState } from 'react';
 import { useSession } from '../../session/session.ts';
+import { FieldProblem } from './FieldProblem.tsx';
 import { LENGTH } from './measure.ts';
 import { type Limits, readField } from './reading.ts';
 
@@ -61,11 +62,7 @@ export function OptionalLength({
       <p className="field-hint" id={`${id}-from`}>
         From {from}: {derived}
       </p>
-      {problem && (
-        <p className="field-problem" id={`${id}-problem`} role="alert">
-          {problem}
-        </p>
-      )}
+      <FieldProblem id={`${id}-problem`} text={problem} />
     </div>
   );
 }

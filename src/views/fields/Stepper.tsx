@@ -1,6 +1,7 @@
 import { type KeyboardEvent, memo, useId } from 'react';
 import type { LengthUnit } from '../../units/lengthText.ts';
 import { useStable } from '../parts/useStable.ts';
+import { FieldProblem } from './FieldProblem.tsx';
 import { HoldButton } from './HoldButton.tsx';
 import type { Measure } from './measure.ts';
 import type { Hold } from './useHold.ts';
@@ -57,11 +58,7 @@ export function Stepper({ label, measure, entry }: StepperProps) {
         </span>
         <HoldButton label={`${label}, more`} icon="plus" hold={entry.holding(1)} />
       </div>
-      {problem && (
-        <p className="field-problem" id={`${id}-problem`} role="alert">
-          {problem}
-        </p>
-      )}
+      <FieldProblem id={`${id}-problem`} text={problem} />
     </div>
   );
 }
@@ -82,6 +79,7 @@ const NumberInput = memo(function NumberInput({ id, value, ...props }: NumberInp
       autoComplete="off"
       value={value}
       data-dirty={isDirty || undefined}
+      data-long={value.length > 5 || undefined}
       onFocus={(event) => event.target.select()}
       onChange={(event) => setDraft(event.target.value)}
       onBlur={take}

@@ -1,4 +1,5 @@
 import { type KeyboardEvent, useEffect, useId, useState } from 'react';
+import { FieldProblem } from './FieldProblem.tsx';
 
 /** What is said of a text that is too long; nothing of it is cut off. */
 export const tooLong = (text: string, most: number): string =>
@@ -60,11 +61,7 @@ export function TextField({ label, value, most, mayBeEmpty = false, onSet }: Tex
         aria-describedby={problem ? `${id}-problem` : undefined}
         aria-invalid={problem !== '' || undefined}
       />
-      {problem && (
-        <p className="field-problem" id={`${id}-problem`} role="alert">
-          {problem}
-        </p>
-      )}
+      <FieldProblem id={`${id}-problem`} text={problem} />
     </div>
   );
 }

@@ -1,10 +1,6 @@
-import { toInches } from '../../units/inch.ts';
-import {
-  type LengthUnit,
-  readLength,
-  showLengthNumber,
-  showLongLength,
-} from '../../units/lengthText.ts';
+import { MM_PER_FOOT, toInches } from '../../units/inch.ts';
+import { type LengthUnit, readLength, writeLength } from '../../units/lengthText.ts';
+import { readWithUnit, writeNumber } from '../../units/numberText.ts';
 
 /** How one kind of quantity is shown, stepped and read in a field. Values are what the layout stores. */
 export interface Measure {
@@ -29,14 +25,14 @@ const lengthStep =
     unit === 'mm' ? mm : inches * 25.4;
 
 const lengthWithStep = (mm: number, inches: number): Measure => ({
-  show: showLengthNumber,
+  show: writeLength,
   unitText: (unit) => unit,
   unitSpoken: (unit) => (unit === 'mm' ? 'millimetres' : 'inches'),
   read: readLength,
   expected: (unit) =>
     unit === 'mm'
-      ? 'a length such as 120, 120 mm or 14 in'
-      : 'a length such as 4.5, 13 1/2 or 120 mm',
+      ? 'a length such as 120, 12.5 cm, 1.2 m, 14 in or 5 ft 11 in'
+      : 'a length such as 4.5, 13 1/2, 5 ft 11 in or 120 mm',
   step: lengthStep(mm, inches),
   whole: false,
 });
@@ -49,36 +45,25 @@ export const FINE_LENGTH = lengthWithStep(5, 0.2);
 export const THICKNESS: Measure = {
   ...lengthWithStep(0.5, 0.02),
   show: (value, unit) =>
-    unit === 'mm'
-      ? String(Math.round(value * 10) / 10 + 0)
-      : String(Math.round(toInches(value) * 100) / 100 + 0),
+    unit === 'mm' ? writeNumber(value, 1, 2) : writeNumber(toInches(value), 2, 3),
 };
 /** Decks and boxes: 10 cm (4 in) a press. */
 export const COARSE_LENGTH = lengthWithStep(100, 4);
 
-/** Cables: metres or feet. */
+/** Cables: metres or feet, always with a decimal. */
 export const CABLE_LENGTH: Measure = {
-  show: (value, unit) => showLongLength(value, unit).replace(/ .*$/, ''),
+  show: (value, unit) => {
+    const text = writeNumber(unit === 'mm' ? value / 1000 : value / MM_PER_FOOT, 1, 2);
+    return text.includes('.') ? text : `${text}.0`;
+  },
   unitText: (unit) => (unit === 'mm' ? 'm' : 'ft'),
   unitSpoken: (unit) => (unit === 'mm' ? 'metres' : 'feet'),
-  read: (text, unit) =>
-    /[a-z"]\s*$/i.test(text)
-      ? readLength(text, unit)
-      : readLength(`${text} ${unit === 'mm' ? 'm' : 'ft'}`, unit),
+  read: (text, unit) => readLength(text, unit === 'mm' ? 'm' : 'ft'),
   expected: (unit) =>
-    unit === 'mm' ? 'a length such as 5 or 2.5 m' : 'a length such as 15 or 15 ft',
-  step: (unit) => (unit === 'mm' ? 500 : 304.8),
+    unit === 'mm' ? 'a length such as 5, 2.5 m or 16 ft' : 'a length such as 15, 12 ft 6 in or 5 m',
+  step: (unit) => (unit === 'mm' ? 500 : MM_PER_FOOT),
   whole: false,
 };
-
-/** Reads a number with point or comma, with one of the given units after it or none. */
-function readNumber(text: string, units: RegExp): number | undefined {
-  const match = /^\s*([+-]?(?:\d+(?:[.,]\d*)?|[.,]\d+))\s*(.*?)\s*$/.exec(text);
-  if (!match?.[1] || !units.test(match[2] ?? '')) return undefined;
-  return Number(match[1].replace(',', '.'));
-}
-
-const tenths = (value: number): string => String(Math.round(value * 10) / 10 + 0);
 
 interface Plain {
   readonly unit: string;
@@ -91,11 +76,13 @@ interface Plain {
 }
 
 const plain = (of: Plain): Measure => ({
-  show: (value) =>
-    of.decimals === undefined ? tenths(value) : String(Number(value.toFixed(of.decimals)) + 0),
+  show: (value) => writeNumber(value, of.decimals ?? 1, (of.decimals ?? 1) + 1),
   unitText: () => of.unit,
   unitSpoken: () => of.spoken,
-  read: (text) => readNumber(text, of.accepts),
+  read: (text) => {
+    const read = readWithUnit(text);
+    return read && of.accepts.test(read.unit) ? read.number : undefined;
+  },
   expected: () => of.expected,
   step: () => of.step,
   whole: of.whole ?? false,

@@ -1,4 +1,5 @@
 import type { LengthUnit } from '../../units/lengthText.ts';
+import { twoMeanings } from '../../units/numberText.ts';
 import type { Measure } from './measure.ts';
 
 /** The smallest and largest value a field takes. */
@@ -30,19 +31,31 @@ export function readField(
   unit: LengthUnit,
 ): Reading {
   const value = measure.read(text, unit);
-  const typed = text.trim().slice(0, 20);
-  if (value === undefined) {
-    const what = typed === '' ? 'Nothing was typed' : `“${typed}” can't be read`;
-    return { ok: false, message: `${what}. Type ${measure.expected(unit)}.` };
-  }
+  if (value === undefined) return { ok: false, message: unreadable(text, measure, unit) };
   if (measure.whole && !Number.isInteger(value)) {
-    return { ok: false, message: `“${typed}” can't be used. Type ${measure.expected(unit)}.` };
+    return {
+      ok: false,
+      message: `“${shortened(text)}” can't be used. Type ${measure.expected(unit)}.`,
+    };
   }
   if (value < limits.low || value > limits.high) {
     return { ok: false, message: rangeWords(measure, limits, unit) };
   }
   return { ok: true, value };
 }
+
+/** Why a text is no value, and what would be. */
+function unreadable(text: string, measure: Measure, unit: LengthUnit): string {
+  const typed = shortened(text);
+  if (typed === '') return `Nothing was typed. Type ${measure.expected(unit)}.`;
+  const [low, high] = twoMeanings(text) ?? [];
+  const joined = measure.read(text.replace(/[.,](?=\d{3})/, ''), unit);
+  return low !== undefined && joined !== undefined
+    ? `“${typed}” could mean ${low} or ${high}. Type one of them.`
+    : `“${typed}” can't be read. Type ${measure.expected(unit)}.`;
+}
+
+const shortened = (text: string): string => text.trim().slice(0, 20);
 
 /** `Allowed: 0 to 4000 mm.` */
 export function rangeWords(measure: Measure, limits: Limits, unit: LengthUnit): string {

@@ -1,3 +1,4 @@
+import { FieldProblem } from '../fields/FieldProblem.tsx';
 import { useActions } from '../parts/useActions.ts';
 import { useTask } from '../parts/useTask.ts';
 import { CodeShow } from './CodeShow.tsx';
@@ -34,11 +35,7 @@ function AsFile() {
           </button>
         )}
       </div>
-      {task.failure !== '' && (
-        <p className="field-problem" role="alert">
-          {task.failure}
-        </p>
-      )}
+      <FieldProblem text={task.failure} />
     </section>
   );
 }

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { isStruck, type Piece } from '../../layout/pieces/piece.ts';
 import { edit, session } from '../../session/session.ts';
+import { FieldProblem } from '../fields/FieldProblem.tsx';
 import { MicLine } from '../mics/MicLine.tsx';
 import { withUsualMic } from '../mics/withUsualMic.ts';
 import { usePanel } from '../panel/usePanel.ts';
@@ -43,11 +44,7 @@ function UsualMic({ piece }: { readonly piece: Piece }) {
       <button type="button" onClick={add}>
         <Icon name="plus" /> Add the usual mic
       </button>
-      {problem && (
-        <p className="field-problem" role="alert">
-          {problem}
-        </p>
-      )}
+      <FieldProblem text={problem} />
     </>
   );
 }

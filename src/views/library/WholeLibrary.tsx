@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import type { DeletedRow, LibraryActions } from '../../session/library.ts';
+import { FieldProblem } from '../fields/FieldProblem.tsx';
 import { Dialog } from '../parts/Dialog.tsx';
 import { Icon } from '../parts/Icon.tsx';
 import { useTask } from '../parts/useTask.ts';
@@ -31,11 +32,7 @@ export function WholeLibrary({ library, actions }: WholeLibraryProps) {
       >
         <Icon name="bin" /> Bin
       </button>
-      {task.failure !== '' && (
-        <p className="field-problem" role="alert">
-          {task.failure}
-        </p>
-      )}
+      <FieldProblem text={task.failure} />
       {deleted !== null && (
         <Dialog title="Deleted layouts" onClose={() => setDeleted(null)}>
           <p className="soft">

@@ -1,5 +1,7 @@
-import { type ReactNode, useId, useLayoutEffect, useRef } from 'react';
+import { type ReactNode, useContext, useEffect, useId, useLayoutEffect, useRef } from 'react';
+import { BackStepsContext } from './backSteps.ts';
 import { Icon } from './Icon.tsx';
+import { useStable } from './useStable.ts';
 
 interface DialogProps {
   readonly title: string;
@@ -8,7 +10,7 @@ interface DialogProps {
   readonly wide?: boolean;
 }
 
-/** A modal dialog: the browser keeps the focus inside and gives it back to where it was. Escape closes. */
+/** A modal dialog: the browser keeps the focus inside and gives it back to where it was. Escape and Back close it. */
 export function Dialog({ title, onClose, children, wide = false }: DialogProps) {
   const dialog = useRef<HTMLDialogElement>(null);
   const heading = useId();
@@ -18,6 +20,9 @@ export function Dialog({ title, onClose, children, wide = false }: DialogProps) 
     shown?.showModal();
     return () => shown?.close();
   }, []);
+  const steps = useContext(BackStepsContext);
+  const close = useStable(onClose);
+  useEffect(() => steps?.over(() => close()), [steps, close]);
   return (
     <dialog
       ref={dialog}

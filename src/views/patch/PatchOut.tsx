@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { PatchReport } from '../../report/patch.ts';
 import { PATCH_TABLES, type PatchTable, patchCsv } from '../../report/patchCsv.ts';
+import { FieldProblem } from '../fields/FieldProblem.tsx';
 import { useActions } from '../parts/useActions.ts';
 import { useOpen } from '../parts/useOpen.ts';
 import { usePrinted } from '../parts/usePrinted.ts';
@@ -34,11 +35,7 @@ export function PatchOut({ patch }: { readonly patch: PatchReport }) {
           </button>
         ))}
       </div>
-      {trouble !== '' && (
-        <p className="field-problem" role="alert">
-          The file can't be handed out: {trouble}
-        </p>
-      )}
+      <FieldProblem text={trouble === '' ? '' : `The file can't be handed out: ${trouble}`} />
       {printed !== null && <PrintSheet table={printed} patch={patch} />}
     </section>
   );

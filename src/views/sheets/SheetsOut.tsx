@@ -6,6 +6,7 @@ import type { Paper } from '../../sheet/paper/paper.ts';
 import { isPrintable } from '../../sheet/paper/printable.ts';
 import { SHEETS, type SheetName } from '../../sheet/words.ts';
 import { toSvg } from '../../sheet/writers/toSvg.ts';
+import { FieldProblem } from '../fields/FieldProblem.tsx';
 import { useActions } from '../parts/useActions.ts';
 import { useOpen } from '../parts/useOpen.ts';
 import { useTask } from '../parts/useTask.ts';
@@ -100,11 +101,7 @@ export function SheetsOut({ name, paper, sheetOf }: SheetsOutProps) {
         </p>
       )}
       {task.busy && <p role="status">Writing the file…</p>}
-      {task.failure !== '' && (
-        <p className="field-problem" role="alert">
-          {task.failure}
-        </p>
-      )}
+      <FieldProblem text={task.failure} />
       {printed}
     </section>
   );

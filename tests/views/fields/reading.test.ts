@@ -6,8 +6,10 @@ import {
   CELSIUS,
   COUNT,
   DIRECTION,
+  KILOGRAMS,
   LENGTH,
   PERCENT,
+  THICKNESS,
 } from '../../../src/views/fields/measure.ts';
 import { limitsOf, readField, stepped } from '../../../src/views/fields/reading.ts';
 
@@ -44,11 +46,16 @@ describe('typed numbers', () => {
       const reading = readField(text, LENGTH, { low: 0, high: 4000 }, 'mm');
       return reading.ok ? '' : reading.message;
     };
-    expect(bad('abc')).toBe("“abc” can't be read. Type a length such as 120, 120 mm or 14 in.");
+    expect(bad('abc')).toBe(
+      "“abc” can't be read. Type a length such as 120, 12.5 cm, 1.2 m, 14 in or 5 ft 11 in.",
+    );
     expect(bad('12 kg')).toContain("“12 kg” can't be read");
     expect(bad('')).toContain('Nothing was typed');
     expect(bad('1e400')).toContain("can't be read");
     expect(bad('5 m')).toBe('Allowed: 0 to 4000 mm.');
+    expect(bad('1,200')).toBe('“1,200” could mean 1.2 or 1200. Type one of them.');
+    expect(bad('1.200 mm')).toBe('“1.200 mm” could mean 1.2 or 1200. Type one of them.');
+    expect(bad('1.200 kg')).toContain("can't be read");
     expect(bad('x'.repeat(5000)).length).toBeLessThan(120);
   });
 
@@ -59,6 +66,26 @@ describe('typed numbers', () => {
 
   it('takes its limits from the schema of the layout', () => {
     expect(limitsOf(drumSchema.shape.diameter)).toEqual({ low: 100, high: 800 });
+  });
+
+  it('shows what was typed, a decimal comma too, and reads it back', () => {
+    const measures = [LENGTH, THICKNESS, CABLE_LENGTH, DIRECTION, CELSIUS, PERCENT, KILOGRAMS];
+    const any = { low: -1e7, high: 1e7 };
+    const tenths = fc.integer({ min: -9999, max: 9999 });
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...measures),
+        tenths,
+        fc.constantFrom('mm', 'in'),
+        (measure, n, unit) => {
+          const reading = readField(`${n / 10}`.replace('.', ','), measure, any, unit);
+          const value = reading.ok ? reading.value : Number.NaN;
+          expect(Number(measure.show(value, unit))).toBe(n / 10);
+          const again = readField(measure.show(value, unit), measure, any, unit);
+          expect(again.ok && again.value).toBeCloseTo(value, 6);
+        },
+      ),
+    );
   });
 
   it('reads back what it shows, in either unit', () => {

@@ -1,10 +1,11 @@
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { type Edge, nextVenue, toggledStairs } from '../../../report/nextVenue.ts';
 import { showPage } from '../../../session/session.ts';
 import { showCableLength } from '../../../units/lengthText.ts';
 import { CheckField } from '../../fields/CheckField.tsx';
 import { Choice } from '../../fields/Choice.tsx';
 import { DateField } from '../../fields/DateField.tsx';
+import { FieldProblem } from '../../fields/FieldProblem.tsx';
 import { COUNT } from '../../fields/measure.ts';
 import { newLayoutId } from '../../library/newLayoutId.ts';
 import { Icon } from '../../parts/Icon.tsx';
@@ -29,6 +30,12 @@ export function NextVenuePage() {
   const task = useTask();
   const [form, setForm] = useState(() => formOf(layout));
   const [problems, setProblems] = useState<Readonly<Record<string, string>>>({});
+  const page = useRef<HTMLDivElement>(null);
+  // The first field that can't be used takes the focus, and with it comes into view.
+  useEffect(() => {
+    if (Object.keys(problems).length === 0) return;
+    page.current?.querySelector<HTMLElement>('[aria-invalid]')?.focus();
+  }, [problems]);
   const change = (part: Partial<VenueForm>) => setForm((before) => ({ ...before, ...part }));
   const start = () => {
     const reading = readForm(form, layout, newLayoutId());
@@ -52,7 +59,7 @@ export function NextVenuePage() {
       />
     ));
   return (
-    <div className="venue-form">
+    <div className="venue-form" ref={page}>
       <p>
         Kit, player and mics go along as they are.{' '}
         {report.signOff.kind === 'holds'
@@ -137,16 +144,8 @@ function Send({ task, hasProblems, onStart }: SendProps) {
       <button type="button" className="primary" disabled={task.busy} onClick={onStart}>
         <Icon name="forward" /> Start there
       </button>
-      {hasProblems && (
-        <p className="field-problem" role="alert">
-          Something above can't be used yet.
-        </p>
-      )}
-      {task.failure !== '' && (
-        <p className="field-problem" role="alert">
-          {task.failure}
-        </p>
-      )}
+      <FieldProblem text={hasProblems ? "Something above can't be used yet." : ''} />
+      <FieldProblem text={task.failure} />
     </div>
   );
 }

@@ -4,6 +4,7 @@ import type { Answer } from '../../../layout/signOff.ts';
 import { edit, showPage } from '../../../session/session.ts';
 import { answersOf, goTo, startAgain, useSigning } from '../../../session/signing.ts';
 import { showLength } from '../../../units/lengthText.ts';
+import { FieldProblem } from '../../fields/FieldProblem.tsx';
 import { Icon } from '../../parts/Icon.tsx';
 import { useOpen } from '../../parts/useOpen.ts';
 import { capitalised } from '../../words/nameOf.ts';
@@ -57,11 +58,7 @@ export function Consent({ onSigned }: { readonly onSigned: () => void }) {
           aria-describedby={problem === '' ? undefined : `${nameId}-problem`}
           onChange={(event) => setName(event.target.value)}
         />
-        {problem !== '' && (
-          <p className="field-problem" id={`${nameId}-problem`} role="alert">
-            {problem}
-          </p>
-        )}
+        <FieldProblem id={`${nameId}-problem`} text={problem} />
       </div>
       <div className="sign-answers">
         <button

@@ -1,0 +1,55 @@
+/**
+ * Numbers as people type them, and as an edit field writes them. Rules:
+ * - T1 One point or one comma divides the decimals; a sign stands before: `+`, `-` or `−`.
+ * - T2 Or a fraction as on a tape measure: `13 1/2`, `13-1/2`, `13½`, `3/4`.
+ * - T3 A comma before exactly three digits, with no leading 0, may divide thousands or decimals: `1,200` is refused, not guessed.
+ * - T4 A unit is whatever stands behind the last digit.
+ */
+const NUMBER = /^([+−-]?)(?:(\d+(?:[.,]\d*)?|[.,]\d+)|(?:(\d+)[\s-]+)?(\d+)\s*[/⁄]\s*(\d+))$/;
+const SIGNS: Readonly<Record<string, string>> = { '½': ' 1/2', '¼': ' 1/4', '¾': ' 3/4' };
+const MAY_BE_THOUSANDS = /^[+−-]?[1-9]\d{0,2},\d{3}$/;
+
+/** The number that a text writes, without a unit (T1 to T3); undefined when it writes none, or could write two. */
+export function readNumber(text: string): number | undefined {
+  const plain = text.replace(/[½¼¾]/, (sign) => SIGNS[sign] ?? sign).trim();
+  const match = NUMBER.exec(plain);
+  if (!match || MAY_BE_THOUSANDS.test(plain)) return undefined;
+  const [, sign, decimal, whole, upper, lower] = match;
+  const size =
+    decimal === undefined
+      ? Number(whole ?? 0) + Number(upper) / Number(lower)
+      : Number(decimal.replace(',', '.'));
+  if (!Number.isFinite(size)) return undefined;
+  return sign === '' || sign === '+' ? size : -size;
+}
+
+/** A number and the unit that is written behind it, in small letters; the unit is empty for a bare number (T4). */
+export function readWithUnit(
+  text: string,
+): { readonly number: number; readonly written: string; readonly unit: string } | undefined {
+  const match = /^(.*[\d.,½¼¾])\s*(.*?)\s*$/.exec(text);
+  const written = match?.[1]?.trim() ?? '';
+  const number = readNumber(written);
+  return number === undefined
+    ? undefined
+    : { number, written, unit: (match?.[2] ?? '').toLowerCase() };
+}
+
+/** The two numbers that `1,200` or `1.200` can mean, as a person would write them: `['1.2', '1200']`. */
+export function twoMeanings(text: string): readonly [string, string] | undefined {
+  const match = /(?<![\d.,])([1-9]\d{0,2})[.,](\d{3})(?![\d.,])/.exec(text);
+  return match ? [String(Number(`${match[1]}.${match[2]}`)), `${match[1]}${match[2]}`] : undefined;
+}
+
+/** Nearer than this is the same number: the noise of arithmetic, far below what anyone types. */
+const NOISE = 1e-6;
+
+/**
+ * A number as an edit field writes it: in full when `most` decimals are enough for that, as they are for what was typed; else
+ * rounded to `usual` decimals, as after a drag. Never `-0`.
+ */
+export function writeNumber(value: number, usual: number, most: number): string {
+  const inFull = Number(value.toFixed(most));
+  const shown = Math.abs(inFull - value) <= NOISE ? inFull : Number(value.toFixed(usual));
+  return String(shown + 0);
+}
