@@ -1,7 +1,7 @@
 import type { Mm } from '../units/quantity.ts';
 import type { Capsule } from './capsule.ts';
 import type { Cylinder } from './cylinder.ts';
-import type { Vec3 } from './vector.ts';
+import type { Vec2, Vec3 } from './vector.ts';
 
 /** A box along the axes of the frame, its faces included. */
 export interface Bounds {
@@ -33,25 +33,37 @@ export function boundsOfCylinder({ centre, axis, radius, halfHeight }: Cylinder)
   };
 }
 
+/** The box over everything on the plan within `margin` of some spots, from z 0 up to `height`; it meets no other when there are none. */
+export function boundsOverPlan(spots: readonly Vec2[], margin: Mm, height: Mm): Bounds {
+  const low = { x: Number.POSITIVE_INFINITY, y: Number.POSITIVE_INFINITY };
+  const high = { x: Number.NEGATIVE_INFINITY, y: Number.NEGATIVE_INFINITY };
+  for (const { x, y } of spots) {
+    low.x = Math.min(low.x, x);
+    low.y = Math.min(low.y, y);
+    high.x = Math.max(high.x, x);
+    high.y = Math.max(high.y, y);
+  }
+  return {
+    low: { x: low.x - margin, y: low.y - margin, z: 0 },
+    high: { x: high.x + margin, y: high.y + margin, z: height },
+  };
+}
+
 /** The box round boxes; undefined for none. */
 export function joined(boxes: readonly Bounds[]): Bounds | undefined {
-  const [first, ...rest] = boxes;
+  const [first] = boxes;
   if (!first) return undefined;
-  return rest.reduce(
-    ({ low, high }, box) => ({
-      low: {
-        x: Math.min(low.x, box.low.x),
-        y: Math.min(low.y, box.low.y),
-        z: Math.min(low.z, box.low.z),
-      },
-      high: {
-        x: Math.max(high.x, box.high.x),
-        y: Math.max(high.y, box.high.y),
-        z: Math.max(high.z, box.high.z),
-      },
-    }),
-    first,
-  );
+  const low = { ...first.low };
+  const high = { ...first.high };
+  for (const box of boxes) {
+    low.x = Math.min(low.x, box.low.x);
+    low.y = Math.min(low.y, box.low.y);
+    low.z = Math.min(low.z, box.low.z);
+    high.x = Math.max(high.x, box.high.x);
+    high.y = Math.max(high.y, box.high.y);
+    high.z = Math.max(high.z, box.high.z);
+  }
+  return { low, high };
 }
 
 /** True when two boxes share a point. */

@@ -27,17 +27,20 @@ const PLACES: readonly HeadPlace[] = ['top', 'inside', 'bottom', 'front', 'batte
  * O3 Mics of one piece by their place; what is still alike stays in the order in which it is listed.
  */
 export function festivalOrder(pickups: readonly Pickup[], pieces: Rig['pieces']): readonly Id[] {
-  const listed = new Map(pieces.map(({ piece }, index) => [piece.id, index]));
-  const ranked = pickups.map((pickup) => ({
-    id: pickup.placed.mic.id,
-    rank: [
-      SOURCES.indexOf(pickup.source),
-      ...pitchOf(pickup),
-      listed.get(ownOf(pickup) ?? '') ?? 0,
-      pickup.place ? PLACES.indexOf(pickup.place) : 0,
-    ],
-  }));
+  const rankOf = festivalRank(pieces);
+  const ranked = pickups.map((pickup) => ({ id: pickup.placed.mic.id, rank: rankOf(pickup) }));
   return ranked.toSorted((a, b) => compare(a.rank, b.rank)).map(({ id }) => id);
+}
+
+/** What O1 to O3 rank a mic by, the weightier first: the lower number comes first. */
+export function festivalRank(pieces: Rig['pieces']): (pickup: Pickup) => readonly number[] {
+  const listed = new Map(pieces.map(({ piece }, index) => [piece.id, index]));
+  return (pickup) => [
+    SOURCES.indexOf(pickup.source),
+    ...pitchOf(pickup),
+    listed.get(ownOf(pickup) ?? '') ?? 0,
+    pickup.place ? PLACES.indexOf(pickup.place) : 0,
+  ];
 }
 
 /** Overheads have no order of their own sources. */

@@ -49,9 +49,13 @@ const SURE = 0.5;
  *    head pressed together; inside it is pressed together before the struck head and thinned at the other head's back.
  * A1 and A3 are the rules by which the acoustics tell overheads and starts (H20 to H22).
  */
-export function pickupsOf(rig: Rig): readonly Pickup[] {
-  const pieces = new Map(rig.pieces.map(({ piece }) => [piece.id, piece]));
-  return rig.mics.map((placed): Pickup => {
+export const pickupsOf = ({ pieces, mics }: Rig): readonly Pickup[] =>
+  mics.map(pickupAmong(pieces));
+
+/** What a mic is there for (A1 to A3) among these pieces. */
+export function pickupAmong(placedPieces: Rig['pieces']): (placed: PlacedMic) => Pickup {
+  const pieces = new Map(placedPieces.map(({ piece }) => [piece.id, piece]));
+  return (placed) => {
     const heard = placed.mic.hears.flatMap((id) => pieces.get(id) ?? []).filter(sounds);
     const [own] = heard;
     const silent = { placed, own, place: undefined, first: undefined };
@@ -60,7 +64,7 @@ export function pickupsOf(rig: Rig): readonly Pickup[] {
     const source = closeSource(own);
     if (own.kind !== 'kick' && !isDrum(own)) return { ...silent, source };
     return { ...silent, source, ...atHead(placed, own) };
-  });
+  };
 }
 
 const sounds = ({ kind }: Piece): boolean => kind !== 'pedal' && kind !== 'throne';

@@ -1,5 +1,5 @@
 import type { Id } from '../layout/fields.ts';
-import { isStruck, type Piece } from '../layout/pieces/piece.ts';
+import { isStruck, type Piece, type Struck } from '../layout/pieces/piece.ts';
 import type { Player } from '../layout/player.ts';
 import type { Mm } from '../units/quantity.ts';
 import { Arm } from './arm.ts';
@@ -15,10 +15,14 @@ export interface OutOfReach {
 }
 
 /** Rule A2: what the player's hands do not reach. */
-export function outOfReach(player: Player, pieces: readonly Piece[]): readonly OutOfReach[] {
+export const outOfReach = (player: Player, pieces: readonly Piece[]): readonly OutOfReach[] =>
+  pieces.filter(isStruck).flatMap(beyondReachOf(player));
+
+/** The same of one piece after another. */
+export function beyondReachOf(player: Player): (piece: Struck) => readonly OutOfReach[] {
   const arm = new Arm(player);
   const sides: readonly Side[] = ['right', 'left'];
-  return pieces.filter(isStruck).flatMap((piece) =>
+  return (piece) =>
     sides
       .filter((side) => playsPiece(side, piece, player))
       .map((side): OutOfReach => {
@@ -29,6 +33,5 @@ export function outOfReach(player: Player, pieces: readonly Piece[]): readonly O
         });
         return { piece: piece.id, side, beyond: Math.max(...beyond) };
       })
-      .filter(({ beyond }) => beyond > 0),
-  );
+      .filter(({ beyond }) => beyond > 0);
 }

@@ -6,10 +6,12 @@ import { remembered } from '../geometry/remembered.ts';
 import type { Layout } from '../layout/layout.ts';
 import type { Player } from '../layout/player.ts';
 import { createRigBuilder } from '../rig/buildRig.ts';
+import type { PlacedMic } from '../rig/placed.ts';
 import { createStandingFinder } from '../rig/standing/findStanding.ts';
 import { cableFindings } from './findings/cableFindings.ts';
 import { clearanceFindings } from './findings/clearanceFindings.ts';
 import { distanceFindings } from './findings/distanceFindings.ts';
+import { createPatchFacts } from './findings/patchFactsKept.ts';
 import { patchFindings } from './findings/patchFindings.ts';
 import { reachFindings } from './findings/reachFindings.ts';
 import { signOffFindings } from './findings/signOffFindings.ts';
@@ -36,32 +38,35 @@ export function createAnalyst(): Analyst {
   const standingOf = createStandingFinder();
   const cablesOf = createCables();
   const signOffOf = createSignOffReader();
-  const playingOf = remembered((player: Player) =>
-    remembered((pieces: Pieces) => ({
-      facts: playerFacts({ player, pieces }),
-      findings: reachFindings({ player, pieces }),
-    })),
+  const patchFactsOf = createPatchFacts();
+  const factsOf = remembered((player: Player) =>
+    remembered((pieces: Pieces) => playerFacts({ player, pieces })),
+  );
+  const reachOf = remembered((player: Player) => remembered(reachFindings(player)));
+  const standOf = remembered(standFindings);
+  const distanceOf = remembered((pieces: Pieces) =>
+    remembered((placed: PlacedMic) => distanceFindings(placed, pieces)),
   );
   return (layout, inHurry) => {
     const rig = rigOf(layout);
     const clearances = clearancesOf(layout, rig.mics);
     const cables = cablesOf(layout, rig, inHurry);
     const signOff = signOffOf(layout, rig);
-    const playing = playingOf(layout.player)(layout.pieces);
     const standing = standingOf(rig, layout.deck);
     const moved = clearances.filter((row) => !standing.some((one) => standsInSwing(row, one)));
     const findings = sortedFindings([
       ...clearanceFindings(moved),
-      ...standFindings(rig.mics),
-      ...distanceFindings(rig.mics, layout.pieces),
+      ...rig.mics.flatMap(standOf),
+      ...rig.mics.flatMap(distanceOf(layout.pieces)),
       ...standingFindings(standing),
       ...cableFindings(cablingFacts(layout, cables)),
-      ...playing.findings,
-      ...patchFindings(rig, layout),
+      ...layout.pieces.flatMap(reachOf(layout.player)),
+      ...patchFindings(patchFactsOf(rig, layout.patch), rig),
       ...signOffFindings(signOff, rig),
     ]);
     const { runs, loom, stock } = cables;
     const totals = runTotals(runs);
-    return { rig, clearances, findings, runs, loom, stock, totals, player: playing.facts, signOff };
+    const player = factsOf(layout.player)(layout.pieces);
+    return { rig, clearances, findings, runs, loom, stock, totals, player, signOff };
   };
 }

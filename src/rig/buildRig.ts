@@ -1,3 +1,4 @@
+import { sameList } from '../geometry/remembered.ts';
 import { findMicClass } from '../layout/catalogue/micClasses.ts';
 import type { Layout } from '../layout/layout.ts';
 import type { Mic } from '../layout/mics/mic.ts';
@@ -19,67 +20,76 @@ export const buildRig = (layout: RigLayout): Rig => createRigBuilder()(layout);
  * is always equal to what {@link buildRig} gives.
  */
 export function createRigBuilder(): (layout: RigLayout) => Rig {
-  let pieces = new Map<string, Kept<PlacedPiece>>();
-  let mics = new Map<string, Kept<PlacedMic>>();
+  const piecesOf = createKeeper<Piece, PlacedPiece>();
+  const micsOf = createKeeper<Mic, PlacedMic>();
   let last: Rig | undefined;
   return (layout) => {
-    const placedPieces = keep(layout.pieces, pieces, {
-      needs: (piece) => [piece, seatUnder(piece, layout)],
+    const { pieces: kit, player, ownClasses } = layout;
+    const pieces = piecesOf(kit, {
+      around: [player.seatHeight],
+      needs: (piece) => [seatUnder(piece, layout)],
       place: (piece) => placePiece(piece, layout),
     });
-    const placedMics = keep(layout.mics, mics, {
+    const placed = new Map(pieces.map((one) => [one.piece, one]));
+    const surroundings = { pieces: kit, player, ownClasses, placed };
+    const mics = micsOf(layout.mics, {
+      around: [kit, ownClasses],
       needs: (mic) => micNeeds(mic, layout),
-      place: (mic) => placeMic(mic, layout),
+      place: (mic) => placeMic(mic, surroundings),
     });
-    pieces = placedPieces.kept;
-    mics = placedMics.kept;
-    const rig = { pieces: placedPieces.placed, mics: placedMics.placed };
-    if (last && sameEntries(last.pieces, rig.pieces) && sameEntries(last.mics, rig.mics)) {
-      return last;
-    }
-    last = rig;
-    return rig;
+    if (last?.pieces !== pieces || last.mics !== mics) last = { pieces, mics };
+    return last;
   };
 }
 
-/** A placed thing with the values its place was made from. */
-interface Kept<Placed> {
-  readonly needs: readonly unknown[];
-  readonly placed: Placed;
-}
-
 interface Placing<Thing, Placed> {
+  /** While all of this is the same as before, so is what any thing needs. */
+  readonly around: readonly unknown[];
+  /** The values that a thing's place is made from beside the thing itself. */
   readonly needs: (thing: Thing) => readonly unknown[];
   readonly place: (thing: Thing) => Placed;
 }
 
-function keep<Thing extends { readonly id: string }, Placed>(
-  things: readonly Thing[],
-  before: ReadonlyMap<string, Kept<Placed>>,
-  { needs, place }: Placing<Thing, Placed>,
-): { readonly placed: readonly Placed[]; readonly kept: Map<string, Kept<Placed>> } {
-  const kept = new Map<string, Kept<Placed>>();
-  const placed = things.map((thing) => {
-    const now = needs(thing);
-    const known = before.get(thing.id);
-    const entry =
-      known && sameEntries(known.needs, now) ? known : { needs: now, placed: place(thing) };
-    kept.set(thing.id, entry);
-    return entry.placed;
-  });
-  return { placed, kept };
+/** A placed thing with what its place was made from. */
+interface Kept<Thing, Placed> {
+  readonly thing: Thing;
+  readonly needs: readonly unknown[];
+  readonly placed: Placed;
+}
+
+/** Places things, keeping what is placed already; a list in which nothing changed comes back as the same list. */
+function createKeeper<Thing extends { readonly id: string }, Placed>() {
+  const sameAround = sameList<unknown>();
+  const samePlaced = sameList<Placed>();
+  let around: readonly unknown[] = [];
+  let known = new Map<string, Kept<Thing, Placed>>();
+  return (things: readonly Thing[], placing: Placing<Thing, Placed>): readonly Placed[] => {
+    const now = sameAround(placing.around);
+    const kept = things.map((thing) => {
+      const was = known.get(thing.id);
+      const same = was?.thing === thing ? was : undefined;
+      if (same && now === around) return same;
+      const needs = placing.needs(thing);
+      return same && sameEntries(same.needs, needs)
+        ? same
+        : { thing, needs, placed: placing.place(thing) };
+    });
+    around = now;
+    known = new Map(kept.map((one) => [one.thing.id, one]));
+    return samePlaced(kept.map(({ placed }) => placed));
+  };
 }
 
 const seatUnder = (piece: Piece, { player }: RigLayout): number | undefined =>
   piece.kind === 'throne' ? player.seatHeight : undefined;
 
-/** The mic, its class, and for a mic on or in a piece that piece with everything that carries it. */
+/** The mic's class, and for a mic on or in a piece that piece with everything that carries it. */
 function micNeeds(mic: Mic, layout: RigLayout): readonly unknown[] {
   const { mount } = mic;
   const owner = mount.kind === 'clip' ? mount.drum : mount.kind === 'plateInKick' ? mount.kick : '';
   const piece = layout.pieces.find(({ id }) => id === owner);
   const chain = piece ? carriers(piece, layout) : [];
-  return [mic, findMicClass(layout, mic.micClass), piece, ...chain];
+  return [findMicClass(layout, mic.micClass), piece, ...chain];
 }
 
 const sameEntries = (p: readonly unknown[], q: readonly unknown[]): boolean =>

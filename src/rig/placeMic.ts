@@ -5,10 +5,11 @@ import { isDrum } from '../layout/pieces/piece.ts';
 import { placeClipMic } from './mics/clipMic.ts';
 import { placePlateInKick, placePlateOnDeck } from './mics/plateMic.ts';
 import { placeStandMic } from './mics/standMic.ts';
+import type { Kit } from './mics/wayDown.ts';
 import type { PlacedMic } from './placed.ts';
 
 /** What a mic's place depends on. */
-export type MicSurroundings = Pick<Layout, 'pieces' | 'ownClasses' | 'player'>;
+export type MicSurroundings = Kit & Pick<Layout, 'ownClasses'>;
 
 /**
  * A mic in space, kit frame. The layout's references must have been checked (rules L4 and L5): a class, drum or kick that

@@ -5,6 +5,7 @@ import {
   boundsMeet,
   boundsOfCapsule,
   boundsOfCylinder,
+  boundsOverPlan,
   joined,
 } from '../../src/geometry/bounds.ts';
 import { along, length, subtract, unit, type Vec3, vec } from '../../src/geometry/vector.ts';
@@ -58,6 +59,20 @@ describe('bounds', () => {
       halfHeight: 5,
     });
     expect(box).toEqual({ low: vec(-40, -5, -40), high: vec(40, 5, 40) });
+  });
+
+  it('over the plan hold what lies near the line between two spots, from the plan up, and of none meet nothing', () => {
+    fc.assert(
+      fc.property(fc.tuple(point, point), number(0, 50), number(0, 1), direction, (...drawn) => {
+        const [[a, b], margin, t, d] = drawn;
+        const near = along(along(a, subtract(b, a), t), d, margin);
+        const box = boundsOverPlan([a, b], margin, 100);
+        expect(holds(box, vec(near.x, near.y, 100 * t))).toBe(true);
+        expect(boundsMeet(boundsOverPlan([], margin, 100), box)).toBe(false);
+      }),
+    );
+    const box = boundsOverPlan([vec(1, 2, 0), vec(-3, 4, 0)], 5, 6);
+    expect(box).toEqual({ low: vec(-8, -3, 0), high: vec(6, 9, 6) });
   });
 
   it('joined hold each one, and meet what one of them meets', () => {

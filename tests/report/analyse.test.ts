@@ -41,6 +41,11 @@ describe('an analysis', () => {
       (l) => setMargin(l, 90),
       (l) => setInput(l, 'mic-snare', null),
       (l) => changeMic(l, 'mic-rack-2', (mic) => ({ ...mic, name: 'Renamed' })),
+      (l) => ({ ...l, mics: l.mics.filter(({ id }) => id !== 'mic-rack-1') }),
+      (l) => ({ ...l, mics: l.mics.toReversed(), pieces: l.pieces.toReversed() }),
+      (l) => movePiece(l, 'crash-2', { x: 400, y: 2600 }),
+      (l) => changeMic(l, 'mic-snare', (mic) => ({ ...mic, hears: ['crash-2'] })),
+      (l) => ({ ...l, deck: { ...l.deck, width: 2500 } }),
     ];
     const analyst = createAnalyst();
     let layout = kit('five-piece-two-racks');

@@ -135,6 +135,24 @@ describe('createRigBuilder', () => {
     expect(placedAnew(before, build(taller))).toEqual(['throne']);
   });
 
+  it('gives the same list of pieces while only a mic changes, and of mics while only a piece does that none is on', () => {
+    const build = createRigBuilder();
+    const before = build(fivePiece);
+    expect(build(changedMic(fivePiece, 3)).pieces).toBe(before.pieces);
+    const again = build(fivePiece);
+    expect(build(changedPiece(fivePiece, 'ride')).mics).toBe(again.mics);
+  });
+
+  it('has learnt nothing from a layout that it refused', () => {
+    const build = createRigBuilder();
+    build(fivePiece);
+    const shifted = changedPiece(fivePiece, 'floor');
+    const onStand = { ...standing, tip: { x: 0, y: 0, z: 700 }, azimuth: 0, pitch: 0 };
+    const broken = { ...shifted, mics: [...shifted.mics, micOn(onStand, 'no such class')] };
+    expect(() => build(broken)).toThrow(RangeError);
+    expect(build(shifted)).toEqual(buildRig(shifted));
+  });
+
   it('always gives what building from nothing gives', () => {
     const build = createRigBuilder();
     const changes = [

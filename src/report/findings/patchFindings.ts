@@ -1,7 +1,4 @@
-import type { Layout } from '../../layout/layout.ts';
-import type { PatchCode } from '../../patch/fact.ts';
-import { inputList } from '../../patch/inputList.ts';
-import { patchFacts } from '../../patch/patchFacts.ts';
+import type { PatchCode, PatchFact } from '../../patch/fact.ts';
 import type { Rig } from '../../rig/placed.ts';
 import type { Finding, PatchFindingCode, Severity } from '../report.ts';
 
@@ -28,23 +25,20 @@ const SEVERITY: { readonly [Code in PatchFindingCode]: Severity } = {
 const isOwn = (code: PatchCode): code is PatchFindingCode => Object.hasOwn(SEVERITY, code);
 
 /** What is wrong with the input list and the splits, as findings about their mics, where the main mic is. */
-export function patchFindings(rig: Rig, { patch }: Pick<Layout, 'patch'>): readonly Finding[] {
-  const tips = new Map(rig.mics.map(({ mic, tip }) => [mic.id, tip]));
-  return patchFacts(inputList(rig, patch), patch).flatMap(
-    ({ code, ids, numbers }): readonly Finding[] => {
-      if (!isOwn(code)) return [];
-      const about = ids.filter((id) => tips.has(id));
-      const [main] = about;
-      return [
-        {
-          key: [code, ...ids, numbers['leg'] ?? numbers['channel'] ?? ''].join(':'),
-          code,
-          severity: SEVERITY[code],
-          about,
-          place: main === undefined ? undefined : tips.get(main),
-          numbers,
-        },
-      ];
-    },
-  );
+export function patchFindings(facts: readonly PatchFact[], { mics }: Rig): readonly Finding[] {
+  const own = facts.flatMap(({ code, ...fact }) => (isOwn(code) ? [{ code, ...fact }] : []));
+  if (own.length === 0) return [];
+  const tips = new Map(mics.map(({ mic, tip }) => [mic.id, tip]));
+  return own.map(({ code, ids, numbers }): Finding => {
+    const about = ids.filter((id) => tips.has(id));
+    const [main] = about;
+    return {
+      key: [code, ...ids, numbers['leg'] ?? numbers['channel'] ?? ''].join(':'),
+      code,
+      severity: SEVERITY[code],
+      about,
+      place: main === undefined ? undefined : tips.get(main),
+      numbers,
+    };
+  });
 }

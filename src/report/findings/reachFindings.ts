@@ -1,21 +1,20 @@
 import { vec } from '../../geometry/vector.ts';
-import type { Layout } from '../../layout/layout.ts';
-import { isStruck } from '../../layout/pieces/piece.ts';
-import { outOfReach } from '../../player/outOfReach.ts';
+import { isStruck, type Piece } from '../../layout/pieces/piece.ts';
+import type { Player } from '../../layout/player.ts';
+import { beyondReachOf } from '../../player/outOfReach.ts';
 import type { Finding } from '../report.ts';
 
 /**
- * One finding for every piece that a hand which plays it cannot reach. `numbers.right` and `numbers.left` say by how much each hand falls
+ * One finding for a piece that a hand which plays it cannot reach. `numbers.right` and `numbers.left` say by how much each hand falls
  * short, `numbers.beyond` the more of the two.
  */
-export function reachFindings({
-  player,
-  pieces,
-}: Pick<Layout, 'player' | 'pieces'>): readonly Finding[] {
-  const out = outOfReach(player, pieces);
-  return pieces.filter(isStruck).flatMap(({ id, x, y, z }): Finding[] => {
-    const short = out.filter(({ piece }) => piece === id);
+export function reachFindings(player: Player): (piece: Piece) => readonly Finding[] {
+  const beyondReach = beyondReachOf(player);
+  return (piece) => {
+    if (!isStruck(piece)) return [];
+    const short = beyondReach(piece);
     if (short.length === 0) return [];
+    const { id, x, y, z } = piece;
     const hands = Object.fromEntries(short.map(({ side, beyond }) => [side, beyond]));
     return [
       {
@@ -27,5 +26,5 @@ export function reachFindings({
         numbers: { ...hands, beyond: Math.max(...short.map(({ beyond }) => beyond)) },
       },
     ];
-  });
+  };
 }

@@ -4,8 +4,11 @@ import { FIRM, tippingOf } from '../../rig/tipping.ts';
 import type { Finding } from '../report.ts';
 
 /** What a mic's mount cannot do or should not: out of the stand's reach, near tipping, metal on the hoop. */
-export const standFindings = (mics: readonly PlacedMic[]): readonly Finding[] =>
-  mics.flatMap((placed) => [...beyondStand(placed), ...mayTip(placed), ...metalRim(placed)]);
+export const standFindings = (placed: PlacedMic): readonly Finding[] => [
+  ...beyondStand(placed),
+  ...mayTip(placed),
+  ...metalRim(placed),
+];
 
 /** `numbers.serving`: how many classes of stand would reach from where the base stands. */
 function beyondStand({ mic, stand }: PlacedMic): Finding[] {

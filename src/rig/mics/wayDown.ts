@@ -3,11 +3,14 @@ import type { Vec2, Vec3 } from '../../geometry/vector.ts';
 import type { Layout } from '../../layout/layout.ts';
 import type { Piece } from '../../layout/pieces/piece.ts';
 import { carrierOf } from '../../layout/references.ts';
-import type { DescentPart } from '../placed.ts';
+import type { DescentPart, PlacedPiece } from '../placed.ts';
 import { placePiece } from '../placePiece.ts';
 
 /** What a way down depends on. */
-export type Kit = Pick<Layout, 'pieces' | 'player'>;
+export interface Kit extends Pick<Layout, 'pieces' | 'player'> {
+  /** Its pieces in space, as far as they are known already. */
+  readonly placed?: ReadonlyMap<Piece, PlacedPiece>;
+}
 
 /** A cable's way to the deck. */
 export interface WayDown {
@@ -23,7 +26,8 @@ export interface WayDown {
  */
 export function wayDown(piece: Piece, from: Vec3, kit: Kit): WayDown {
   const carrier = carriers(piece, kit).at(-1);
-  const supports = carrier ? placePiece(carrier, kit).footprints.map(({ hub }) => hub) : [];
+  const placed = carrier && (kit.placed?.get(carrier) ?? placePiece(carrier, kit));
+  const supports = placed?.footprints.map(({ hub }) => hub) ?? [];
   const [first, ...others] = supports;
   if (!carrier || !first) {
     return { descent: [{ along: 'air', length: from.z }], deckPoint: { x: from.x, y: from.y } };

@@ -1,7 +1,15 @@
-import { type Bounds, boundsOfCapsule, boundsOfCylinder, joined } from '../../geometry/bounds.ts';
+import {
+  type Bounds,
+  boundsOfCapsule,
+  boundsOfCylinder,
+  boundsOverPlan,
+  joined,
+} from '../../geometry/bounds.ts';
 import type { Capsule } from '../../geometry/capsule.ts';
 import type { Cylinder, Tube } from '../../geometry/cylinder.ts';
 import { along, distance, type Vec2, vec } from '../../geometry/vector.ts';
+import type { Id } from '../../layout/fields.ts';
+import { LEG_RADIUS } from '../feet.ts';
 import type { Footprint, MicPart, PlacedMic, PlacedPiece } from '../placed.ts';
 
 /** A solid with the box round it, by which most pairs are dismissed before they are measured. */
@@ -14,9 +22,31 @@ export interface BoxedMicSolid extends Boxed<Capsule> {
   readonly part: MicPart;
 }
 
+/** A footprint with the box round its feet and all of its legs. */
+export interface BoxedFeet {
+  readonly footprint: Footprint;
+  readonly bounds: Bounds;
+}
+
+/** What lies on the deck, with the box round it. */
+export interface BoxedOutline {
+  readonly outline: readonly Vec2[];
+  readonly bounds: Bounds;
+}
+
+/** What of a mic or piece stands on the deck. */
+export interface OnDeck {
+  readonly id: Id;
+  readonly piece: PlacedPiece | undefined;
+  readonly feet: readonly BoxedFeet[];
+  readonly outlines: readonly BoxedOutline[];
+  readonly shells: readonly Boxed<Cylinder>[];
+}
+
 /** A mic with its boxes. `bounds` hold it whole, its feet included. */
 export interface BoxedMic {
   readonly placed: PlacedMic;
+  readonly onDeck: OnDeck;
   readonly bounds: Bounds;
   readonly solids: readonly BoxedMicSolid[];
 }
@@ -24,6 +54,7 @@ export interface BoxedMic {
 /** A piece with its boxes. `bounds` hold it whole, its feet and outlines included. */
 export interface BoxedPiece {
   readonly placed: PlacedPiece;
+  readonly onDeck: OnDeck;
   readonly bounds: Bounds;
   readonly shells: readonly Boxed<Cylinder>[];
   readonly hoops: readonly Boxed<Tube>[];
@@ -34,24 +65,28 @@ export interface BoxedPiece {
 
 export function boxedMic(placed: PlacedMic): BoxedMic {
   const solids = placed.solids.map(({ part, capsule }) => ({ part, ...boxedCapsule(capsule) }));
-  const feet = placed.stand ? [boundsOfFeet(placed.stand.footprint)] : [];
-  return { placed, solids, bounds: around([...solids.map(({ bounds }) => bounds), ...feet]) };
+  const feet = placed.stand ? [boxedFeet(placed.stand.footprint)] : [];
+  const onDeck = { id: placed.mic.id, piece: undefined, feet, outlines: [], shells: [] };
+  return { placed, onDeck, solids, bounds: around([...solids, ...feet]) };
 }
 
 export function boxedPiece(placed: PlacedPiece): BoxedPiece {
-  const shells = [...placed.shells, ...riseOf(placed)].map((solid) => ({
-    solid,
-    bounds: boundsOfCylinder(solid),
-  }));
-  const hoops = placed.hoops.map((solid) => ({ solid, bounds: boundsOfHoop(solid) }));
+  const shells = [...placed.shells, ...riseOf(placed)].map(boxedCylinder);
+  // A hoop reaches no farther than the disc that it goes round.
+  const hoops = placed.hoops.map((solid) => ({ solid, bounds: boundsOfCylinder(discOf(solid)) }));
+  const discs = hoops.map(({ solid, bounds }) => ({ solid: discOf(solid), bounds }));
   const hardware = placed.hardware.map(boxedCapsule);
-  const bodies = [...shells, ...placed.hoops.map(boxedDisc)];
-  const all = [...shells, ...hoops, ...hardware].map(({ bounds }) => bounds);
-  const onDeck = [
-    ...placed.footprints.map(boundsOfFeet),
-    ...placed.outlines.map((outline) => boundsOfSpots(outline, 0)),
-  ];
-  return { placed, shells, hoops, hardware, bodies, bounds: around([...all, ...onDeck]) };
+  const feet = placed.footprints.map(boxedFeet);
+  const outlines = placed.outlines.map(boxedOutline);
+  return {
+    placed,
+    onDeck: { id: placed.piece.id, piece: placed, feet, outlines, shells },
+    shells,
+    hoops,
+    hardware,
+    bodies: [...shells, ...discs],
+    bounds: around([...shells, ...hoops, ...hardware, ...feet, ...outlines]),
+  };
 }
 
 /**
@@ -65,30 +100,34 @@ function riseOf({ piece, shells }: PlacedPiece): readonly Cylinder[] {
   return [{ ...lower, centre, halfHeight: apart / 2 }];
 }
 
-function boxedDisc({ centre, axis, outerRadius, halfHeight }: Tube): Boxed<Cylinder> {
-  const solid = { centre, axis, radius: outerRadius, halfHeight };
-  return { solid, bounds: boundsOfCylinder(solid) };
-}
+const discOf = ({ centre, axis, outerRadius, halfHeight }: Tube): Cylinder => ({
+  centre,
+  axis,
+  radius: outerRadius,
+  halfHeight,
+});
+
+const boxedCylinder = (solid: Cylinder): Boxed<Cylinder> => ({
+  solid,
+  bounds: boundsOfCylinder(solid),
+});
 
 const boxedCapsule = (solid: Capsule): Boxed<Capsule> => ({
   solid,
   bounds: boundsOfCapsule(solid),
 });
 
-const boundsOfHoop = (tube: Tube): Bounds =>
-  boundsOfCylinder({ ...tube, radius: tube.outerRadius });
-
-const boundsOfFeet = ({ hub, hubRadius, feet }: Footprint): Bounds =>
-  boundsOfSpots([hub, ...feet], hubRadius);
-
-/** The box on the deck round everything within `margin` of some spots. */
-function boundsOfSpots(spots: readonly Vec2[], margin: number): Bounds {
-  const boxes = spots.map(({ x, y }) => ({
-    low: vec(x - margin, y - margin, 0),
-    high: vec(x + margin, y + margin, 0),
-  }));
-  return around(boxes);
+/** The legs reach from the deck to where they meet the mast, half their thickness above it. */
+function boxedFeet(footprint: Footprint): BoxedFeet {
+  const { hub, hubRadius, feet, legHeight } = footprint;
+  const margin = Math.max(hubRadius, LEG_RADIUS);
+  return { footprint, bounds: boundsOverPlan([hub, ...feet], margin, legHeight + LEG_RADIUS) };
 }
+
+const boxedOutline = (outline: readonly Vec2[]): BoxedOutline => ({
+  outline,
+  bounds: boundsOverPlan(outline, 0, 0),
+});
 
 /** Nothing to hold: a box that meets no other. */
 const nowhere: Bounds = {
@@ -96,4 +135,5 @@ const nowhere: Bounds = {
   high: vec(Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY),
 };
 
-const around = (boxes: readonly Bounds[]): Bounds => joined(boxes) ?? nowhere;
+const around = (boxed: readonly { readonly bounds: Bounds }[]): Bounds =>
+  joined(boxed.map(({ bounds }) => bounds)) ?? nowhere;

@@ -1,3 +1,4 @@
+import { type Bounds, boundsMeet, boundsOfCapsule } from '../../geometry/bounds.ts';
 import { capsuleToCylinder } from '../../geometry/capsuleContact.ts';
 import { gap, nearestOnSegment } from '../../geometry/plan.ts';
 import {
@@ -7,31 +8,12 @@ import {
   planMeeting,
 } from '../../geometry/planSegments.ts';
 import { type Vec2, vec } from '../../geometry/vector.ts';
-import type { Id } from '../../layout/fields.ts';
 import type { Piece } from '../../layout/pieces/piece.ts';
 import type { Mm } from '../../units/quantity.ts';
 import { baseCapsules, LEG_RADIUS } from '../feet.ts';
-import type { Footprint, PlacedMic, PlacedPiece } from '../placed.ts';
+import type { Footprint } from '../placed.ts';
+import type { BoxedFeet, OnDeck } from './boxed.ts';
 import { type Standing, TOUCHING } from './standing.ts';
-
-/** What of a mic or piece stands on the deck. */
-export interface OnDeck {
-  readonly id: Id;
-  readonly piece: PlacedPiece | undefined;
-  readonly footprints: readonly Footprint[];
-}
-
-export const micOnDeck = ({ mic, stand }: PlacedMic): OnDeck => ({
-  id: mic.id,
-  piece: undefined,
-  footprints: stand ? [stand.footprint] : [],
-});
-
-export const pieceOnDeck = (piece: PlacedPiece): OnDeck => ({
-  id: piece.piece.id,
-  piece,
-  footprints: piece.footprints,
-});
 
 /**
  * K6 Feet of different stands must not cross on the plan, whatever their heights; the legs of one must keep off the hubs,
@@ -44,8 +26,10 @@ export function feetOverlap(first: OnDeck, second: OnDeck): Standing | undefined
   const meet: Meet = (found) => {
     if (found.overlap > (worst?.overlap ?? TOUCHING)) worst = found;
   };
-  for (const p of first.footprints) {
-    for (const q of second.footprints) footprintsMeet(p, q, meet);
+  for (const p of first.feet) {
+    for (const q of second.feet) {
+      if (boundsMeet(p.bounds, q.bounds)) footprintsMeet(p.footprint, q.footprint, meet);
+    }
   }
   onPedal(first, second).forEach(meet);
   onPedal(second, first).forEach(meet);
@@ -106,15 +90,21 @@ function legsMeet(p: PlanSegment, q: PlanSegment): FeetMeeting {
 }
 
 /** Legs and discs of one on the pedals of the other. */
-function onPedal({ footprints }: OnDeck, { piece }: OnDeck): FeetMeeting[] {
+function onPedal({ feet }: OnDeck, { piece, outlines }: OnDeck): FeetMeeting[] {
   if (piece?.piece.kind !== 'pedal') return [];
-  return piece.outlines.flatMap((outline) =>
-    footprints.flatMap(({ hub, hubRadius, feet }) => [
-      { place: hub, overlap: hubRadius - outsideOutline(outline, hub) },
-      ...feet.flatMap((foot) => legOnOutline([hub, foot], outline)),
+  return outlines.flatMap(({ outline, bounds }) =>
+    near(feet, bounds).flatMap((footprint) => [
+      {
+        place: footprint.hub,
+        overlap: footprint.hubRadius - outsideOutline(outline, footprint.hub),
+      },
+      ...legsOf(footprint).flatMap((leg) => legOnOutline(leg, outline)),
     ]),
   );
 }
+
+const near = (feet: readonly BoxedFeet[], to: Bounds): readonly Footprint[] =>
+  feet.flatMap(({ footprint, bounds }) => (boundsMeet(bounds, to) ? [footprint] : []));
 
 /** A hub inside the outline is found by itself, so a leg that stands on it crosses or touches an edge. */
 function legOnOutline(leg: PlanSegment, outline: readonly Vec2[]): FeetMeeting[] {
@@ -132,12 +122,15 @@ function legOnEdge(leg: PlanSegment, edge: PlanSegment): FeetMeeting {
 }
 
 /** Legs of a piece in the shell of a kick. A mic's legs are measured with the rest of its mount (K2). */
-function underKick({ piece, footprints }: OnDeck, { piece: other }: OnDeck): FeetMeeting[] {
+function underKick({ piece, feet }: OnDeck, { piece: other, shells }: OnDeck): FeetMeeting[] {
   if (!piece || piece.piece.kind === 'kick' || other?.piece.kind !== 'kick') return [];
-  return footprints.flatMap(baseCapsules).flatMap((leg) =>
-    other.shells.map((shell) => {
-      const { gap: apart, at } = capsuleToCylinder(leg, shell);
-      return { place: at, overlap: -apart };
-    }),
+  return shells.flatMap(({ solid: shell, bounds }) =>
+    near(feet, bounds)
+      .flatMap(baseCapsules)
+      .filter((leg) => boundsMeet(boundsOfCapsule(leg), bounds))
+      .map((leg) => {
+        const { gap: apart, at } = capsuleToCylinder(leg, shell);
+        return { place: at, overlap: -apart };
+      }),
   );
 }

@@ -1,12 +1,12 @@
-import { type Bounds, boundsMeet } from '../../geometry/bounds.ts';
 import { remembered } from '../../geometry/remembered.ts';
 import type { Deck } from '../../layout/deck.ts';
-import type { PlacedMic, Rig } from '../placed.ts';
+import type { PlacedMic, PlacedPiece, Rig } from '../placed.ts';
 import { type BoxedMic, type BoxedPiece, boxedMic, boxedPiece } from './boxed.ts';
-import { feetOverlap, micOnDeck, pieceOnDeck } from './feet.ts';
+import { feetOverlap } from './feet.ts';
 import { micAgainstMic } from './micAgainstMic.ts';
 import { micAgainstPiece } from './micAgainstPiece.ts';
 import { micOffDeck, pieceOffDeck } from './offDeck.ts';
+import { type Found, NOTHING, near, rememberedPairs } from './pairs.ts';
 import { pieceInPiece } from './pieceInPiece.ts';
 import type { Standing } from './standing.ts';
 
@@ -15,29 +15,35 @@ export const findStanding = (rig: Rig, deck: Deck): readonly Standing[] =>
   createStandingFinder()(rig, deck);
 
 /**
- * A finder that remembers what it measured: a pair of placed things (or one and its deck) that are the same objects as
- * before is not measured again. What it returns is always equal to what {@link findStanding} gives.
+ * A finder that remembers what it measured: a pair of placed things (or one and its deck) that are the same objects, in the
+ * same places of their lists, as the last time is not measured again. What it returns is always equal to what {@link findStanding} gives.
  */
 export function createStandingFinder(): (rig: Rig, deck: Deck) => readonly Standing[] {
-  const mics = remembered(boxedMic);
-  const pieces = remembered(boxedPiece);
-  const ofMics = rememberedPair(betweenMics);
-  const ofMicAndPiece = rememberedPair(betweenMicAndPiece);
-  const ofPieces = rememberedPair(betweenPieces);
-  const ofMicAndDeck = rememberedPair(micOffDeck);
-  const ofPieceAndDeck = rememberedPair(pieceOffDeck);
+  const micOf = remembered(boxedMic);
+  const pieceOf = remembered(boxedPiece);
+  const micsAndPieces = rememberedPairs(betweenMicAndPiece, { after: false });
+  const micsAndMics = rememberedPairs(betweenMics, { after: true });
+  const piecesAndPieces = rememberedPairs(betweenPieces, { after: true });
+  const offDeckOf = remembered((deck: Deck) => ({
+    mic: remembered((placed: PlacedMic) => micOffDeck(placed, deck)),
+    piece: remembered((placed: PlacedPiece) => pieceOffDeck(placed, deck)),
+  }));
   return (rig, deck) => {
-    const boxedMics = rig.mics.map(mics);
-    const boxedPieces = rig.pieces.map(pieces);
+    const mics = rig.mics.map(micOf);
+    const pieces = rig.pieces.map(pieceOf);
+    const offDeck = offDeckOf(deck);
+    const withPieces = micsAndPieces(mics, pieces);
+    const withMics = micsAndMics(mics, mics);
+    const amongPieces = piecesAndPieces(pieces, pieces);
     return [
-      ...boxedMics.flatMap((mic, i) => [
-        ...ofMicAndDeck(mic.placed, deck),
-        ...boxedPieces.flatMap((piece) => near(mic, piece, ofMicAndPiece)),
-        ...boxedMics.slice(i + 1).flatMap((other) => near(mic, other, ofMics)),
+      ...rig.mics.flatMap((mic, i) => [
+        ...offDeck.mic(mic),
+        ...(withPieces[i] ?? NOTHING),
+        ...(withMics[i] ?? NOTHING),
       ]),
-      ...boxedPieces.flatMap((piece, i) => [
-        ...ofPieceAndDeck(piece.placed, deck),
-        ...boxedPieces.slice(i + 1).flatMap((other) => near(piece, other, ofPieces)),
+      ...rig.pieces.flatMap((piece, i) => [
+        ...offDeck.piece(piece),
+        ...(amongPieces[i] ?? NOTHING),
       ]),
     ];
   };
@@ -59,7 +65,7 @@ export function createStandingOf(
     return [
       ...micOffDeck(placed, deck),
       ...boxedMics.flatMap((other, i) => {
-        if (i === own) return nothing;
+        if (i === own) return NOTHING;
         // In the order of the layout, as the finder measures them.
         return i < own ? near(other, boxed, betweenMics) : near(boxed, other, betweenMics);
       }),
@@ -68,43 +74,20 @@ export function createStandingOf(
   };
 }
 
-const nothing: readonly Standing[] = [];
-
-interface Placed {
-  readonly bounds: Bounds;
-}
-
-/** Measures only what comes near. */
-const near = <P extends Placed, Q extends Placed>(
-  p: P,
-  q: Q,
-  measure: (p: P, q: Q) => readonly Standing[],
-): readonly Standing[] => (boundsMeet(p.bounds, q.bounds) ? measure(p, q) : nothing);
-
-function betweenMics(first: BoxedMic, second: BoxedMic): readonly Standing[] {
-  const feet = feetOverlap(micOnDeck(first.placed), micOnDeck(second.placed));
+function betweenMics(first: BoxedMic, second: BoxedMic): Found {
+  const feet = feetOverlap(first.onDeck, second.onDeck);
   return withFeet(feet, micAgainstMic(first, second, feet !== undefined));
 }
 
-function betweenMicAndPiece(mic: BoxedMic, piece: BoxedPiece): readonly Standing[] {
-  const feet = feetOverlap(micOnDeck(mic.placed), pieceOnDeck(piece.placed));
+function betweenMicAndPiece(mic: BoxedMic, piece: BoxedPiece): Found {
+  const feet = feetOverlap(mic.onDeck, piece.onDeck);
   return withFeet(feet, micAgainstPiece(mic, piece, feet !== undefined));
 }
 
-const betweenPieces = (first: BoxedPiece, second: BoxedPiece): readonly Standing[] =>
-  withFeet(
-    feetOverlap(pieceOnDeck(first.placed), pieceOnDeck(second.placed)),
-    pieceInPiece(first, second),
-  );
+const betweenPieces = (first: BoxedPiece, second: BoxedPiece): Found =>
+  withFeet(feetOverlap(first.onDeck, second.onDeck), pieceInPiece(first, second));
 
 /** Feet that overlap on the plan are told once, though a foot may also be found in a shell. */
-function withFeet(feet: Standing | undefined, found: readonly Standing[]): readonly Standing[] {
+function withFeet(feet: Standing | undefined, found: Found): Found {
   return feet ? [feet, ...found.filter(({ code }) => code !== 'feet-overlap')] : found;
-}
-
-function rememberedPair<P extends object, Q extends object, Value>(
-  make: (p: P, q: Q) => Value,
-): (p: P, q: Q) => Value {
-  const rows = remembered((p: P) => remembered((q: Q) => make(p, q)));
-  return (p, q) => rows(p)(q);
 }

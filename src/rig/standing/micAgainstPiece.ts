@@ -24,17 +24,16 @@ export function micAgainstPiece(
   const about = [mic.placed.mic.id, piece.placed.piece.id];
   const { mount } = mic.placed.mic;
   const ownDrum = mount.kind === 'clip' && mount.drum === piece.placed.piece.id;
-  return worstOfEach(
-    mic.solids.flatMap((solid): Standing[] => {
-      if (!boundsMeet(solid.bounds, piece.bounds)) return [];
-      const bodies = ownDrum && solid.part === 'clipArm' ? [] : bodyContacts(solid, piece);
-      const stands = meetsStands(solid.part, feetOverlap) ? standContacts(solid, piece) : [];
-      return [
-        ...bodies.map((contact) => standing(bodyCode(solid.part), about, contact)),
-        ...stands.map((contact) => standing('mic-against-stand', about, contact)),
-      ];
-    }),
-  );
+  const found: Standing[] = [];
+  for (const solid of mic.solids) {
+    if (!boundsMeet(solid.bounds, piece.bounds)) continue;
+    const { part } = solid;
+    const bodies = ownDrum && part === 'clipArm' ? [] : bodyContacts(solid, piece);
+    for (const contact of bodies) found.push(standing(bodyCode(part), about, contact));
+    const stands = meetsStands(part, feetOverlap) ? standContacts(solid, piece) : [];
+    for (const contact of stands) found.push(standing('mic-against-stand', about, contact));
+  }
+  return worstOfEach(found);
 }
 
 const standing = (
@@ -62,22 +61,32 @@ function bodyCode(part: MicPart): StandingCode {
 const meetsStands = (part: MicPart, feetOverlap: boolean): boolean =>
   part !== 'base' && !(part === 'mast' && feetOverlap);
 
-function bodyContacts({ solid, bounds }: BoxedMicSolid, piece: BoxedPiece): CapsuleContact[] {
-  const { placed } = piece;
-  const hoops = piece.hoops
-    .filter((hoop) => boundsMeet(bounds, hoop.bounds))
-    .map((hoop) => capsuleToTube(solid, hoop.solid));
-  const shells = piece.shells
-    .filter((shell) => boundsMeet(bounds, shell.bounds))
-    .map((shell) =>
-      placed.piece.kind === 'kick' && placed.piece.port
-        ? kickContact(solid, placed.piece, placed.piece.port)
+function bodyContacts(
+  { solid, bounds }: BoxedMicSolid,
+  { placed: { piece }, shells, hoops }: BoxedPiece,
+): CapsuleContact[] {
+  const contacts: CapsuleContact[] = [];
+  for (const shell of shells) {
+    if (!boundsMeet(bounds, shell.bounds)) continue;
+    contacts.push(
+      piece.kind === 'kick' && piece.port
+        ? kickContact(solid, piece, piece.port)
         : capsuleToCylinder(solid, shell.solid),
     );
-  return [...shells, ...hoops];
+  }
+  for (const hoop of hoops) {
+    if (boundsMeet(bounds, hoop.bounds)) contacts.push(capsuleToTube(solid, hoop.solid));
+  }
+  return contacts;
 }
 
-const standContacts = ({ solid, bounds }: BoxedMicSolid, piece: BoxedPiece): CapsuleContact[] =>
-  piece.hardware
-    .filter((part) => boundsMeet(bounds, part.bounds))
-    .map((part) => capsuleToCapsule(solid, part.solid));
+function standContacts(
+  { solid, bounds }: BoxedMicSolid,
+  { hardware }: BoxedPiece,
+): CapsuleContact[] {
+  const contacts: CapsuleContact[] = [];
+  for (const part of hardware) {
+    if (boundsMeet(bounds, part.bounds)) contacts.push(capsuleToCapsule(solid, part.solid));
+  }
+  return contacts;
+}

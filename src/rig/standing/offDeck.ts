@@ -59,11 +59,15 @@ function offDeck(
 ): readonly Standing[] {
   const outline = deckOutline(deck);
   return worstOfEach(
-    rests.map(({ spot, radius }) => ({
-      code,
-      about: [id],
-      place: vec(spot.x, spot.y, 0),
-      overlap: outsideOutline(outline, toDeck(deck, spot)) + radius,
-    })),
+    rests.flatMap(({ spot, radius }): Standing[] => {
+      const at = toDeck(deck, spot);
+      if (restsWithin(deck, at, radius)) return [];
+      const overlap = outsideOutline(outline, at) + radius;
+      return [{ code, about: [id], place: vec(spot.x, spot.y, 0), overlap }];
+    }),
   );
 }
+
+/** Most rests are dismissed so, before they are measured exactly. */
+const restsWithin = ({ width, depth }: Deck, { x, y }: Vec2<'deck'>, radius: Mm): boolean =>
+  Math.abs(x) + radius <= width / 2 && Math.abs(y) + radius <= depth / 2;

@@ -35,6 +35,7 @@ export const TOUCHING: Mm = 0.2;
 
 /** The worst of each code; nothing that merely touches. */
 export function worstOfEach(found: readonly Standing[]): readonly Standing[] {
+  if (found.length === 0) return found;
   const worst = new Map<StandingCode, Standing>();
   for (const entry of found) {
     const known = worst.get(entry.code);
