@@ -53,22 +53,57 @@ export type LayCables = (layout: Layout, rig: Rig, inHurry?: boolean) => Cables;
 export function createCables(): LayCables {
   const route = createCableRouter();
   const gather = createLoom();
-  let known = new Map<Id, CableRun>();
+  let known = new Map<Id, KnownCable>();
   return (layout, rig, inHurry) => {
     const routing = route(layout, rig);
     const { runs, ...loom } = gather(layout, rig, routing, settingsOf(layout, inHurry));
     const needs = runs.map(({ run: { mic, total } }) => ({ mic, total }));
     const sizes = layout.units === 'mm' ? METRIC_SIZES : FOOT_SIZES;
     const { runs: served, ...stock } = planStock(needs, layout.cabling.stock, sizes);
-    const all = runs.flatMap((run, i): CableRun[] => {
+    const all = runs.flatMap((looped, i): KnownCable[] => {
       const [placed, cable] = [rig.mics[i], served[i]];
-      return placed && cable ? [cableRun(run, cable, signalOf(run.run, placed, layout))] : [];
+      if (!placed || !cable) return [];
+      const from = {
+        run: looped.run,
+        micClass: placed.micClass,
+        box: layout.box,
+        venue: layout.venue,
+      };
+      const before = known.get(looped.run.mic);
+      if (before && isSameFrom(before, from) && servesTheSame(before.cable, looped, cable)) {
+        return [before];
+      }
+      const now = cableRun(looped, cable, signalOf(from));
+      return [{ ...from, cable: keptIfEqual(now, before?.cable) }];
     });
-    const kept = all.map((run) => keptIfEqual(run, known.get(run.mic)));
-    known = new Map(kept.map((run) => [run.mic, run]));
-    return { obstacles: routing.obstacles, runs: kept, loom, stock };
+    known = new Map(all.map((entry) => [entry.run.mic, entry]));
+    return { obstacles: routing.obstacles, runs: all.map(({ cable }) => cable), loom, stock };
   };
 }
+
+/** What a cable is made from, but for what serves it. */
+interface CableSource {
+  readonly run: Run;
+  readonly micClass: PlacedMic['micClass'];
+  readonly box: Layout['box'];
+  readonly venue: Layout['venue'];
+}
+
+interface KnownCable extends CableSource {
+  readonly cable: CableRun;
+}
+
+const isSameFrom = (p: CableSource, q: CableSource): boolean =>
+  p.run === q.run && p.micClass === q.micClass && p.box === q.box && p.venue === q.venue;
+
+const servesTheSame = (
+  before: CableRun,
+  { shortest }: LoomedRun,
+  { carried, missing }: ServedRun,
+): boolean =>
+  before.shortest === shortest &&
+  isSame(before.carried, carried) &&
+  isSame(before.missing, missing);
 
 const cableRun = (
   { run, shortest, extra }: LoomedRun,
@@ -76,13 +111,9 @@ const cableRun = (
   electrical: ElectricalFacts,
 ): CableRun => ({ ...run, shortest, extra, carried, missing, electrical });
 
-const signalOf = (
-  { total }: Run,
-  { micClass }: PlacedMic,
-  { box, venue }: Layout,
-): ElectricalFacts =>
+const signalOf = ({ run, micClass, box, venue }: CableSource): ElectricalFacts =>
   electricalFacts({
-    length: total + box.tail,
+    length: run.total + box.tail,
     source: SOURCE_IMPEDANCE[micClass.type],
     load: USUAL_LOAD,
     temperature: venue.temperature,

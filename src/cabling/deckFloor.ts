@@ -2,7 +2,7 @@ import type { Rectangle } from '../geometry/plan.ts';
 import type { Vec2, Vec3 } from '../geometry/vector.ts';
 import type { Deck } from '../layout/deck.ts';
 import type { Layout } from '../layout/layout.ts';
-import { toDeck, toKit } from '../rig/deckFrame.ts';
+import { ontoDeck, toKit } from '../rig/deckFrame.ts';
 import type { Keeping } from './obstacle.ts';
 
 /** The deck on the plan, deck frame. */
@@ -13,7 +13,7 @@ export const deckRectangle = ({ width, depth }: Deck): Rectangle<'deck'> => ({
 
 /** How obstacles of this layout are made. */
 export function keepingOf({ deck, cabling }: Pick<Layout, 'deck' | 'cabling'>): Keeping {
-  return { keepAway: cabling.keepAway, toDeck: (p) => toDeck(deck, p) };
+  return { keepAway: cabling.keepAway, toDeck: ontoDeck(deck) };
 }
 
 /** A place on the deck in the kit frame. */

@@ -104,8 +104,11 @@ const standsOver = ({ kind, body }: Obstacle, start: Spot): boolean =>
 
 const COMES_DOWN: ReadonlySet<ObstacleKind> = new Set(['hub', 'foot', 'base', 'plate'] as const);
 
-const freeAt = (obstacles: readonly Obstacle[], from: Spot): ReadonlySet<number> =>
-  new Set(obstacles.flatMap((o, i) => (standsOver(o, from) ? [i] : [])));
+function freeAt(obstacles: readonly Obstacle[], from: Spot): ReadonlySet<number> {
+  const free = new Set<number>();
+  for (const [i, obstacle] of obstacles.entries()) if (standsOver(obstacle, from)) free.add(i);
+  return free;
+}
 
 /** Ways that keep off one set of polygons. */
 interface Rung {
@@ -123,6 +126,8 @@ function createRung(
   const router = createRouter(shapes, region);
   const out = (place: Spot, free: ReadonlySet<number>, most: number): readonly Spot[] => {
     const counts = (_: unknown, i: number): boolean => !free.has(i);
+    // Nearly every place stands clear: nothing is gathered for those.
+    if (!shapes.some((shape, i) => isInside(shape, place) && counts(shape, i))) return [place];
     const walls = bodies.filter(counts);
     return waysOut(place, shapes.filter(counts), { walls, region, most });
   };
@@ -181,12 +186,23 @@ function passed(
   nearCounts: boolean,
 ): readonly Id[] {
   const [start] = points;
-  const found = obstacles.filter((obstacle) => {
-    if (start && standsOver(obstacle, start)) return false;
-    const shape = nearCounts ? obstacle.outline : obstacle.body;
-    return points.some((p, i) => passesThrough(shape, points[i - 1] ?? p, p));
-  });
-  return [...new Set(found.flatMap(({ owner }) => (owner === null ? [] : [owner])))];
+  const found = new Set<Id>();
+  for (const obstacle of obstacles) {
+    const { owner } = obstacle;
+    if (owner === null || !leadsThrough(points, nearCounts ? obstacle.outline : obstacle.body))
+      continue;
+    if (!start || !standsOver(obstacle, start)) found.add(owner);
+  }
+  return [...found];
+}
+
+function leadsThrough(points: readonly Spot[], shape: ConvexPolygon<'deck'>): boolean {
+  let before = points[0];
+  for (const p of points) {
+    if (before && passesThrough(shape, before, p)) return true;
+    before = p;
+  }
+  return false;
 }
 
 const withoutRepeats = (points: readonly Spot[]): readonly Spot[] =>

@@ -1,4 +1,5 @@
 import { gatherWays } from '../geometry/gatherWays.ts';
+import { createPlaceNumbers } from '../geometry/placeNumbers.ts';
 import { wayLength } from '../geometry/plan.ts';
 import type { Place, Tangents } from '../geometry/tangents.ts';
 import type { Vec2 } from '../geometry/vector.ts';
@@ -199,11 +200,12 @@ function gatheredOn(
   );
   if (legs.length < 2) return [];
   const tangents = floors[floor].tangents();
-  const ends = new Map<string, Place<'deck'>>();
+  const ends = new Map<number, Place<'deck'>>();
+  const numberOf = createPlaceNumbers<'deck'>();
   const sources = legs.map(({ leg, way }): WayToGather<'deck'> => {
     const points = way.route.slice(leg.first, leg.last + 1);
     const free = floors[floor].freeAt(leg.from);
-    const own = placesOf(points, { tangents, free, ends });
+    const own = placesOf(points, { tangents, free, ends, numberOf });
     return { own, most: longest * wayLength(points) };
   });
   const gathered = gatherWays(tangents, sources, weights, inHurry);
@@ -214,14 +216,18 @@ interface Floor {
   readonly tangents: Tangents<'deck'>;
   readonly free: ReadonlySet<number>;
   /** Ends that several ways share are one place. */
-  readonly ends: Map<string, Place<'deck'>>;
+  readonly ends: Map<number, Place<'deck'>>;
+  readonly numberOf: (place: Spot) => number;
 }
 
-function placesOf(points: readonly Spot[], { tangents, free, ends }: Floor): Place<'deck'>[] {
+function placesOf(
+  points: readonly Spot[],
+  { tangents, free, ends, numberOf }: Floor,
+): Place<'deck'>[] {
   return points.map((point, i) => {
     if (i === 0 && points.length > 1) return tangents.place(point, free);
     if (i < points.length - 1) return tangents.place(point);
-    const key = `${point.x},${point.y}`;
+    const key = numberOf(point);
     const end = ends.get(key) ?? tangents.place(point);
     ends.set(key, end);
     return end;

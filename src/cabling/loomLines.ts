@@ -1,3 +1,4 @@
+import { createPlaceNumbers } from '../geometry/placeNumbers.ts';
 import { wayLength } from '../geometry/plan.ts';
 import { type SharedStretch, sharedStretches } from '../geometry/sharedStretches.ts';
 import type { Vec2 } from '../geometry/vector.ts';
@@ -95,11 +96,12 @@ interface Parting {
 }
 
 function breakoutsOf(stretches: readonly SharedStretch<'deck'>[]): readonly Parting[] {
-  const at = new Map<string, { place: Spot; stretches: SharedStretch<'deck'>[] }>();
+  const numberOf = createPlaceNumbers<'deck'>();
+  const at = new Map<number, { place: Spot; stretches: SharedStretch<'deck'>[] }>();
   for (const stretch of stretches) {
     for (const place of [stretch.points[0], stretch.points.at(-1)]) {
       if (!place) continue;
-      const key = `${place.x},${place.y}`;
+      const key = numberOf(place);
       const known = at.get(key) ?? { place, stretches: [] };
       at.set(key, known);
       known.stretches.push(stretch);

@@ -114,7 +114,7 @@ function createObstacleKeeper(): (layout: Layout, rig: Rig) => readonly Obstacle
   let made: { deck: Layout['deck']; keepAway: number; keeping: Keeping } | undefined;
   let ofPieces = new WeakMap<PlacedPiece, readonly Obstacle[]>();
   let ofMics = new WeakMap<PlacedMic, readonly Obstacle[]>();
-  let ofStands = new Map<Id, readonly Obstacle[]>();
+  let ofStands = new Map<Id, OnFeet>();
   let ofBox = new WeakMap<Layout['box'], readonly Obstacle[]>();
   return (layout, rig) => {
     const { deck, cabling, box } = layout;
@@ -131,23 +131,32 @@ function createObstacleKeeper(): (layout: Layout, rig: Rig) => readonly Obstacle
         keep(ofPieces, placed, () => pieceObstacles(placed, keeping)),
       ),
       ...rig.mics.flatMap((placed) =>
-        keep(ofMics, placed, () => sameFeet(ofStands, placed, micObstacles(placed, keeping))),
+        keep(ofMics, placed, () => onFeet(ofStands, placed, keeping)),
       ),
       ...keep(ofBox, box, () => boxObstacle(layout)),
     ];
   };
 }
 
-/** A mic whose tip moved stands on the same feet: its last obstacles are kept when the new ones equal them. */
-function sameFeet(
-  ofStands: Map<Id, readonly Obstacle[]>,
-  { mic }: PlacedMic,
-  now: readonly Obstacle[],
+/** What a mic stands on, as a text, and its obstacles. */
+interface OnFeet {
+  readonly feet: string;
+  readonly obstacles: readonly Obstacle[];
+}
+
+/** A mic whose tip moved stands on the same feet: its last obstacles are kept. */
+function onFeet(
+  ofStands: Map<Id, OnFeet>,
+  placed: PlacedMic,
+  keeping: Keeping,
 ): readonly Obstacle[] {
+  const { mic, stand, solids } = placed;
+  const feet = JSON.stringify(stand?.footprint ?? (mic.mount.kind === 'plateOnDeck' ? solids : []));
   const before = ofStands.get(mic.id);
-  if (before && JSON.stringify(before) === JSON.stringify(now)) return before;
-  ofStands.set(mic.id, now);
-  return now;
+  if (before?.feet === feet) return before.obstacles;
+  const obstacles = micObstacles(placed, keeping);
+  ofStands.set(mic.id, { feet, obstacles });
+  return obstacles;
 }
 
 function keep<K extends object, V>(kept: WeakMap<K, V>, key: K, make: () => V): V {

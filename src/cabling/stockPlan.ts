@@ -69,10 +69,9 @@ export function planStock(
   sizes: readonly Mm[] = METRIC_SIZES,
 ): StockPlan {
   const longestFirst = [...needs.keys()].sort((i, j) => lengthOf(needs, j) - lengthOf(needs, i));
-  const pool = createPool(stock);
   const search = new Search(
     longestFirst.map((i) => lengthOf(needs, i)),
-    pool,
+    stock,
     sizesToBring(stock, sizes),
   );
   const served = search.run();
@@ -147,24 +146,21 @@ const isLess = (p: Cost, q: Cost): boolean =>
 
 class Search {
   readonly #needed: readonly Mm[];
+  readonly #stock: Stock;
   readonly #pool: Pool;
   readonly #sizes: Sizes;
-  /** The least that all runs from each one on can take. */
-  readonly #toCome: readonly Mm[];
+  /** The least that all runs from each one on can take; where the first plan is the only one, it is never asked for. */
+  #toCome: readonly Mm[] | undefined;
   readonly #served: Served[] = [];
   #best: readonly Served[] | undefined;
   #bestCost: Cost = { without: Number.POSITIVE_INFINITY, joins: 0, length: 0 };
   #steps = 0;
 
-  constructor(needed: readonly Mm[], pool: Pool, sizes: Sizes) {
+  constructor(needed: readonly Mm[], stock: Stock, sizes: Sizes) {
     this.#needed = needed;
-    this.#pool = pool;
+    this.#stock = stock;
+    this.#pool = createPool(stock);
     this.#sizes = sizes;
-    let rest = 0;
-    this.#toCome = needed.toReversed().map((length) => {
-      rest += this.#leastFor(length);
-      return rest;
-    });
   }
 
   get isComplete(): boolean {
@@ -180,7 +176,7 @@ class Search {
   #serve(rank: number, cost: Cost, below: Mm): void {
     const needed = this.#needed[rank];
     this.#steps += 1;
-    if (!isLess(this.#leastFrom(rank, cost), this.#bestCost)) return;
+    if (this.#best && !isLess(this.#leastFrom(rank, cost), this.#bestCost)) return;
     if (needed === undefined) {
       this.#best = [...this.#served];
       this.#bestCost = cost;
@@ -228,13 +224,23 @@ class Search {
   #leastFrom(rank: number, { without, joins, length }: Cost): Cost {
     const left = this.#needed.length - rank;
     const short = Math.max(0, left - this.#pool.size());
+    this.#toCome ??= this.#leastToCome();
     return { without: without + short, joins, length: length + (this.#toCome[left - 1] ?? 0) };
   }
 
+  #leastToCome(): readonly Mm[] {
+    const whole = createPool(this.#stock);
+    let rest = 0;
+    return this.#needed.toReversed().map((length) => {
+      rest += this.#leastFor(length, whole);
+      return rest;
+    });
+  }
+
   /** The least length that serves a run, whatever the others take. */
-  #leastFor(needed: Mm): Mm {
-    const pairs = this.#pool.pairsFrom(needed).map(sum);
-    const single = this.#pool.shortestFrom(needed) ?? Number.POSITIVE_INFINITY;
+  #leastFor(needed: Mm, pool: Pool): Mm {
+    const pairs = pool.pairsFrom(needed).map(sum);
+    const single = pool.shortestFrom(needed) ?? Number.POSITIVE_INFINITY;
     return Math.min(single, sum(toBring(needed, this.#sizes)), ...pairs);
   }
 }

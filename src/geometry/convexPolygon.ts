@@ -1,4 +1,5 @@
 import { leftOf } from './orientation.ts';
+import type { Rectangle } from './plan.ts';
 import { at } from './ring.ts';
 import type { Frame, Vec2 } from './vector.ts';
 
@@ -16,28 +17,59 @@ export interface ConvexPolygon<F extends Frame = 'kit'> {
 export function convexHull<F extends Frame = 'kit'>(
   points: readonly Vec2<F>[],
 ): ConvexPolygon<F> | undefined {
-  const sorted = [...points].sort((p, q) => p.x - q.x || p.y - q.y);
-  const lower = chain(sorted);
+  const sorted = sortedByX(points);
+  const corners = chain(sorted);
+  corners.pop();
   const upper = chain(sorted.reverse());
-  const corners = [...lower.slice(0, -1), ...upper.slice(0, -1)];
+  upper.pop();
+  for (const p of upper) corners.push(p);
   if (corners.length < 3) return undefined;
-  const xs = corners.map((p) => p.x);
-  const ys = corners.map((p) => p.y);
-  return {
-    corners,
-    low: { x: Math.min(...xs), y: Math.min(...ys) },
-    high: { x: Math.max(...xs), y: Math.max(...ys) },
-  };
+  const { low, high } = rectangleRound(corners);
+  return { corners, low, high };
+}
+
+/** Up to so many points, comparing them one by one is quicker than a call for every pair. */
+const FEW = 40;
+
+const isBefore = <F extends Frame>(p: Vec2<F>, q: Vec2<F>): boolean =>
+  p.x < q.x || (p.x === q.x && p.y < q.y);
+
+function sortedByX<F extends Frame>(points: readonly Vec2<F>[]): Vec2<F>[] {
+  if (points.length > FEW) return [...points].sort((p, q) => p.x - q.x || p.y - q.y);
+  const sorted: Vec2<F>[] = [];
+  for (const p of points) {
+    let place = sorted.length;
+    for (; place > 0; place -= 1) {
+      const before = sorted[place - 1];
+      if (!before || !isBefore(p, before)) break;
+      sorted[place] = before;
+    }
+    sorted[place] = p;
+  }
+  return sorted;
+}
+
+function rectangleRound<F extends Frame>(points: readonly Vec2<F>[]): Rectangle<F> {
+  const low = { x: Number.POSITIVE_INFINITY, y: Number.POSITIVE_INFINITY };
+  const high = { x: Number.NEGATIVE_INFINITY, y: Number.NEGATIVE_INFINITY };
+  for (const { x, y } of points) {
+    if (x < low.x) low.x = x;
+    if (x > high.x) high.x = x;
+    if (y < low.y) low.y = y;
+    if (y > high.y) high.y = y;
+  }
+  return { low, high };
 }
 
 function chain<F extends Frame>(points: readonly Vec2<F>[]): Vec2<F>[] {
   const kept: Vec2<F>[] = [];
   for (const p of points) {
-    for (;;) {
-      const last = kept.at(-1);
-      const before = kept.at(-2);
-      if (!last || !before || leftOf(before, last, p) > 0) break;
+    let last = kept[kept.length - 1];
+    let before = kept[kept.length - 2];
+    while (last && before && leftOf(before, last, p) <= 0) {
       kept.pop();
+      last = before;
+      before = kept[kept.length - 2];
     }
     kept.push(p);
   }
@@ -48,7 +80,12 @@ function chain<F extends Frame>(points: readonly Vec2<F>[]): Vec2<F>[] {
 export function isInside<F extends Frame>(polygon: ConvexPolygon<F>, p: Vec2<F>): boolean {
   const { corners, low, high } = polygon;
   if (p.x <= low.x || p.x >= high.x || p.y <= low.y || p.y >= high.y) return false;
-  return corners.every((corner, i) => leftOf(corner, at(corners, i + 1), p) > 0);
+  let corner = at(corners, -1);
+  for (const next of corners) {
+    if (leftOf(corner, next, p) <= 0) return false;
+    corner = next;
+  }
+  return true;
 }
 
 /**
@@ -87,10 +124,12 @@ function anyEdgeSeparates<F extends Frame>(
   a: Vec2<F>,
   b: Vec2<F>,
 ): boolean {
-  return corners.some((corner, i) => {
-    const next = at(corners, i + 1);
-    return leftOf(corner, next, a) <= 0 && leftOf(corner, next, b) <= 0;
-  });
+  let corner = at(corners, -1);
+  for (const next of corners) {
+    if (leftOf(corner, next, a) <= 0 && leftOf(corner, next, b) <= 0) return true;
+    corner = next;
+  }
+  return false;
 }
 
 /** The part of the segment from a to b inside the polygon, from end to end; undefined when it does not pass through. */

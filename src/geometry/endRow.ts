@@ -3,15 +3,6 @@ import { gap } from './plan.ts';
 import type { Place, Tangents } from './tangents.ts';
 import type { Frame } from './vector.ts';
 
-/** Part of a row: where it begins and ends, mm along it. Nothing where it ends before it begins. */
-interface Span {
-  readonly low: Mm;
-  readonly high: Mm;
-}
-
-const nothing: Span = { low: Number.POSITIVE_INFINITY, high: Number.NEGATIVE_INFINITY };
-const sizeOf = ({ low, high }: Span): Mm => Math.max(0, high - low);
-
 /**
  * The ends of ways, side by side on a line. Ways that come together at a place in front of it, a root, part there for their
  * own ends.
@@ -27,7 +18,8 @@ export class EndRow<F extends Frame> {
   readonly #directionX: number;
   readonly #directionY: number;
   readonly #along: readonly Mm[];
-  readonly #fans = new Map<Place<F>, Map<Place<F>, Mm>>();
+  /** From each root to each way's end; not a number where it has not been asked for. */
+  readonly #fans = new Map<Place<F>, Float64Array>();
 
   /** The end of every way, and what a mm costs. */
   constructor(
@@ -57,29 +49,52 @@ export class EndRow<F extends Frame> {
 
   /** From a root straight to a way's end; infinite where something stands between. */
   fan(root: Place<F>, way: number): Mm {
-    const end = this.#ends[way];
-    if (!end || end === root) return 0;
+    return this.#fanOf(this.#fansFrom(root), root, way);
+  }
+
+  #fansFrom(root: Place<F>): Float64Array {
     let fans = this.#fans.get(root);
     if (!fans) {
-      fans = new Map();
+      fans = new Float64Array(this.#ends.length).fill(Number.NaN);
       this.#fans.set(root, fans);
     }
-    const known = fans.get(end);
-    if (known !== undefined) return known;
-    const isFree = this.#tangents.blockers(root, end).length === 0;
-    const length = isFree ? gap(root.point, end.point) : Number.POSITIVE_INFINITY;
-    fans.set(end, length);
+    return fans;
+  }
+
+  #fanOf(fans: Float64Array, root: Place<F>, way: number): Mm {
+    const known = fans[way] ?? 0;
+    if (!Number.isNaN(known)) return known;
+    const length = this.#measured(root, way);
+    fans[way] = length;
     return length;
+  }
+
+  #measured(root: Place<F>, way: number): Mm {
+    const end = this.#ends[way];
+    if (!end || end === root) return 0;
+    const isFree = this.#tangents.blockers(root, end).length === 0;
+    return isFree ? gap(root.point, end.point) : Number.POSITIVE_INFINITY;
   }
 
   /** What ways cost from a root on that others use already (E1). */
   cost(root: Place<F>, ways: readonly number[], others: readonly number[] = []): number {
-    let fans = 0;
-    for (const way of ways) fans += this.fan(root, way);
-    const at = this.#at(root);
-    const before = others.length > 0 ? this.#span(others, { low: at, high: at }) : nothing;
-    const after = this.#span(ways, others.length > 0 ? before : { low: at, high: at });
-    return this.#weights.each * fans + this.#weights.once * (sizeOf(after) - sizeOf(before));
+    const fans = this.#fansFrom(root);
+    let each = 0;
+    for (const way of ways) each += this.#fanOf(fans, root, way);
+    let low = this.#at(root);
+    let high = low;
+    for (const way of others) {
+      const at = this.#along[way] ?? 0;
+      if (at < low) low = at;
+      if (at > high) high = at;
+    }
+    const before = high - low;
+    for (const way of ways) {
+      const at = this.#along[way] ?? 0;
+      if (at < low) low = at;
+      if (at > high) high = at;
+    }
+    return this.#weights.each * each + this.#weights.once * (high - low - before);
   }
 
   /** The places from a root to the end of a way: past the ends of other ways that lie between, in order. */
@@ -101,15 +116,5 @@ export class EndRow<F extends Frame> {
   #at({ point }: Place<F>): Mm {
     const from = this.#origin?.point ?? point;
     return (point.x - from.x) * this.#directionX + (point.y - from.y) * this.#directionY;
-  }
-
-  #span(ways: readonly number[], { low, high }: Span): Span {
-    const span = { low, high };
-    for (const way of ways) {
-      const at = this.#along[way] ?? 0;
-      if (at < span.low) span.low = at;
-      if (at > span.high) span.high = at;
-    }
-    return span;
   }
 }

@@ -85,7 +85,7 @@ function improve<F extends Frame>(tree: WayTree<F>): void {
 
 /** Ways begin or come together here: what goes on from here is a part of its own. */
 const isHead = <F extends Frame>(tree: WayTree<F>, node: TreeNode<F>): boolean =>
-  tree.nodes.has(node) && node.up !== undefined && (node.starts.length > 0 || node.down.size > 1);
+  tree.nodes.has(node) && node.up !== undefined && (node.starts.length > 0 || node.down.length > 1);
 
 /** H2: lays the part from a node up elsewhere, if it costs less there. */
 function relay<F extends Frame>(tree: WayTree<F>, head: TreeNode<F>): boolean {

@@ -22,5 +22,11 @@ export const circleCorners = <F extends Frame>(centre: Vec2<F>, radius: Mm): Vec
  * Points whose convex hull holds everything within `distance` (mm) of the hull of `points`. A larger distance gives a hull
  * that holds the smaller one's.
  */
-export const grown = <F extends Frame>(points: readonly Vec2<F>[], distance: Mm): Vec2<F>[] =>
-  distance > 0 ? points.flatMap((p) => circleCorners(p, distance)) : [...points];
+export function grown<F extends Frame>(points: readonly Vec2<F>[], distance: Mm): Vec2<F>[] {
+  if (!(distance > 0)) return [...points];
+  const found: Vec2<F>[] = [];
+  for (const { x, y } of points) {
+    for (const u of unitCircle) found.push({ x: x + distance * u.x, y: y + distance * u.y });
+  }
+  return found;
+}

@@ -24,14 +24,14 @@ export function settle<F extends Frame>(tree: WayTree<F>): boolean {
   let changed = false;
   for (const node of [...tree.nodes]) {
     if (!tree.nodes.has(node) || !node.up || node.starts.length > 0) continue;
-    const did = node.down.size === 1 ? straighten(tree, node) : settleJunction(tree, node);
+    const did = node.down.length === 1 ? straighten(tree, node) : settleJunction(tree, node);
     changed = changed || did;
   }
   return changed;
 }
 
 function straighten<F extends Frame>(tree: WayTree<F>, node: TreeNode<F>): boolean {
-  const [below] = node.down;
+  const below = node.down[0];
   if (!below || !node.up) return false;
   if (tree.tangents.blockers(below.place, node.up.place).length > 0) return false;
   tree.straighten(node);
@@ -49,7 +49,7 @@ function settleJunction<F extends Frame>(tree: WayTree<F>, node: TreeNode<F>): b
   if (!above) return false;
   const pulls: Pull<F>[] = [
     { place: above.place, weight: tree.perMm(node.ways.length) },
-    ...[...node.down].map(({ place, ways }) => ({ place, weight: tree.perMm(ways.length) })),
+    ...node.down.map(({ place, ways }) => ({ place, weight: tree.perMm(ways.length) })),
   ];
   const here = node.place.point;
   const best = balance(here, pulls);
@@ -66,23 +66,32 @@ function settleJunction<F extends Frame>(tree: WayTree<F>, node: TreeNode<F>): b
   return false;
 }
 
-const costAt = <F extends Frame>(at: Vec2<F>, pulls: readonly Pull<F>[]): number =>
-  pulls.reduce((sum, { place, weight }) => sum + weight * gap(at, place.point), 0);
+function costAt<F extends Frame>(at: Vec2<F>, pulls: readonly Pull<F>[]): number {
+  let cost = 0;
+  for (const { place, weight } of pulls) cost += weight * gap(at, place.point);
+  return cost;
+}
 
 /** J1 */
 function balance<F extends Frame>(from: Vec2<F>, pulls: readonly Pull<F>[]): Vec2<F> {
-  let at = from;
+  let { x, y } = from;
   for (let step = 0; step < STEPS; step += 1) {
-    let [x, y, weights] = [0, 0, 0];
+    let sumX = 0;
+    let sumY = 0;
+    let weights = 0;
     for (const { place, weight } of pulls) {
-      const pull = weight / Math.max(AT_NEIGHBOUR, gap(at, place.point));
-      x += pull * place.point.x;
-      y += pull * place.point.y;
+      const { point } = place;
+      const dx = x - point.x;
+      const dy = y - point.y;
+      const pull = weight / Math.max(AT_NEIGHBOUR, Math.sqrt(dx * dx + dy * dy));
+      sumX += pull * point.x;
+      sumY += pull * point.y;
       weights += pull;
     }
-    at = { x: x / weights, y: y / weights };
+    x = sumX / weights;
+    y = sumY / weights;
   }
-  return at;
+  return { x, y };
 }
 
 /** B3 after a move. */
@@ -90,7 +99,7 @@ function staysShort<F extends Frame>(tree: WayTree<F>, node: TreeNode<F>, at: Ve
   const { up, place } = node;
   if (!up) return false;
   const more = gap(at, up.place.point) - gap(place.point, up.place.point);
-  return [...node.down].every((below) => {
+  return node.down.every((below) => {
     const longer = more + gap(at, below.place.point) - below.length;
     if (longer <= 0) return true;
     return below.ways.every((way) => {

@@ -1,4 +1,5 @@
 import type { Mm } from '../units/quantity.ts';
+import { createPlaceNumbers } from './placeNumbers.ts';
 import { wayLength } from './plan.ts';
 import type { Frame, Vec2 } from './vector.ts';
 
@@ -18,56 +19,84 @@ export interface SharedStretch<F extends Frame = 'kit'> {
 export function sharedStretches<F extends Frame>(
   ways: readonly (readonly Vec2<F>[])[],
 ): readonly SharedStretch<F>[] {
-  const users = new Map<string, Set<number>>();
-  for (const [way, points] of ways.entries()) {
-    for (const key of linesOf(points).map(({ key }) => key)) {
-      users.set(key, (users.get(key) ?? new Set()).add(way));
-    }
-  }
-  const drawn = new Set<string>();
-  return ways.flatMap((points) => stretchesOf(points, users, drawn));
-}
-
-interface Line<F extends Frame> {
-  readonly from: Vec2<F>;
-  readonly to: Vec2<F>;
-  readonly key: string;
-}
-
-function linesOf<F extends Frame>(points: readonly Vec2<F>[]): Line<F>[] {
-  const lines: Line<F>[] = [];
-  for (const [i, to] of points.entries()) {
-    const from = points[i - 1];
-    if (!from || (from.x === to.x && from.y === to.y)) continue;
-    const isForward = from.x < to.x || (from.x === to.x && from.y < to.y);
-    const [p, q] = isForward ? [from, to] : [to, from];
-    lines.push({ from, to, key: `${p.x},${p.y},${q.x},${q.y}` });
-  }
-  return lines;
-}
-
-/** The stretches of one way that no earlier one has shown. */
-function stretchesOf<F extends Frame>(
-  points: readonly Vec2<F>[],
-  users: ReadonlyMap<string, ReadonlySet<number>>,
-  drawn: Set<string>,
-): SharedStretch<F>[] {
-  const found: { points: Vec2<F>[]; ways: ReadonlySet<number> }[] = [];
-  for (const { from, to, key } of linesOf(points)) {
-    if (drawn.has(key)) continue;
-    drawn.add(key);
-    const ways = users.get(key) ?? new Set();
-    const last = found.at(-1);
-    const goesOn = last?.points.at(-1) === from && isSameSet(last.ways, ways);
-    if (last && goesOn) last.points.push(to);
-    else found.push({ points: [from, to], ways });
-  }
-  return found.map((stretch) => ({
-    points: stretch.points,
-    length: wayLength(stretch.points),
-    ways: [...stretch.ways].sort((a, b) => a - b),
+  const lineOf = createLines<F>(ways.reduce((sum, points) => sum + points.length, 0));
+  const passed = ways.map((points, way) => passedBy(points, way, lineOf));
+  const found: Drawn<F>[] = [];
+  for (const passages of passed) addStretches(found, passages);
+  return found.map(({ points, ways: sharing }) => ({
+    points,
+    length: wayLength(points),
+    ways: sharing,
   }));
 }
 
-const isSameSet = (p: ReadonlySet<number>, q: ReadonlySet<number>): boolean =>
-  p.size === q.size && [...p].every((way) => q.has(way));
+/** A line between two places, in either order: the ways in it, and whether it is drawn already. */
+interface Line {
+  readonly ways: number[];
+  isDrawn: boolean;
+}
+
+/** A line as one way passes it. */
+interface Passage<F extends Frame> {
+  readonly from: Vec2<F>;
+  readonly to: Vec2<F>;
+  readonly line: Line;
+}
+
+type LineOf<F extends Frame> = (from: Vec2<F>, to: Vec2<F>) => Line;
+
+/** The lines among at most `most` places. */
+function createLines<F extends Frame>(most: number): LineOf<F> {
+  const numberOf = createPlaceNumbers<F>();
+  const lines = new Map<number, Line>();
+  return (from, to) => {
+    const [p, q] = [numberOf(from), numberOf(to)];
+    const key = p < q ? p * most + q : q * most + p;
+    const known = lines.get(key);
+    if (known) return known;
+    const line = { ways: [], isDrawn: false };
+    lines.set(key, line);
+    return line;
+  };
+}
+
+function passedBy<F extends Frame>(
+  points: readonly Vec2<F>[],
+  way: number,
+  lineOf: LineOf<F>,
+): Passage<F>[] {
+  const passages: Passage<F>[] = [];
+  for (const [i, to] of points.entries()) {
+    const from = points[i - 1];
+    if (!from || (from.x === to.x && from.y === to.y)) continue;
+    const line = lineOf(from, to);
+    if (line.ways[line.ways.length - 1] !== way) line.ways.push(way);
+    passages.push({ from, to, line });
+  }
+  return passages;
+}
+
+interface Drawn<F extends Frame> {
+  readonly points: Vec2<F>[];
+  readonly ways: readonly number[];
+}
+
+/** Adds the stretches of one way that no earlier one has shown. */
+function addStretches<F extends Frame>(found: Drawn<F>[], passages: readonly Passage<F>[]): void {
+  let last: Drawn<F> | undefined;
+  for (const { from, to, line } of passages) {
+    if (line.isDrawn) continue;
+    line.isDrawn = true;
+    const goesOn =
+      last?.points[last.points.length - 1] === from && isSameList(last.ways, line.ways);
+    if (last && goesOn) {
+      last.points.push(to);
+      continue;
+    }
+    last = { points: [from, to], ways: line.ways };
+    found.push(last);
+  }
+}
+
+const isSameList = (p: readonly number[], q: readonly number[]): boolean =>
+  p.length === q.length && p.every((way, i) => way === q[i]);

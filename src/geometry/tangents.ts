@@ -142,23 +142,30 @@ export class Tangents<F extends Frame> {
   }
 
   #holding(point: Vec2<F>): readonly number[] {
-    const found = this.#sieve.near(point, point).filter((i) => {
+    const found = this.#sieve.near(point, point);
+    let count = 0;
+    for (const i of found) {
       const obstacle = this.#obstacles[i];
-      return obstacle !== undefined && isInside(obstacle, point);
-    });
-    return found.length > 0 ? found : NONE;
+      if (obstacle && isInside(obstacle, point)) found[count++] = i;
+    }
+    found.length = count;
+    return count > 0 ? found : NONE;
   }
 
   #onTheWay(p: Place<F>, q: Place<F>): readonly number[] {
-    const [a, b] = [p.point, q.point];
-    const found = this.#sieve.near(a, b).filter((i) => {
-      if (p.free?.has(i) || q.free?.has(i)) return false;
-      const verdict = this.#sieve.passes(a, b, i);
-      if (verdict !== undefined) return verdict;
+    const a = p.point;
+    const b = q.point;
+    const found = this.#sieve.near(a, b);
+    let count = 0;
+    for (const i of found) {
+      if (p.free?.has(i) || q.free?.has(i)) continue;
       const obstacle = this.#obstacles[i];
-      return obstacle !== undefined && passesThrough(obstacle, a, b);
-    });
-    return found.length > 0 ? found : NONE;
+      const passes =
+        this.#sieve.passes(a, b, i) ?? (obstacle !== undefined && passesThrough(obstacle, a, b));
+      if (passes) found[count++] = i;
+    }
+    found.length = count;
+    return count > 0 ? found : NONE;
   }
 
   /** Corners of one obstacle where a line from the point touches it. */

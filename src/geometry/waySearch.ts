@@ -92,8 +92,8 @@ export class WaySearch<F extends Frame, L extends Landing<F>> {
     const corner = landing ? undefined : to.corner;
     if (corner && this.#reachedCorners.has(corner.number)) return undefined;
     const blockers = this.#tangents.blockers(back.place, to);
-    if (blockers.some((obstacle) => this.#joined.includes(obstacle))) return undefined;
-    const [blocker] = blockers;
+    for (const obstacle of blockers) if (this.#joined.includes(obstacle)) return undefined;
+    const blocker = blockers[0];
     if (blocker !== undefined) {
       this.#join(blocker);
       return undefined;
@@ -148,9 +148,10 @@ export class WaySearch<F extends Frame, L extends Landing<F>> {
 
   /** Only a first stretch can lead to a corner inside an obstacle that has joined: one that is free for it. */
   #canReach({ buriedIn }: Place<F>): boolean {
-    return buriedIn.every(
-      (obstacle) => !this.#joined.includes(obstacle) || this.#from.free?.has(obstacle) === true,
-    );
+    for (const obstacle of buriedIn) {
+      if (this.#joined.includes(obstacle) && !this.#from.free?.has(obstacle)) return false;
+    }
+    return true;
   }
 }
 

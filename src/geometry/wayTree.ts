@@ -23,7 +23,7 @@ export class TreeNode<F extends Frame> {
   place: Place<F>;
   /** Undefined for a root, where the ways part for their ends. */
   up: TreeNode<F> | undefined = undefined;
-  readonly down = new Set<TreeNode<F>>();
+  readonly down: TreeNode<F>[] = [];
   /** Ways that begin here, and all that pass here. */
   readonly starts: number[] = [];
   ways: readonly number[] = [];
@@ -143,7 +143,7 @@ export class WayTree<F extends Frame> {
   /** Takes out a node with one node below: the stretches over it become one. */
   straighten(node: TreeNode<F>): void {
     const { up } = node;
-    const [below] = node.down;
+    const below = node.down[0];
     if (!up || !below) return;
     unlink(below);
     unlink(node);
@@ -162,7 +162,7 @@ export class WayTree<F extends Frame> {
     const between = new Set<TreeNode<F>>();
     let length = head.length;
     let next = head.up;
-    while (next && next.down.size === 1 && next.starts.length === 0) {
+    while (next && next.down.length === 1 && next.starts.length === 0) {
       between.add(next);
       length += next.length;
       next = next.up;
@@ -204,8 +204,8 @@ function refreshLengths<F extends Frame>(node: TreeNode<F>, root: TreeNode<F>, a
 /** A list that is still right is kept, also where it is that of the only node below. */
 function refreshWays<F extends Frame>(node: TreeNode<F>): void {
   for (const below of node.down) refreshWays(below);
-  const [first, second] = node.down;
-  if (first && !second && node.starts.length === 0) {
+  const first = node.down[0];
+  if (first && node.down.length === 1 && node.starts.length === 0) {
     node.ways = first.ways;
     return;
   }
@@ -216,10 +216,12 @@ function refreshWays<F extends Frame>(node: TreeNode<F>): void {
 
 function link<F extends Frame>(below: TreeNode<F>, above: TreeNode<F>): void {
   below.up = above;
-  above.down.add(below);
+  above.down.push(below);
 }
 
 function unlink<F extends Frame>(node: TreeNode<F>): void {
-  node.up?.down.delete(node);
+  const { up } = node;
+  if (!up) return;
+  up.down.splice(up.down.indexOf(node), 1);
   node.up = undefined;
 }

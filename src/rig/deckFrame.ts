@@ -6,9 +6,13 @@ import { cosDeg, sinDeg } from '../units/angle.ts';
  * D1 A kit point is turned anticlockwise by the kit's turn and moved to where the kit's origin stands on the deck; quarter
  *    turns are exact. The way back undoes it.
  */
-export function toDeck({ kit }: Pick<Deck, 'kit'>, p: Vec2<'kit'>): Vec2<'deck'> {
+export const toDeck = (deck: Pick<Deck, 'kit'>, p: Vec2<'kit'>): Vec2<'deck'> => ontoDeck(deck)(p);
+
+/** {@link toDeck} for many points of one kit. */
+export function ontoDeck({ kit }: Pick<Deck, 'kit'>): (p: Vec2<'kit'>) => Vec2<'deck'> {
   const [cos, sin] = [cosDeg(kit.turn), sinDeg(kit.turn)];
-  return { x: kit.x + (cos * p.x - sin * p.y), y: kit.y + (sin * p.x + cos * p.y) };
+  const { x, y } = kit;
+  return (p) => ({ x: x + (cos * p.x - sin * p.y), y: y + (sin * p.x + cos * p.y) });
 }
 
 export function toKit({ kit }: Pick<Deck, 'kit'>, p: Vec2<'deck'>): Vec2<'kit'> {
