@@ -62,7 +62,7 @@ export function ElevationPane({
   const report = turner.report(open.report);
   const [figureIn] = useState(createFigures);
   const figure = turner.figure(figureIn(layout));
-  const moving = useMoving(open);
+  const { moving } = useMoving(open);
   const controls = useElevationView(open, turner, { size, top });
   const { view } = controls;
   const kitView = useMemo(() => ({ view, deck: UPRIGHT }), [view]);

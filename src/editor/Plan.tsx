@@ -1,6 +1,6 @@
 import { useId, useMemo, useRef, useState } from 'react';
 import type { Selection } from '../session/selection.ts';
-import { type OpenLayout, useSession } from '../session/session.ts';
+import { answeredOf, type OpenLayout, useSession } from '../session/session.ts';
 import { ElevationPane } from './ElevationPane.tsx';
 import { MoveBar } from './move/MoveBar.tsx';
 import { useMove } from './move/useMove.ts';
@@ -43,7 +43,8 @@ function OpenDrawings({ open, size }: { readonly open: OpenLayout; readonly size
   const panes = useMemo(() => panesOf(drawing, size), [drawing, size]);
   const ring = useSession((state) => state.ring);
   const showSweeps = useSession((state) => state.preferences.showSweeps);
-  const { focus, move } = useMove(open);
+  const answered = answeredOf(open);
+  const { focus, move } = useMove(answered);
   const [showsMove, setShowsMove] = useState(false);
   const opened = showsMove && showSweeps && move ? move.mic : null;
   const asked = useAskedPlace(open, ring);
@@ -68,7 +69,7 @@ function OpenDrawings({ open, size }: { readonly open: OpenLayout; readonly size
         );
       })}
       <div className="plan-head">
-        <PlanText id={described} open={open} legends={hasPlan} here={here} />
+        <PlanText id={described} open={answered} legends={hasPlan} here={here} />
         <ViewChoice roomForTwo={holdsTwo(size)} />
         <KeyList />
       </div>

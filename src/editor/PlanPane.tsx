@@ -3,7 +3,7 @@ import type { Layout } from '../layout/layout.ts';
 import type { Finding } from '../report/report.ts';
 import { toDeck } from '../rig/deckFrame.ts';
 import type { Selection } from '../session/selection.ts';
-import { type OpenLayout, session, useSession } from '../session/session.ts';
+import { answeredOf, type OpenLayout, session, useSession } from '../session/session.ts';
 import { BoxSpotMarks } from './BoxSpotMarks.tsx';
 import { handleBoxes } from './canvas/Handles.tsx';
 import { PlanStage } from './canvas/PlanStage.tsx';
@@ -16,11 +16,12 @@ import { outlinesOf, type Pickable, pickablesOf } from './pick/pickables.ts';
 import type { AskedPlace } from './rim/useAskedPlace.ts';
 import { TouchSurface } from './TouchSurface.tsx';
 import { dragOf } from './tools/grab.ts';
-import { handlesOf } from './tools/handles.ts';
+import { type Handle, handlesOf } from './tools/handles.ts';
 import type { ChangeCommand } from './tools/keys.ts';
 import { inPlanFrames } from './tools/planFrames.ts';
 import { useRevealFinding, useRevealSelected, useShownFinding } from './useReveal.ts';
 import { extentOf, extentOfAll, extentOfKit, FIT_BORDER } from './view/extent.ts';
+import type { KitView } from './view/kitView.ts';
 import { type Subject, useView, type ViewControls } from './view/useView.ts';
 import type { ScreenPoint, ScreenSize } from './view/view.ts';
 import { planName } from './words.ts';
@@ -63,11 +64,11 @@ export function PlanPane(props: PlanProps) {
     [layout, report, showRuns],
   );
   const highlighted = useMemo(() => outlinesOf(pickables, selection), [pickables, selection]);
-  const handles = useMemo(
-    () => (opened === null ? handlesOf(layout, report.rig, selection, kitView) : []),
-    [opened, layout, report.rig, selection, kitView],
-  );
-  const covered = useMemo(() => handleBoxes(handles), [handles]);
+  const chosen = opened === null ? selection : null;
+  const handles = useHandles(open, chosen, kitView);
+  // Labels find their places for what is answered, and keep them while the drawing runs ahead.
+  const answered = useHandles(answeredOf(open), chosen, kitView);
+  const covered = useMemo(() => handleBoxes(answered), [answered]);
   const furniture = useFurniture({ top, foot, size }, true);
   const finding = useRevealing(open, selection, controls);
   useShowMove(opened, focus, (point) => toDeck(layout.deck, point), controls);
@@ -103,6 +104,16 @@ export function PlanPane(props: PlanProps) {
     </>
   );
 }
+
+const useHandles = (
+  { layout, report }: OpenLayout,
+  selection: Selection | null,
+  kitView: KitView,
+): readonly Handle[] =>
+  useMemo(
+    () => handlesOf(layout, report.rig, selection, kitView),
+    [layout, report.rig, selection, kitView],
+  );
 
 /** From this width on there is room for the legend beside the scale bar, px. */
 const LEGEND_FROM = 740;

@@ -29,7 +29,11 @@ type Pieces = Layout['pieces'];
  * Analyses layouts, reusing what the last call computed for the parts that did not change. In a hurry, while something is dragged,
  * cables are gathered by fewer trials: a loom that keeps all its rules, with its true lengths, perhaps not the neatest.
  */
-export type Analyst = (layout: Layout, inHurry?: boolean) => Report;
+export interface Analyst {
+  (layout: Layout, inHurry?: boolean): Report;
+  /** Only where everything is: the rig that the report of this layout would have. */
+  place(layout: Layout): Report['rig'];
+}
 
 /** An analyst with a memory of its own. Same layout, same report; the memory only saves time. */
 export function createAnalyst(): Analyst {
@@ -47,7 +51,7 @@ export function createAnalyst(): Analyst {
   const distanceOf = remembered((pieces: Pieces) =>
     remembered((placed: PlacedMic) => distanceFindings(placed, pieces)),
   );
-  return (layout, inHurry) => {
+  const analyse = (layout: Layout, inHurry?: boolean): Report => {
     const rig = rigOf(layout);
     const clearances = clearancesOf(layout, rig.mics);
     const cables = cablesOf(layout, rig, inHurry);
@@ -69,4 +73,5 @@ export function createAnalyst(): Analyst {
     const player = factsOf(layout.player)(layout.pieces);
     return { rig, clearances, findings, runs, loom, stock, totals, player, signOff };
   };
+  return Object.assign(analyse, { place: rigOf });
 }

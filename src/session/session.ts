@@ -36,7 +36,14 @@ export interface Preferences {
 export interface OpenLayout {
   readonly layout: Layout;
   readonly report: Report;
+  /**
+   * While the drawing of a gesture runs ahead of its answers: the preview that they are of. Only the report's rig is this layout's own then.
+   */
+  readonly answered?: OpenLayout;
 }
+
+/** The newest preview with all its answers; at rest the open layout itself. */
+export const answeredOf = (open: OpenLayout): OpenLayout => open.answered ?? open;
 
 /** A change that is shown before it is a step: the layout before it, and what the step will be called. */
 export interface Gesture {
@@ -182,6 +189,15 @@ export function beginGesture(label: string): void {
 export function previewGesture(change: LayoutEdit): void {
   const { gesture } = session.getState();
   if (gesture && !gesture.isOffer) session.setState({ open: opened(change(gesture.before), true) });
+}
+
+/** As {@link previewGesture}, but only where things are: the answers stay those of the last preview until the next full one. */
+export function placeGesture(change: LayoutEdit): void {
+  const { gesture, open } = session.getState();
+  if (!gesture || gesture.isOffer || !open) return;
+  const layout = change(gesture.before);
+  const report = { ...open.report, rig: analyse.place(layout) };
+  session.setState({ open: { layout, report, answered: answeredOf(open) } });
 }
 
 /** Ends the gesture and keeps what it did. An offer is no gesture of the user's: it stays. */

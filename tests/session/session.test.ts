@@ -4,6 +4,7 @@ import { changeClip, duplicateMic } from '../../src/layout/edit/mics.ts';
 import { moveBox } from '../../src/layout/edit/stage.ts';
 import { createAnalyst } from '../../src/report/analyse.ts';
 import {
+  answeredOf,
   beginGesture,
   beginOffer,
   cancelGesture,
@@ -14,6 +15,7 @@ import {
   openLayout,
   ownLayout,
   ownReport,
+  placeGesture,
   previewGesture,
   redo,
   select,
@@ -81,6 +83,40 @@ describe('the session', () => {
     expect(layout()?.mics.find(({ id }) => id === 'mic-rack-1')?.mount).toMatchObject({
       angle: 120,
     });
+  });
+
+  test('a drawing that runs ahead: its rig is its own, its answers are those of the last full preview', () => {
+    const analyse = createAnalyst();
+    beginGesture('drag');
+    previewGesture(turn(100));
+    const full = session.getState().open;
+    placeGesture(turn(110));
+    placeGesture(turn(120));
+    const { open } = session.getState();
+    if (!open || !full) throw new Error('expected an open layout');
+    const { rig, ...answers } = open.report;
+    expect(rig).toEqual(analyse(open.layout).rig);
+    expect(rig).not.toEqual(full.report.rig);
+    expect({ ...answers, rig: full.report.rig }).toEqual(full.report);
+    expect(answeredOf(open)).toBe(full);
+    // Things that stayed are the same objects: nothing of them is drawn again.
+    const moved = rig.mics.filter((placed, i) => placed !== full.report.rig.mics[i]);
+    expect(moved.map(({ mic }) => mic.id)).toEqual(['mic-rack-1']);
+    commitGesture();
+    const rested = session.getState().open;
+    expect(rested && answeredOf(rested)).toBe(rested);
+    expect(rested?.layout).toBe(open.layout);
+    expect(rested?.report).toEqual(createAnalyst()(open.layout));
+  });
+
+  test('without a gesture, or over an offer, nothing runs ahead', () => {
+    const before = session.getState().open;
+    placeGesture(turn(100));
+    expect(session.getState().open).toBe(before);
+    beginOffer('offer', turn(90));
+    const offered = session.getState().open;
+    placeGesture(turn(100));
+    expect(session.getState().open).toBe(offered);
   });
 
   test('a gesture that is taken back leaves nothing', () => {

@@ -1,8 +1,8 @@
-import { memo, useCallback, useMemo, useState } from 'react';
+import { memo, useCallback, useMemo } from 'react';
 import type { Layout } from '../../layout/layout.ts';
-import { createFigures } from '../../report/figure.ts';
+import type { Figure } from '../../report/figure.ts';
 import type { Breakout, LoomLine, Report } from '../../report/report.ts';
-import type { PlacedMic, PlacedPiece } from '../../rig/placed.ts';
+import type { PlacedMic, PlacedPiece, Rig } from '../../rig/placed.ts';
 import type { Palette } from '../palette.ts';
 import { paintBox } from '../shapes/box.ts';
 import { paintFootprint } from '../shapes/footprint.ts';
@@ -16,8 +16,13 @@ import { KitFrame } from './Frames.tsx';
 import { keyOf, type Moving } from './useMoving.ts';
 
 interface Props {
-  readonly layout: Layout;
-  readonly report: Report;
+  readonly rig: Rig;
+  readonly loom: Report['loom'];
+  readonly box: Layout['box'];
+  /** The inputs that are used. */
+  readonly plugged: ReadonlySet<number>;
+  readonly kit: Layout['deck']['kit'];
+  readonly figure: Figure;
   readonly moving: Moving;
   /** Whether what moves is drawn, or what stands still. */
   readonly part: 'still' | 'moving';
@@ -26,10 +31,9 @@ interface Props {
   readonly colours: Palette;
 }
 
-/** Everything that stands on the deck, from the deck up (inside the deck frame). */
-export function KitDrawing(props: Props) {
-  const { layout, report, moving, part, selectedMic, colours } = props;
-  const { rig } = report;
+/** Everything that stands on the deck, from the deck up (inside the deck frame). Of what stands still nothing is done in a drag. */
+export const KitDrawing = memo(function KitDrawing(props: Props) {
+  const { rig, loom, box, plugged, kit, figure, moving, part, selectedMic, colours } = props;
   const isMine = (key: string): boolean => moving.has(key) === (part === 'moving');
   const sorted = useMemo(
     () => [...rig.pieces].sort((a, b) => drawingHeight(a.piece) - drawingHeight(b.piece)),
@@ -37,11 +41,9 @@ export function KitDrawing(props: Props) {
   );
   const pieces = sorted.filter(({ piece }) => isMine(keyOf.piece(piece.id)));
   const mics = rig.mics.filter(({ mic }) => isMine(keyOf.mic(mic.id)));
-  const lines = props.showRuns
-    ? report.loom.stretches.filter((line) => isMine(keyOf.line(line)))
-    : [];
+  const lines = props.showRuns ? loom.stretches.filter((line) => isMine(keyOf.line(line))) : [];
   const breakouts = props.showRuns
-    ? report.loom.breakouts.filter((breakout) => isMine(keyOf.breakout(breakout)))
+    ? loom.breakouts.filter((breakout) => isMine(keyOf.breakout(breakout)))
     : [];
   return (
     <>
@@ -61,8 +63,8 @@ export function KitDrawing(props: Props) {
           colours={colours}
         />
       ))}
-      {isMine(keyOf.box) && <BoxDrawing layout={layout} colours={colours} />}
-      <KitFrame kit={layout.deck.kit}>
+      {isMine(keyOf.box) && <BoxDrawing box={box} plugged={plugged} colours={colours} />}
+      <KitFrame kit={kit}>
         {pieces.map((placed) => (
           <PieceFeet key={placed.piece.id} placed={placed} colours={colours} />
         ))}
@@ -72,7 +74,7 @@ export function KitDrawing(props: Props) {
         {pieces.filter(isUnderPlayer).map((placed) => (
           <PieceDrawing key={placed.piece.id} placed={placed} colours={colours} />
         ))}
-        {part === 'still' && <PlayerDrawing layout={layout} colours={colours} />}
+        {part === 'still' && <PlayerDrawing figure={figure} colours={colours} />}
         {pieces.filter(isOverPlayer).map((placed) => (
           <PieceDrawing key={placed.piece.id} placed={placed} colours={colours} />
         ))}
@@ -82,15 +84,10 @@ export function KitDrawing(props: Props) {
       </KitFrame>
     </>
   );
-}
+});
 
 const isUnderPlayer = ({ piece }: PlacedPiece): boolean => drawingHeight(piece) < 0;
 const isOverPlayer = (placed: PlacedPiece): boolean => !isUnderPlayer(placed);
-
-interface LayoutProps {
-  readonly layout: Layout;
-  readonly colours: Palette;
-}
 
 /** The inputs that are used. */
 export function usePlugged(mics: Layout['mics']): ReadonlySet<number> {
@@ -99,15 +96,14 @@ export function usePlugged(mics: Layout['mics']): ReadonlySet<number> {
   return useMemo(() => new Set(inputs.split(' ').map(Number)), [inputs]);
 }
 
-function BoxDrawing({ layout: { box, mics }, colours }: LayoutProps) {
-  const plugged = usePlugged(mics);
+type BoxProps = Pick<Props, 'box' | 'plugged' | 'colours'>;
+
+function BoxDrawing({ box, plugged, colours }: BoxProps) {
   const paint = useCallback((pen: Pen) => paintBox(pen, box, plugged), [box, plugged]);
   return <Drawn paint={paint} colours={colours} />;
 }
 
-function PlayerDrawing({ layout, colours }: LayoutProps) {
-  const [figureIn] = useState(createFigures);
-  const figure = figureIn(layout);
+function PlayerDrawing({ figure, colours }: Pick<Props, 'figure' | 'colours'>) {
   const paint = useCallback((pen: Pen) => paintPlayer(pen, figure), [figure]);
   return <Drawn paint={paint} colours={colours} />;
 }

@@ -1,13 +1,14 @@
-import { useCallback } from 'react';
+import { useCallback, useState } from 'react';
 import { Layer, Stage } from 'react-konva/es/ReactKonvaCore.js';
 import type { Layout } from '../../layout/layout.ts';
+import { createFigures } from '../../report/figure.ts';
 import type { FloorReport } from '../../report/floor.ts';
 import type { Finding } from '../../report/report.ts';
 import type { RingOfMic, RingPlace } from '../../report/ring.ts';
 import type { ForbiddenZone } from '../../report/zone.ts';
 import type { PlanMarks } from '../../session/patchView.ts';
 import type { Selection } from '../../session/selection.ts';
-import type { OpenLayout, Preferences } from '../../session/session.ts';
+import { answeredOf, type OpenLayout, type Preferences } from '../../session/session.ts';
 import type { Box } from '../labels/placeLabels.ts';
 import type { Furniture } from '../labels/reserved.ts';
 import type { MicFocus } from '../move/micFocus.ts';
@@ -54,17 +55,25 @@ interface Props {
   readonly marks: PlanMarks | null;
 }
 
-/** The plan: the deck, what stands on it, and what is said about it, one layer each. Pointers are read elsewhere. */
+/** The plan: the deck with what stands still on it, and what moves with what is said about it, one layer each. Pointers are read elsewhere. */
 export function PlanStage(props: Props) {
   const { open, selection, ring, floor, asked, preferences, kitView, finding } = props;
   const { layout, report } = open;
   const { deck } = layout;
   const { view } = kitView;
+  // What is said follows what is answered; what stands there follows the finger.
+  const answered = answeredOf(open);
   const { showRuns } = preferences;
   const colours = palettes[preferences.theme];
-  const moving = useMoving(open);
-  const selectedMic = selection?.kind === 'mic' ? selection.id : null;
-  const kit = { layout, report, moving, showRuns, selectedMic, colours };
+  const { still, moving } = useMoving(open);
+  const plugged = usePlugged(layout.mics);
+  const [figureIn] = useState(createFigures);
+  const kit = {
+    ...{ plugged, moving, showRuns, colours },
+    kit: deck.kit,
+    figure: figureIn(layout),
+    selectedMic: selection?.kind === 'mic' ? selection.id : null,
+  };
   const paintTheDeck = useCallback((pen: Pen) => paintDeck(pen, deck), [deck]);
   return (
     <Stage width={view.size.width} height={view.size.height} listening={false}>
@@ -72,11 +81,13 @@ export function PlanStage(props: Props) {
         <DeckFrame view={view}>
           <Drawn paint={paintTheDeck} colours={colours} />
           <BoxSpotsDrawing colours={colours} />
-        </DeckFrame>
-      </Layer>
-      <Layer listening={false}>
-        <DeckFrame view={view}>
-          <KitDrawing {...kit} part="still" />
+          <KitDrawing
+            {...kit}
+            part="still"
+            box={still.layout.box}
+            rig={still.report.rig}
+            loom={still.report.loom}
+          />
         </DeckFrame>
       </Layer>
       {floor && <FloorLayer floor={floor} kitView={kitView} colours={colours} />}
@@ -85,19 +96,21 @@ export function PlanStage(props: Props) {
           <KitFrame kit={deck.kit}>
             <Highlight outlines={props.highlighted} colours={colours} />
           </KitFrame>
-          <KitDrawing {...kit} part="moving" />
+          <KitDrawing {...kit} part="moving" box={layout.box} rig={report.rig} loom={report.loom} />
           <KitFrame kit={deck.kit}>
             <Chosen {...props} colours={colours} />
           </KitFrame>
         </DeckFrame>
         <PlanLabels
-          {...{ layout, report, selection, showRuns, kitView, ring, floor, asked, colours }}
+          {...{ selection, showRuns, kitView, ring, floor, asked, colours }}
+          layout={answered.layout}
+          report={answered.report}
           covered={props.covered}
           furniture={props.furniture}
           focus={props.focus}
           marks={props.marks}
         />
-        <BoxDigits layout={layout} view={view} colours={colours} />
+        <BoxDigits box={layout.box} plugged={plugged} view={view} colours={colours} />
         <Handles handles={props.handles} colours={colours} />
         {[...(finding ? [finding] : []), ...(props.wishes ?? [])].map(
           ({ key, place }) =>
@@ -138,13 +151,13 @@ function Chosen({ open, zone, ring, asked, focus, preferences, colours }: Chosen
 }
 
 interface BoxDigitsProps {
-  readonly layout: Layout;
+  readonly box: Layout['box'];
+  readonly plugged: ReadonlySet<number>;
   readonly view: View;
   readonly colours: Palette;
 }
 
-function BoxDigits({ layout: { box, mics }, view, colours }: BoxDigitsProps) {
-  const plugged = usePlugged(mics);
+function BoxDigits({ box, plugged, view, colours }: BoxDigitsProps) {
   const paint = useCallback(
     (pen: Pen) => paintBoxDigits(pen, { box, plugged }, view),
     [box, plugged, view],

@@ -28,12 +28,12 @@ export interface Drawn {
 
 export const drawnAtRest = (open: OpenLayout): Drawn => ({ still: open, moving: nothing });
 
-export function useMoving(open: OpenLayout): Moving {
+export function useMoving(open: OpenLayout): Drawn {
   const isMoving = useSession((state) => state.gesture !== null);
   const [drawn, setDrawn] = useState(() => drawnAtRest(open));
   const next = drawnNext(drawn, open, isMoving);
   if (next !== drawn) setDrawn(next);
-  return next.moving;
+  return next;
 }
 
 /**
@@ -49,23 +49,25 @@ export function drawnNext(drawn: Drawn, open: OpenLayout, isMoving: boolean): Dr
   return isKnown ? drawn : { still: drawn.still, moving: new Set([...drawn.moving, ...keys]) };
 }
 
-/** What is not the same object any more: edits and the analysis share what they don't change. */
+/** What is not the same object any more, or is gone: edits and the analysis share what they don't change. */
 export function movedSince(before: OpenLayout, now: OpenLayout): Moving {
   if (before.layout.id !== now.layout.id) return nothing;
-  const { rig, loom } = before.report;
-  const known = new Set<unknown>([
-    before.layout.box,
-    ...rig.pieces,
-    ...rig.mics,
-    ...loom.stretches,
-    ...loom.breakouts,
-  ]);
-  const keys = [
-    ...now.report.rig.pieces.map((placed) => [keyOf.piece(placed.piece.id), placed] as const),
-    ...now.report.rig.mics.map((placed) => [keyOf.mic(placed.mic.id), placed] as const),
-    ...now.report.loom.stretches.map((line) => [keyOf.line(line), line] as const),
-    ...now.report.loom.breakouts.map((breakout) => [keyOf.breakout(breakout), breakout] as const),
-    [keyOf.box, now.layout.box] as const,
-  ].flatMap(([key, value]) => (known.has(value) ? [] : [key]));
-  return new Set(keys);
+  const [then, here] = [drawnThings(before), drawnThings(now)];
+  return new Set([...notAmong(then, here), ...notAmong(here, then)]);
 }
+
+type Things = ReadonlyMap<unknown, string>;
+
+/** The keys of things that are not among others. */
+const notAmong = (others: Things, things: Things): readonly string[] =>
+  [...things].flatMap(([thing, key]) => (others.has(thing) ? [] : [key]));
+
+/** Everything that is drawn, with its key. */
+const drawnThings = ({ layout, report: { rig, loom } }: OpenLayout): Things =>
+  new Map<unknown, string>([
+    ...rig.pieces.map((placed) => [placed, keyOf.piece(placed.piece.id)] as const),
+    ...rig.mics.map((placed) => [placed, keyOf.mic(placed.mic.id)] as const),
+    ...loom.stretches.map((line) => [line, keyOf.line(line)] as const),
+    ...loom.breakouts.map((breakout) => [breakout, keyOf.breakout(breakout)] as const),
+    [layout.box, keyOf.box],
+  ]);

@@ -1,4 +1,4 @@
-import { type CSSProperties, useSyncExternalStore } from 'react';
+import { type CSSProperties, useCallback, useState, useSyncExternalStore } from 'react';
 import type { LengthUnit } from '../../units/lengthText.ts';
 import { Sign } from '../Sign.tsx';
 import { spokenMoment } from '../words.ts';
@@ -75,15 +75,15 @@ const signs = {
 /** Where on the slider the nearest moment lies, for its mark. */
 const nearestMark = (at: number): CSSProperties => ({ '--plan-nearest': at }) as CSSProperties;
 
-const lessMotion = '(prefers-reduced-motion: reduce)';
-
 function useReducedMotion(): boolean {
-  return useSyncExternalStore(
-    (changed) => {
-      const query = matchMedia(lessMotion);
+  // One query for all frames: making one costs more than asking it.
+  const [query] = useState(() => matchMedia('(prefers-reduced-motion: reduce)'));
+  const subscribe = useCallback(
+    (changed: () => void) => {
       query.addEventListener('change', changed);
       return () => query.removeEventListener('change', changed);
     },
-    () => matchMedia(lessMotion).matches,
+    [query],
   );
+  return useSyncExternalStore(subscribe, () => query.matches);
 }

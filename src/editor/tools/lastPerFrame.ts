@@ -7,26 +7,26 @@ export interface Frames {
 /** Passes on at most one value per frame, the last one. */
 export interface LastPerFrame<T> {
   push(value: T): void;
-  /** Passes on at once what is waiting. */
-  flush(): void;
+  /** Passes on at once what is waiting, to another taker than in a frame. */
+  flush(taker: (value: T) => void): void;
   /** Forgets what is waiting. */
   drop(): void;
 }
 
 export function lastPerFrame<T>(apply: (value: T) => void, frames: Frames): LastPerFrame<T> {
   let waiting: { readonly value: T; readonly ticket: number } | null = null;
-  const take = (): void => {
+  const take = (taker: (value: T) => void): void => {
     const due = waiting;
     waiting = null;
-    if (due) apply(due.value);
+    if (due) taker(due.value);
   };
   return {
     push(value) {
-      waiting = { value, ticket: waiting?.ticket ?? frames.request(take) };
+      waiting = { value, ticket: waiting?.ticket ?? frames.request(() => take(apply)) };
     },
-    flush() {
+    flush(taker) {
       if (waiting) frames.cancel(waiting.ticket);
-      take();
+      take(taker);
     },
     drop() {
       if (waiting) frames.cancel(waiting.ticket);

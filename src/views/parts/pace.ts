@@ -22,51 +22,50 @@ export interface Paced<Value> {
  * Follows a value that changes in every frame at half the pace: beside the drawing, which is redrawn in every frame, nobody reads
  * numbers that fast, and a panel of them costs as much as the drawing.
  *
- * Y1. While it may wait, every second change is shown at once, and of the others none later than two frames after it came.
+ * Y1. While it may wait, a change is shown in the frame after it came, so that the frame that computed it is not made longer; between two
+ *     frames that show something lies one that does not. What is shown is at most two frames old.
  * Y2. When it need not wait any more, it is shown at once.
  * Y3. All who read it read the same.
  */
 export function createPace<Value>(followed: Followed<Value>, frames: PanelFrames): Paced<Value> {
   const hearers = new Set<() => void>();
   let shown: Value;
-  let heard: Value;
-  let skipped = true;
   let waiting: number | undefined;
   let stop = (): void => {};
 
+  const isBehind = (): boolean => followed.read() !== shown;
   const show = (value: Value): void => {
-    if (waiting !== undefined) frames.cancel(waiting);
-    waiting = undefined;
-    skipped = false;
     if (value === shown) return;
     shown = value;
     for (const hear of [...hearers]) hear();
   };
-  /** The first frame begins before what changes in it; the second one is the last in which it may still be shown. */
-  const showInTwoFrames = (): void => {
-    waiting ??= frames.request(() => {
-      waiting = frames.request(() => show(followed.read()));
+  const wait = (next: () => void): void => {
+    waiting = frames.request(() => {
+      waiting = undefined;
+      next();
     });
   };
+  const showNext = (): void => {
+    wait(() => {
+      show(followed.read());
+      wait(() => isBehind() && showNext());
+    });
+  };
+  const forget = (): void => {
+    if (waiting !== undefined) frames.cancel(waiting);
+    waiting = undefined;
+  };
   const hear = (): void => {
-    const value = followed.read();
-    // Told of something else that changed beside it, it is no change of its own.
-    const isNew = value !== heard;
-    heard = value;
-    if (value === shown) return;
-    if (!followed.mayWait(value) || (isNew && skipped)) {
-      show(value);
-      return;
-    }
-    if (!isNew) return;
-    skipped = true;
-    showInTwoFrames();
+    if (!isBehind()) return;
+    if (!followed.mayWait(followed.read())) {
+      forget();
+      show(followed.read());
+    } else if (waiting === undefined) showNext();
   };
   return {
     subscribe(listener) {
       if (hearers.size === 0) {
         shown = followed.read();
-        heard = shown;
         stop = followed.subscribe(hear);
       }
       hearers.add(listener);
@@ -74,9 +73,7 @@ export function createPace<Value>(followed: Followed<Value>, frames: PanelFrames
         hearers.delete(listener);
         if (hearers.size > 0) return;
         stop();
-        if (waiting !== undefined) frames.cancel(waiting);
-        waiting = undefined;
-        skipped = true;
+        forget();
       };
     },
     snapshot: () => (hearers.size === 0 ? followed.read() : shown),

@@ -1,11 +1,14 @@
 import { useSyncExternalStore } from 'react';
-import { type OpenLayout, session } from '../../session/session.ts';
+import { answeredOf, type OpenLayout, session } from '../../session/session.ts';
 import { createPace } from './pace.ts';
 
 /** While a finger drags, the panel follows at half the pace of the drawing; any other change is seen at once. */
 const paced = createPace<OpenLayout | null>(
   {
-    read: () => session.getState().open,
+    read: () => {
+      const { open } = session.getState();
+      return open && answeredOf(open);
+    },
     mayWait: (open) => {
       const { gesture } = session.getState();
       return open !== null && gesture !== null && gesture.isOffer !== true;

@@ -53,6 +53,17 @@ describe('what moves while something is dragged', () => {
     expect([...moving].some((key) => key.startsWith('line '))).toBe(true);
   });
 
+  test('what is gone: it does not stay where it stood still', () => {
+    const without = { ...start, mics: start.mics.filter((one) => one.id !== mic.id) };
+    const [before, after] = inTurn(start, without);
+    const moving = movedTo(without);
+    expect(moving).toContain(keyOf.mic(mic.id));
+    const kept = new Set<unknown>(after?.report.loom.stretches);
+    for (const line of before?.report.loom.stretches ?? []) {
+      if (!kept.has(line)) expect(moving).toContain(keyOf.line(line));
+    }
+  });
+
   test('another layout has not moved: it is another', () => {
     expect(movedTo({ ...start, id: 'other', box: { ...start.box, x: 0 } }).size).toBe(0);
   });

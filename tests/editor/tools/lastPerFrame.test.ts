@@ -1,27 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { type Frames, lastPerFrame } from '../../../src/editor/tools/lastPerFrame.ts';
-
-/** Frames that are drawn by hand. */
-function handDrawn(): Frames & { draw(): void; waiting(): number } {
-  let calls: { ticket: number; call: () => void }[] = [];
-  let next = 0;
-  return {
-    request(call) {
-      next += 1;
-      calls.push({ ticket: next, call });
-      return next;
-    },
-    cancel(ticket) {
-      calls = calls.filter((entry) => entry.ticket !== ticket);
-    },
-    draw() {
-      const due = calls;
-      calls = [];
-      for (const { call } of due) call();
-    },
-    waiting: () => calls.length,
-  };
-}
+import { lastPerFrame } from '../../../src/editor/tools/lastPerFrame.ts';
+import { handDrawn } from './handDrawn.ts';
 
 describe('one value per frame', () => {
   test('only the last of many positions is applied, once', () => {
@@ -43,10 +22,10 @@ describe('one value per frame', () => {
     const frames = handDrawn();
     const line = lastPerFrame((value: number) => applied.push(value), frames);
     line.push(1);
-    line.flush();
+    line.flush((value) => applied.push(value));
     expect(applied).toEqual([1]);
     expect(frames.waiting()).toBe(0);
-    line.flush();
+    line.flush((value) => applied.push(value));
     expect(applied).toEqual([1]);
   });
 
