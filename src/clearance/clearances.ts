@@ -2,7 +2,13 @@ import type { Layout } from '../layout/layout.ts';
 import { createPlaying } from '../player/moves.ts';
 import type { PlacedMic } from '../rig/placed.ts';
 import type { Mm } from '../units/quantity.ts';
-import { type Motion, motionFrom, type Reach, reachOf } from './micClearance.ts';
+import {
+  type KnownReach,
+  knownReachOf,
+  type Motion,
+  motionFrom,
+  reachAgain,
+} from './micClearance.ts';
 import type { MicClearance, Verdict } from './nearest.ts';
 
 /** Rule C3: clear from the margin up, tight from 0 to the margin, struck below 0. */
@@ -11,24 +17,49 @@ export function verdictOf(clearance: Mm, margin: Mm): Verdict {
   return clearance < margin ? 'tight' : 'clear';
 }
 
-/** Clearances of all mics, in their order. */
-export type Clearances = (layout: Layout, mics: readonly PlacedMic[]) => readonly MicClearance[];
+/**
+ * Clearances of all mics, in their order. In a hurry, while something is dragged, only moves that changed are looked at again where that is
+ * enough: as near to the exact minimum as ever, but perhaps up to TOLERANCE from what a fresh search says.
+ */
+export type Clearances = (
+  layout: Layout,
+  mics: readonly PlacedMic[],
+  inHurry?: boolean,
+) => readonly MicClearance[];
+
+interface Kept extends KnownReach {
+  /** Found in a hurry: not what a fresh search says. */
+  readonly hurried: boolean;
+}
 
 /**
  * Clearances that are computed again only for what changed: the motion when the kit or the player did, a mic when its solids did. Same
- * input, same answer; the memory only saves time.
+ * input, same answer at rest; the memory only saves time.
  */
 export function createClearances(): Clearances {
   const motionFor = createMotion();
-  let known = new WeakMap<PlacedMic, Reach>();
-  let knownFor: Motion | undefined;
-  return (layout, mics) => {
-    const motion = motionFor(layout);
-    if (motion !== knownFor) known = new WeakMap();
-    knownFor = motion;
+  let before = new WeakMap<PlacedMic, Kept>();
+  let now = before;
+  let motion: Motion | undefined;
+  const reachFor = (to: Motion, placed: PlacedMic, inHurry: boolean): Kept => {
+    const same = now.get(placed);
+    if (same && (inHurry || !same.hurried)) return same;
+    const last = inHurry ? before.get(placed) : undefined;
+    const found = last ? reachAgain(to, placed, last) : knownReachOf(to, placed);
+    return { ...found, hurried: last !== undefined };
+  };
+  return (layout, mics, inHurry = false) => {
+    const next = motionFor(layout);
+    if (next !== motion) {
+      // Only what is known of the motion just before can be gone on from.
+      before = now;
+      now = new WeakMap();
+      motion = next;
+    }
     return mics.map((placed) => {
-      const reach = known.get(placed) ?? reachOf(motion, placed);
-      known.set(placed, reach);
+      const kept = reachFor(next, placed, inHurry);
+      now.set(placed, kept);
+      const { reach } = kept;
       return { mic: placed.mic.id, verdict: verdictOf(reach.clearance, layout.margin), ...reach };
     });
   };

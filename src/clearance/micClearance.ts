@@ -1,16 +1,17 @@
 import { nearestOnRockingDisc } from '../geometry/rockingDisc.ts';
-import { closestBetweenSegments, type Segment } from '../geometry/segments.ts';
+import { closestBetweenSegments, type Segment, SegmentGap } from '../geometry/segments.ts';
 import { along, perpendicular, scale, subtract, unit, type Vec3, vec } from '../geometry/vector.ts';
 import type { Piece } from '../layout/pieces/piece.ts';
 import type { Player } from '../layout/player.ts';
 import { POSITION } from '../player/arm.ts';
 import { mirrored, signOf } from '../player/hands.ts';
 import { type Leg, legsOf } from '../player/legs.ts';
+import type { Move } from '../player/move.ts';
 import { type Playing, playingOf } from '../player/moves.ts';
 import type { MicSolid, PlacedMic } from '../rig/placed.ts';
 import type { Mm } from '../units/quantity.ts';
-import { micShape } from './micShape.ts';
-import { type Bounds, MoveSearch, type NearestMoment, UNBOUNDED } from './moveSearch.ts';
+import { type MicShape, type MicShapes, micShapes } from './micShape.ts';
+import { type Bounds, MoveSearch, type NearestMoment, TOLERANCE, UNBOUNDED } from './moveSearch.ts';
 import type { Movement, Nearest } from './nearest.ts';
 import { SweptMoves } from './sweptMoves.ts';
 import { nearestSwing, type Swing, type SwingGap, swingsOf } from './swing.ts';
@@ -43,29 +44,95 @@ export interface Reach {
   readonly nearest: Nearest | undefined;
 }
 
+/** A reach with the move that comes nearest; undefined where that is no move. */
+export interface KnownReach {
+  readonly reach: Reach;
+  readonly move: Move | undefined;
+}
+
 /**
  * The clearance of a mic (rule C1): the least distance between its solids and everything that moves. At or below the exact minimum of
  * the model by at most twice TOLERANCE; infinite when nothing comes below the limit; what is known to be below `enough` may be lower still.
  */
-export function reachOf(
+export const reachOf = (
   motion: Motion,
   mic: Pick<PlacedMic, 'solids'>,
   bounds: Bounds = UNBOUNDED,
-): Reach {
-  const { solids } = mic;
-  const shapes = { right: micShape(solids, 1), left: micShape(solids, -1) };
+): Reach => knownReachOf(motion, mic, bounds).reach;
+
+/** As {@link reachOf}, with what is needed to go on from there when some of the moves change. */
+export function knownReachOf(
+  motion: Motion,
+  { solids }: Pick<PlacedMic, 'solids'>,
+  bounds: Bounds = UNBOUNDED,
+): KnownReach {
+  const shapes = micShapes(solids);
   // What stands still or swings costs little to measure and gives the search of the moves a limit to start from.
-  const { limit, tolerance } = bounds;
-  let reach = nearestLeg(motion.legs, solids, { clearance: limit, nearest: undefined });
-  const swing = nearestSwing(motion.swings, solids, { limit: reach.clearance, tolerance });
-  if (swing) reach = { clearance: swing.clearance, nearest: atSwing(swing, solids) };
-  const search = new MoveSearch(motion.swept, shapes);
-  const moment = search.nearest({ ...bounds, limit: reach.clearance });
-  if (moment) reach = { clearance: moment.clearance, nearest: atMoment(moment, motion, solids) };
-  return reach.nearest
-    ? { ...reach, clearance: reach.clearance - tolerance }
-    : { clearance: Number.POSITIVE_INFINITY, nearest: undefined };
+  const still = stillReach(motion, solids, shapes, bounds);
+  const moment = new MoveSearch(motion.swept, shapes).nearest({
+    ...bounds,
+    limit: still.clearance,
+  });
+  return known(moment ? momentReach(moment, motion, solids) : { reach: still }, bounds);
 }
+
+/**
+ * As {@link knownReachOf}, from what was known `before` the motion last changed: as near to the exact minimum, but perhaps not the same within
+ * TOLERANCE. All moves that are left stay at or above what was found then, less TOLERANCE: as long as that is still there, or something as near,
+ * only the new moves can be nearer.
+ */
+export function reachAgain(
+  motion: Motion,
+  { solids }: Pick<PlacedMic, 'solids'>,
+  before: KnownReach,
+): KnownReach {
+  const { swept } = motion;
+  const shapes = micShapes(solids);
+  const still = stillReach(motion, solids, shapes, UNBOUNDED);
+  const least = before.reach.clearance + TOLERANCE;
+  const isLeft = before.move !== undefined && swept.indexOf(before.move) !== undefined;
+  const all = !isLeft && still.clearance > least;
+  const limit = isLeft ? Math.min(least, still.clearance) : still.clearance;
+  const moment = new MoveSearch(swept, shapes).nearest({
+    ...UNBOUNDED,
+    limit,
+    ...(all ? {} : { moves: swept.fresh }),
+  });
+  if (moment) return known(momentReach(moment, motion, solids), UNBOUNDED);
+  return isLeft && least <= still.clearance ? before : known({ reach: still }, UNBOUNDED);
+}
+
+/** What was found, lowered by what it may be too high. */
+function known(
+  { reach, move }: { readonly reach: Reach; readonly move?: Move },
+  { tolerance }: Bounds,
+): KnownReach {
+  const { clearance, nearest } = reach;
+  return nearest
+    ? { reach: { clearance: clearance - tolerance, nearest }, move }
+    : { reach: { clearance: Number.POSITIVE_INFINITY, nearest: undefined }, move: undefined };
+}
+
+/** The least distance below the limit to what stands still or swings. */
+function stillReach(
+  { legs, swings }: Motion,
+  solids: readonly MicSolid[],
+  { right }: MicShapes,
+  { limit, tolerance }: Bounds,
+): Reach {
+  const reach = nearestLeg(legs, solids, right, limit);
+  const swing = nearestSwing(swings, solids, { limit: reach.clearance, tolerance });
+  return swing ? { clearance: swing.clearance, nearest: atSwing(swing, solids) } : reach;
+}
+
+const momentReach = (
+  moment: NearestMoment,
+  motion: Motion,
+  solids: readonly MicSolid[],
+): { readonly reach: Reach; readonly move: Move } => ({
+  reach: { clearance: moment.clearance, nearest: atMoment(moment, motion, solids) },
+  move: moment.move,
+});
 
 function movementAt({ move, at }: NearestMoment): Movement {
   return move.from === null
@@ -110,18 +177,26 @@ export function touching(
   };
 }
 
-function nearestLeg(legs: readonly Leg[], solids: readonly MicSolid[], so: Reach): Reach {
-  let reach = so;
+/** The nearest of the legs' parts below the clearance given; `shape` is the mic's in the kit frame. */
+function nearestLeg(
+  legs: readonly Leg[],
+  solids: readonly MicSolid[],
+  shape: MicShape,
+  limit: Mm,
+): Reach {
+  const gap = new SegmentGap();
+  const limb = new Float64Array(6);
+  let reach: Reach = { clearance: limit, nearest: undefined };
   for (const leg of legs) {
     for (const part of ['thigh', 'shin'] as const) {
-      const moving = leg[part];
-      for (const solid of solids) {
-        const { a, b, radius } = solid.capsule;
-        const { distance } = closestBetweenSegments([a, b], [moving.a, moving.b]);
-        const clearance = distance - radius - moving.radius;
+      const { a, b, radius } = leg[part];
+      limb.set([a.x, a.y, a.z, b.x, b.y, b.z]);
+      for (const [index, solid] of solids.entries()) {
+        const distance = gap.measure(shape.axes, index * 6, limb, 0);
+        const clearance = distance - solid.capsule.radius - radius;
         if (clearance >= reach.clearance) continue;
         const movement: Movement = { kind: 'leg', foot: leg.side, pedal: leg.pedal };
-        const points = touching(solid, [moving.a, moving.b], moving.radius);
+        const points = touching(solid, [a, b], radius);
         reach = { clearance, nearest: { movement, part, micPart: solid.part, ...points } };
       }
     }

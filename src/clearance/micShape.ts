@@ -1,10 +1,5 @@
-import type { Capsule } from '../geometry/capsule.ts';
-import type { SideSign } from '../player/hands.ts';
 import type { MicSolid } from '../rig/placed.ts';
 import { BOX } from './sweptMoves.ts';
-
-/** Solids a mic may have: the search keeps sets of them as bits. */
-export const MOST_SOLIDS = 30;
 
 /** A mic's capsules as rows of numbers in the hand space of one side, with boxes, for the search. */
 export interface MicShape {
@@ -16,61 +11,81 @@ export interface MicShape {
   readonly boxes: Float64Array;
 }
 
-export function micShape(solids: readonly MicSolid[], sign: SideSign): MicShape {
-  const count = solids.length;
-  if (count > MOST_SOLIDS)
-    throw new RangeError(`a mic of at most ${MOST_SOLIDS} solids, not ${count}`);
-  const shape = {
-    count,
-    axes: new Float64Array(count * 6),
-    radii: new Float64Array(count),
-    boxes: new Float64Array((count + 1) * BOX),
-  };
-  const whole = count * BOX;
-  shape.boxes.fill(Number.POSITIVE_INFINITY, whole, whole + 3);
-  shape.boxes.fill(Number.NEGATIVE_INFINITY, whole + 3, whole + BOX);
-  for (const [index, { capsule }] of solids.entries()) {
-    shape.axes.set(axisRow(capsule, sign), index * 6);
-    shape.radii[index] = capsule.radius;
-    for (let axis = 0; axis < 3; axis++) {
-      const a = shape.axes[index * 6 + axis] as number;
-      const b = shape.axes[index * 6 + 3 + axis] as number;
-      const low = Math.min(a, b) - capsule.radius;
-      const high = Math.max(a, b) + capsule.radius;
-      shape.boxes[index * BOX + axis] = low;
-      shape.boxes[index * BOX + 3 + axis] = high;
-      shape.boxes[whole + axis] = Math.min(shape.boxes[whole + axis] as number, low);
-      shape.boxes[whole + 3 + axis] = Math.max(shape.boxes[whole + 3 + axis] as number, high);
-    }
-  }
-  return shape;
+/** The shape of a mic in the hand space of each side. */
+export interface MicShapes {
+  readonly right: MicShape;
+  readonly left: MicShape;
 }
 
-const axisRow = ({ a, b }: Capsule, sign: SideSign): readonly number[] => [
-  sign * a.x,
-  a.y,
-  a.z,
-  sign * b.x,
-  b.y,
-  b.z,
-];
+export function micShapes(solids: readonly MicSolid[]): MicShapes {
+  const right = rightShape(solids);
+  return { right, left: mirroredShape(right) };
+}
 
-/** Squared distance between two boxes; 0 where they meet. */
+function rightShape(solids: readonly MicSolid[]): MicShape {
+  const count = solids.length;
+  const axes = new Float64Array(count * 6);
+  const radii = new Float64Array(count);
+  const boxes = new Float64Array((count + 1) * BOX);
+  const whole = count * BOX;
+  boxes.fill(Number.POSITIVE_INFINITY, whole, whole + 3);
+  boxes.fill(Number.NEGATIVE_INFINITY, whole + 3, whole + BOX);
+  for (let index = 0; index < count; index++) {
+    const { a, b, radius } = (solids[index] as MicSolid).capsule;
+    const at = index * 6;
+    axes[at] = a.x;
+    axes[at + 1] = a.y;
+    axes[at + 2] = a.z;
+    axes[at + 3] = b.x;
+    axes[at + 4] = b.y;
+    axes[at + 5] = b.z;
+    radii[index] = radius;
+    for (let axis = 0; axis < 3; axis++) {
+      const low = Math.min(axes[at + axis] as number, axes[at + axis + 3] as number) - radius;
+      const high = Math.max(axes[at + axis] as number, axes[at + axis + 3] as number) + radius;
+      boxes[at + axis] = low;
+      boxes[at + axis + 3] = high;
+      if (low < (boxes[whole + axis] as number)) boxes[whole + axis] = low;
+      if (high > (boxes[whole + axis + 3] as number)) boxes[whole + axis + 3] = high;
+    }
+  }
+  return { count, axes, radii, boxes };
+}
+
+function mirroredShape({ count, axes, radii, boxes }: MicShape): MicShape {
+  const other = { count, axes: axes.slice(), radii, boxes: boxes.slice() };
+  for (let i = 0; i < axes.length; i += 3) other.axes[i] = -(axes[i] as number);
+  for (let i = 0; i < boxes.length; i += BOX) {
+    other.boxes[i] = -(boxes[i + 3] as number);
+    other.boxes[i + 3] = -(boxes[i] as number);
+  }
+  return other;
+}
+
+/**
+ * Squared distance between two boxes; 0 where they meet. Along an axis their middles are apart by their halves and the gap together. A search asks
+ * for tens of thousands, in no order that a processor could foresee: so there is no branch.
+ */
 export function squaredGap(p: Float64Array, i: number, q: Float64Array, k: number): number {
-  let sum = 0;
-  const x = Math.max(
-    (p[i] as number) - (q[k + 3] as number),
-    (q[k] as number) - (p[i + 3] as number),
+  const x = fourGaps(p[i] as number, p[i + 3] as number, q[k] as number, q[k + 3] as number);
+  const y = fourGaps(
+    p[i + 1] as number,
+    p[i + 4] as number,
+    q[k + 1] as number,
+    q[k + 4] as number,
   );
-  if (x > 0) sum = x * x;
-  const y = Math.max(
-    (p[i + 1] as number) - (q[k + 4] as number),
-    (q[k + 1] as number) - (p[i + 4] as number),
+  const z = fourGaps(
+    p[i + 2] as number,
+    p[i + 5] as number,
+    q[k + 2] as number,
+    q[k + 5] as number,
   );
-  if (y > 0) sum += y * y;
-  const z = Math.max(
-    (p[i + 2] as number) - (q[k + 5] as number),
-    (q[k + 2] as number) - (p[i + 5] as number),
-  );
-  return z > 0 ? sum + z * z : sum;
+  return (x * x + y * y + z * z) / 16;
+}
+
+/** Four times the gap between two ranges; 0 where they meet. */
+function fourGaps(low: number, high: number, otherLow: number, otherHigh: number): number {
+  const apart =
+    Math.abs(low + high - (otherLow + otherHigh)) - (high - low + (otherHigh - otherLow));
+  return apart + Math.abs(apart);
 }

@@ -3,7 +3,7 @@ import type { Vec2 } from '../geometry/vector.ts';
 import { type ArmPart, POSITION } from '../player/arm.ts';
 import type { Move, PointBounds } from '../player/move.ts';
 import type { Mm } from '../units/quantity.ts';
-import { type MicShape, MOST_SOLIDS, squaredGap } from './micShape.ts';
+import { type MicShape, type MicShapes, squaredGap } from './micShape.ts';
 import { entryInterval, entryMove, entryPart } from './neighbourhood.ts';
 import { BOX, type BoxedMove, GROUP, PARTS, SCRATCH, type SweptMoves } from './sweptMoves.ts';
 
@@ -18,12 +18,6 @@ const CROSSING = 1e-9;
 const STICK = 0;
 const HAND = 1;
 const FOREARM = 2;
-
-/** The set of all solids of a mic, a bit each. */
-const ALL = 2 ** MOST_SOLIDS - 1;
-/** Boxes that meet say nothing of what they hold, which may overlap; others keep it at least their gap apart. */
-const near = (squared: number, limitSquared: number): boolean =>
-  squared < limitSquared || squared === 0;
 
 /** What a search found. `clearance` is that of the moment found: the exact minimum is at most TOLERANCE below. */
 export interface NearestMoment {
@@ -42,6 +36,8 @@ export interface Bounds {
   readonly tolerance: Mm;
   /** Codes of the only entries to look at (see neighbourhood.ts); all when not given. */
   readonly among?: Int32Array;
+  /** Indices of the only moves to look at; all when not given. */
+  readonly moves?: Int32Array;
 }
 
 /** Everything is to be known, to within TOLERANCE. */
@@ -60,17 +56,11 @@ function promote(among: Int32Array, index: number): void {
   among[index] = first;
 }
 
-/** The mic in the hand space of each side. */
-export interface MicShapes {
-  readonly right: MicShape;
-  readonly left: MicShape;
-}
-
 /**
  * The smallest distance between a mic and everything the moves sweep (rule C1), by branch and bound: intervals of time that provably
  * hold nothing nearer are dropped, the others are halved. Nothing is missed by sampling. Two bounds are used, whichever is higher:
  * - plane: with n the direction from the mic to the part at one moment, every point of the part stays, along n, at or above the lower
- *   of its two end values less bend dt^2 / 8 (for the elbow: less its room); the mic's own farthest point along n is known;
+ *   of its two end values less bend dt^2 / 8 (the elbow: less its bow, see elbowBow.ts); the mic's own farthest point along n is known;
  * - way: the axes' distance changes at most as fast as the part's fastest point.
  */
 export class MoveSearch {
@@ -91,7 +81,13 @@ export class MoveSearch {
   private solid = 0;
   private radii: Mm = 0;
   private segment = 0;
+  /** Direction of the gap last measured. */
+  private acrossX = 0;
+  private acrossY = 0;
+  private acrossZ = 0;
   private best: Mm = 0;
+  /** Square of what boxes may be apart to hold something nearer, mm^2. */
+  private nearSquared = 0;
   private tolerance: Mm = TOLERANCE;
   private enough: Mm = Number.NEGATIVE_INFINITY;
   private foundMove: Move | undefined;
@@ -110,19 +106,23 @@ export class MoveSearch {
    * Nearest moment below `limit` mm; undefined when all moves stay at or above it (less TOLERANCE). The search ends early
    * when a moment at or below `enough` is found, whether or not it is the nearest.
    */
-  nearest({ limit, enough, tolerance, among }: Bounds): NearestMoment | undefined {
-    this.best = limit;
+  nearest({ limit, enough, tolerance, among, moves }: Bounds): NearestMoment | undefined {
     this.enough = enough;
     this.tolerance = tolerance;
+    this.improve(limit);
     this.foundMove = undefined;
-    const { moves } = this.swept;
+    const { swept } = this;
     if (among) {
       let i = 0;
       while (i < among.length && this.best > enough) this.searchEntry(among[i++] as number);
       if (this.best <= enough) promote(among, i - 1);
       return this.found();
     }
-    for (let index = 0; index < moves.length && this.best > enough; index++) {
+    const count = moves ? moves.length : swept.moves.length;
+    for (let i = 0; i < count && this.best > enough; i++) {
+      const index = moves ? (moves[i] as number) : i;
+      this.shape = this.shapes[(swept.moves[index] as BoxedMove).move.side];
+      if (!this.isNear(swept.armBoxes, index * BOX, this.shape.count)) continue;
       const boxed = this.take(index);
       for (let part = 0; part < PARTS; part++) this.searchPart(boxed, index, part);
     }
@@ -140,9 +140,9 @@ export class MoveSearch {
    */
   entryAt(code: number, { x, y }: Vec2, { limit, enough, tolerance }: Bounds): Mm {
     const boxed = this.take(entryMove(code));
-    this.best = limit;
     this.enough = enough;
     this.tolerance = tolerance;
+    this.improve(limit);
     this.foundMove = undefined;
     this.gap.shiftX = boxed.move.side === 'right' ? x : -x;
     this.gap.shiftY = y;
@@ -182,45 +182,47 @@ export class MoveSearch {
     const k = entryInterval(code);
     const part = entryPart(code);
     const box = ((boxed.interval + k) * PARTS + part) * BOX;
-    this.searchSolids(boxed, k, part, this.nearSolids(this.swept.boxes, box, ALL));
-  }
-
-  private searchSolids(boxed: BoxedMove, k: number, part: number, set: number): void {
-    for (let solid = 0; set >> solid !== 0; solid++) {
-      if ((set & (1 << solid)) === 0) continue;
+    const { boxes } = this.swept;
+    for (let solid = 0; solid < this.shape.count; solid++) {
+      if (!this.isNear(boxes, box, solid)) continue;
       this.choose(part, solid);
       this.searchInterval(boxed, k);
     }
   }
 
-  /** Goes from the move's box through its groups' to its intervals', with only those of the mic's solids that are still near enough. */
+  /** Goes from the move's box through its groups' to its intervals', one of the mic's solids after the other. */
   private searchPart(boxed: BoxedMove, index: number, part: number): void {
-    const { swept } = this;
-    const inMove = this.nearSolids(swept.moveBoxes, (index * PARTS + part) * BOX, ALL);
-    if (inMove === 0) return;
-    for (let i = 0; i < boxed.intervals; i += GROUP) {
-      const group = (boxed.interval + i) / GROUP;
-      const inGroup = this.nearSolids(swept.groupBoxes, (group * PARTS + part) * BOX, inMove);
-      for (let k = i; inGroup !== 0 && k < i + GROUP; k++) {
-        const box = ((boxed.interval + k) * PARTS + part) * BOX;
-        this.searchSolids(boxed, k, part, this.nearSolids(swept.boxes, box, inGroup));
+    const { moveBoxes, groupBoxes, boxes } = this.swept;
+    const { count } = this.shape;
+    const whole = (index * PARTS + part) * BOX;
+    if (!this.isNear(moveBoxes, whole, count)) return;
+    const last = boxed.interval + boxed.intervals;
+    for (let solid = 0; solid < count; solid++) {
+      if (!this.isNear(moveBoxes, whole, solid)) continue;
+      this.choose(part, solid);
+      for (let first = boxed.interval; first < last; first += GROUP) {
+        if (!this.isNear(groupBoxes, ((first / GROUP) * PARTS + part) * BOX, solid)) continue;
+        for (let k = first; k < first + GROUP; k++) {
+          if (this.isNear(boxes, (k * PARTS + part) * BOX, solid)) {
+            this.searchInterval(boxed, k - boxed.interval);
+          }
+        }
       }
     }
   }
 
-  /** Which of the solids in the set `among` (a bit each) may be nearer to what is in a box than the best so far. */
-  private nearSolids(boxes: Float64Array, box: number, among: number): number {
-    const { boxes: own, count } = this.shape;
-    const limit = Math.max(0, this.best - this.tolerance);
-    const limitSquared = limit * limit;
-    if (!near(squaredGap(boxes, box, own, count * BOX), limitSquared)) return 0;
-    let set = 0;
-    for (let solid = 0; solid < count; solid++) {
-      const bit = 1 << solid;
-      if ((among & bit) === 0) continue;
-      if (near(squaredGap(boxes, box, own, solid * BOX), limitSquared)) set |= bit;
-    }
-    return set;
+  /**
+   * Whether one of the mic's solids, or any of them (the box after theirs), may be nearer to what is in a box than the best so far. Boxes that meet
+   * say nothing of what they hold, which may overlap; others keep it at least their gap apart.
+   */
+  private isNear(boxes: Float64Array, box: number, solid: number): boolean {
+    return squaredGap(boxes, box, this.shape.boxes, solid * BOX) <= this.nearSquared;
+  }
+
+  private improve(best: Mm): void {
+    this.best = best;
+    const near = best - this.tolerance;
+    this.nearSquared = near > 0 ? near * near : 0;
   }
 
   private choose(part: number, solid: number): void {
@@ -235,7 +237,7 @@ export class MoveSearch {
     const dt = 1 / boxed.intervals;
     const start = boxed.position + i * POSITION;
     const end = start + POSITION;
-    const room = this.swept.elbowRoom[boxed.interval + i] as number;
+    const room = this.swept.elbowBow[boxed.interval + i] as number;
     const first = this.measure(start, i * dt);
     if (this.planeBound(start, end, dt, room) >= this.best - this.tolerance) return;
     const last = this.measure(end, (i + 1) * dt);
@@ -262,11 +264,11 @@ export class MoveSearch {
     const first = this.firsts[depth] as number;
     const last = this.lasts[depth] as number;
     const before = Math.max(
-      this.planeBound(start, middle, dt, this.roomFrom(start, dt)),
+      this.planeBound(start, middle, dt, this.elbowBow(start, middle, dt)),
       this.wayBound(first + distance, dt),
     );
     const after = Math.max(
-      this.planeBound(middle, end, dt, this.roomFrom(middle, dt)),
+      this.planeBound(middle, end, dt, this.elbowBow(middle, end, dt)),
       this.wayBound(distance + last, dt),
     );
     // The more promising half first, so that the other is more often dropped.
@@ -282,9 +284,10 @@ export class MoveSearch {
     }
   }
 
-  private roomFrom(start: number, dt: number): Mm {
+  private elbowBow(start: number, end: number, dt: number): Mm {
     if (this.part !== FOREARM) return 0;
-    return this.swept.arm.elbowRoom(this.swept.positions, start, this.speed.grip * dt);
+    const way = { room: this.speed.grip * dt, bend: this.bend.grip * dt * dt };
+    return this.swept.arm.elbowBow(this.swept.positions, start, end, way);
   }
 
   /** Distance between the axes at one moment; keeps the moment when it is the nearest so far. */
@@ -298,7 +301,7 @@ export class MoveSearch {
     const clearance = distance - this.radii;
     if (clearance < this.best && this.move) {
       // Nothing is below minus infinity: once enough is known, every open interval is dropped.
-      this.best = clearance > this.enough ? clearance : Number.NEGATIVE_INFINITY;
+      this.improve(clearance > this.enough ? clearance : Number.NEGATIVE_INFINITY);
       this.foundMove = this.move;
       this.foundAt = t;
       this.foundPart = this.part;
@@ -315,33 +318,40 @@ export class MoveSearch {
     return Math.max(0, (twiceMean - fastest * dt) / 2) - this.radii;
   }
 
-  /** The plane bound over an interval, across the gap last measured; `room` is the elbow's. */
-  private planeBound(start: number, end: number, dt: number, room: Mm): Mm {
-    const { gap, shape, segment, bend } = this;
+  /** The plane bound over an interval, across the gap last measured; `elbowBow` is that of the forearm's elbow. */
+  private planeBound(start: number, end: number, dt: number, elbowBow: Mm): Mm {
+    const { gap, shape, segment, bend, part } = this;
     const { distance } = gap;
     if (distance < CROSSING) return -this.radii;
+    this.acrossX = gap.dx / distance;
+    this.acrossY = gap.dy / distance;
+    this.acrossZ = gap.dz / distance;
     const p = this.swept.positions;
-    const shift = (gap.dx * gap.shiftX + gap.dy * gap.shiftY) / distance;
-    const micSide =
-      shift +
-      Math.max(this.along(shape.axes, this.solid * 6), this.along(shape.axes, this.solid * 6 + 3));
-    const near = start + segment;
-    const nearLow = Math.min(this.along(p, near), this.along(p, end + segment));
-    if (this.part === HAND) return nearLow - (bend.grip * dt * dt) / 8 - micSide - this.radii;
-    const farLow = Math.min(this.along(p, near + 3), this.along(p, end + segment + 3));
     const bow = (dt * dt) / 8;
-    const low =
-      this.part === STICK
-        ? Math.min(nearLow - bend.butt * bow, farLow - bend.tip * bow)
-        : Math.min(nearLow - room, farLow - bend.grip * bow);
-    return low - micSide - this.radii;
+    const first = this.along(p, start + segment);
+    const last = this.along(p, end + segment);
+    let low = first < last ? first : last;
+    if (part === HAND) low -= bend.grip * bow;
+    else {
+      const farFirst = this.along(p, start + segment + 3);
+      const farLast = this.along(p, end + segment + 3);
+      const far = farFirst < farLast ? farFirst : farLast;
+      const nearBow = part === STICK ? bend.butt * bow : elbowBow;
+      const farBow = (part === STICK ? bend.tip : bend.grip) * bow;
+      low = low - nearBow < far - farBow ? low - nearBow : far - farBow;
+    }
+    const a = this.along(shape.axes, this.solid * 6);
+    const b = this.along(shape.axes, this.solid * 6 + 3);
+    const shift = this.acrossX * gap.shiftX + this.acrossY * gap.shiftY;
+    return low - shift - (a > b ? a : b) - this.radii;
   }
 
   /** How far a point lies in the direction of the gap last measured. */
   private along(p: Float64Array, i: number): Mm {
-    const { dx, dy, dz, distance } = this.gap;
     return (
-      ((p[i] as number) * dx + (p[i + 1] as number) * dy + (p[i + 2] as number) * dz) / distance
+      (p[i] as number) * this.acrossX +
+      (p[i + 1] as number) * this.acrossY +
+      (p[i + 2] as number) * this.acrossZ
     );
   }
 }

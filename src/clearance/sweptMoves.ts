@@ -7,15 +7,17 @@ import type { Mm } from '../units/quantity.ts';
 export const PARTS = 3;
 /** Numbers in a box: least x, y, z, then most x, y, z. */
 export const BOX = 6;
+/** Numbers in the boxes of all parts. */
+const ROW = PARTS * BOX;
 /** Intervals of time in a group, the middle level between a move and its intervals. */
 export const GROUP = 4;
 /** Intervals of a move's time that are boxed apart, whole groups: short moves need fewer. */
 const STROKE_INTERVALS = GROUP;
-const TRAVEL_INTERVALS = 4 * GROUP;
+const TRAVEL_INTERVALS = 2 * GROUP;
 /** Positions that a search may hold at once. */
 export const SCRATCH = 24;
 
-type CopiedTable = 'positions' | 'elbowRoom' | 'boxes' | 'groupBoxes' | 'moveBoxes';
+type CopiedTable = 'positions' | 'elbowBow' | 'boxes' | 'groupBoxes' | 'moveBoxes' | 'armBoxes';
 
 /** One move, boxed. Offsets into the tables of {@link SweptMoves}. */
 export interface BoxedMove {
@@ -41,8 +43,13 @@ export class SweptMoves {
   readonly boxes: Float64Array;
   readonly groupBoxes: Float64Array;
   readonly moveBoxes: Float64Array;
-  /** Per interval: how far the elbow can be from the nearer of its end positions, mm. */
-  readonly elbowRoom: Float64Array;
+  /** Boxes of the whole arm over every move. */
+  readonly armBoxes: Float64Array;
+  /** Per interval: how far the elbow can be from the straight way between its end positions, mm. */
+  readonly elbowBow: Float64Array;
+  /** Indices of the moves that were not known before. */
+  readonly fresh: Int32Array;
+  private places: Map<Move, number> | undefined;
 
   /** `before`: the moves swept last; what is known of the same moves is taken from there. */
   constructor({ arm, moves }: Playing, before?: SweptMoves) {
@@ -58,41 +65,91 @@ export class SweptMoves {
     });
     this.scratch = position;
     this.positions = new Float64Array(position + SCRATCH * POSITION);
-    this.boxes = new Float64Array(interval * PARTS * BOX);
-    this.elbowRoom = new Float64Array(interval);
-    this.groupBoxes = new Float64Array((interval / GROUP) * PARTS * BOX);
-    this.moveBoxes = new Float64Array(moves.length * PARTS * BOX);
-    const known = new Map(before?.moves.map((boxed, index) => [boxed.move, index]));
-    for (const [index, boxed] of this.moves.entries()) {
-      const same = known.get(boxed.move);
-      if (before && same !== undefined) {
-        this.copy(before, same, index);
-        continue;
+    this.boxes = new Float64Array(interval * ROW);
+    this.elbowBow = new Float64Array(interval);
+    this.groupBoxes = new Float64Array((interval / GROUP) * ROW);
+    this.moveBoxes = new Float64Array(moves.length * ROW);
+    this.armBoxes = new Float64Array(moves.length * BOX);
+    const fresh: number[] = [];
+    for (let index = 0; index < moves.length; ) {
+      const count = before ? this.copyRun(before, index) : 0;
+      if (count === 0) {
+        this.sweep(index);
+        fresh.push(index);
       }
-      this.boxIntervals(boxed);
-      const group = boxed.interval / GROUP;
-      const groups = boxed.intervals / GROUP;
-      for (let g = group; g < group + groups; g++) {
-        join(this.boxes, g * GROUP, GROUP, this.groupBoxes.subarray(g * PARTS * BOX));
+      index += Math.max(1, count);
+    }
+    this.fresh = Int32Array.from(fresh);
+  }
+
+  /** Where a move is in the list; undefined when it is not among them. */
+  indexOf(move: Move): number | undefined {
+    this.places ??= new Map(this.moves.map((boxed, index) => [boxed.move, index]));
+    return this.places.get(move);
+  }
+
+  /** Takes all that is known of the moves from `to` on that follow each other as they did before; says how many they were. */
+  private copyRun(before: SweptMoves, to: number): number {
+    const first = this.moves[to] as BoxedMove;
+    const from = before.indexOf(first.move);
+    if (from === undefined) return 0;
+    let count = 1;
+    let next = this.moves[to + 1];
+    while (next && next.move === before.moves[from + count]?.move) {
+      count++;
+      next = this.moves[to + count];
+    }
+    const old = before.moves[from] as BoxedMove;
+    const last = this.moves[to + count - 1] as BoxedMove;
+    const intervals = last.interval + last.intervals - first.interval;
+    const box = ROW;
+    const table = (key: CopiedTable, source: number, at: number, size: number): void =>
+      this[key].set(before[key].subarray(source, source + size), at);
+    const positions = last.position + (last.intervals + 1) * POSITION - first.position;
+    table('positions', old.position, first.position, positions);
+    table('elbowBow', old.interval, first.interval, intervals);
+    table('boxes', old.interval * box, first.interval * box, intervals * box);
+    const groups = box / GROUP;
+    table('groupBoxes', old.interval * groups, first.interval * groups, intervals * groups);
+    table('moveBoxes', from * box, to * box, count * box);
+    table('armBoxes', from * BOX, to * BOX, count * BOX);
+    return count;
+  }
+
+  private sweep(index: number): void {
+    const boxed = this.moves[index] as BoxedMove;
+    this.boxIntervals(boxed);
+    const group = boxed.interval / GROUP;
+    const groups = boxed.intervals / GROUP;
+    for (let g = group; g < group + groups; g++) this.joinGroup(g);
+    this.joinMove(index, group, groups);
+  }
+
+  private joinGroup(group: number): void {
+    const { boxes, groupBoxes } = this;
+    for (let part = 0; part < ROW; part += BOX) {
+      for (let k = part; k < part + 3; k++) {
+        groupBoxes[group * ROW + k] = lowest(boxes, group * GROUP * ROW + k, GROUP);
+        groupBoxes[group * ROW + k + 3] = highest(boxes, group * GROUP * ROW + k + 3, GROUP);
       }
-      join(this.groupBoxes, group, groups, this.moveBoxes.subarray(index * PARTS * BOX));
     }
   }
 
-  /** Takes all that is known of a move from where it was swept before. */
-  private copy(before: SweptMoves, from: number, to: number): void {
-    const [old, now] = [before.moves[from], this.moves[to]];
-    if (!old || !now) return;
-    const { intervals } = now;
-    const box = PARTS * BOX;
-    const table = (key: CopiedTable, source: number, at: number, count: number): void =>
-      this[key].set(before[key].subarray(source, source + count), at);
-    table('positions', old.position, now.position, (intervals + 1) * POSITION);
-    table('elbowRoom', old.interval, now.interval, intervals);
-    table('boxes', old.interval * box, now.interval * box, intervals * box);
-    const groups = box / GROUP;
-    table('groupBoxes', old.interval * groups, now.interval * groups, intervals * groups);
-    table('moveBoxes', from * box, to * box, box);
+  private joinMove(index: number, group: number, groups: number): void {
+    const { groupBoxes, moveBoxes, armBoxes } = this;
+    const arm = index * BOX;
+    for (let part = 0; part < ROW; part += BOX) {
+      for (let axis = 0; axis < 3; axis++) {
+        const at = part + axis;
+        const low = lowest(groupBoxes, group * ROW + at, groups);
+        const high = highest(groupBoxes, group * ROW + at + 3, groups);
+        moveBoxes[index * ROW + at] = low;
+        moveBoxes[index * ROW + at + 3] = high;
+        if (part === 0 || low < (armBoxes[arm + axis] as number)) armBoxes[arm + axis] = low;
+        if (part === 0 || high > (armBoxes[arm + axis + 3] as number))
+          armBoxes[arm + axis + 3] = high;
+      }
+    }
   }
 
   private boxIntervals({ move, intervals, position, interval }: BoxedMove): void {
@@ -106,11 +163,11 @@ export class SweptMoves {
     if (!stick || !hand || !forearm) return;
     const stickSlack = stick.radius + bow * Math.max(move.bend.butt, move.bend.tip);
     const gripBow = bow * move.bend.grip;
-    const room = move.speed.grip * dt;
+    const way = { room: move.speed.grip * dt, bend: move.bend.grip * dt * dt };
     for (let i = 0; i < intervals; i++) {
       const from = position + i * POSITION;
-      const elbow = this.arm.elbowRoom(this.positions, from, room);
-      this.elbowRoom[interval + i] = elbow;
+      const elbow = this.arm.elbowBow(this.positions, from, from + POSITION, way);
+      this.elbowBow[interval + i] = elbow;
       const box = (interval + i) * PARTS * BOX;
       this.grow(box, from + BUTT, from + TIP, stickSlack);
       this.grow(box + BOX, from + GRIP, from + GRIP, hand.radius + gripBow);
@@ -127,22 +184,31 @@ export class SweptMoves {
       const b = p[second + axis] as number;
       const c = p[first + POSITION + axis] as number;
       const d = p[second + POSITION + axis] as number;
-      this.boxes[box + axis] = Math.min(Math.min(a, b), Math.min(c, d)) - slack;
-      this.boxes[box + 3 + axis] = Math.max(Math.max(a, b), Math.max(c, d)) + slack;
+      const lowAB = a < b ? a : b;
+      const lowCD = c < d ? c : d;
+      const highAB = a < b ? b : a;
+      const highCD = c < d ? d : c;
+      this.boxes[box + axis] = (lowAB < lowCD ? lowAB : lowCD) - slack;
+      this.boxes[box + 3 + axis] = (highAB > highCD ? highAB : highCD) + slack;
     }
   }
 }
 
-/** Writes the box of each part round `count` entries of a table of boxes, from the entry `first` on, to the start of `into`. */
-function join(boxes: Float64Array, first: number, count: number, into: Float64Array): void {
-  const row = PARTS * BOX;
-  for (let k = 0; k < row; k++) {
-    const low = k % BOX < 3;
-    let end = boxes[first * row + k] as number;
-    for (let entry = first + 1; entry < first + count; entry++) {
-      const next = boxes[entry * row + k] as number;
-      if (low ? next < end : next > end) end = next;
-    }
-    into[k] = end;
+/** The lowest of `count` numbers that stand a row of boxes apart. */
+function lowest(boxes: Float64Array, at: number, count: number): number {
+  let low = boxes[at] as number;
+  for (let i = at + ROW; i < at + count * ROW; i += ROW) {
+    const next = boxes[i] as number;
+    if (next < low) low = next;
   }
+  return low;
+}
+
+function highest(boxes: Float64Array, at: number, count: number): number {
+  let high = boxes[at] as number;
+  for (let i = at + ROW; i < at + count * ROW; i += ROW) {
+    const next = boxes[i] as number;
+    if (next > high) high = next;
+  }
+  return high;
 }

@@ -1,5 +1,10 @@
-import { type RockingDisc, type Search, segmentToRockingDisc } from '../geometry/rockingDisc.ts';
-import type { Vec3 } from '../geometry/vector.ts';
+import {
+  type RockingDisc,
+  rockingDiscDistance,
+  type Search,
+  segmentToRockingDisc,
+} from '../geometry/rockingDisc.ts';
+import { type Vec3, vec } from '../geometry/vector.ts';
 import type { Id } from '../layout/fields.ts';
 import { isCymbal, type Piece } from '../layout/pieces/piece.ts';
 import type { MicSolid } from '../rig/placed.ts';
@@ -38,13 +43,40 @@ export function nearestSwing(
   { limit, tolerance }: Search,
 ): SwingGap | undefined {
   let best: SwingGap | undefined;
+  const search = (swing: Swing, solid: number): void => {
+    const at = solids[solid];
+    if (!at) return;
+    const { a, b, radius } = at.capsule;
+    const bound = best?.clearance ?? limit;
+    const gap = segmentToRockingDisc(swing, [a, b], { limit: bound + radius, tolerance });
+    if (gap) best = { swing, solid, clearance: gap.distance - radius, point: gap.point };
+  };
+  // What is nearest by its middle comes first: then the others seldom have to be looked at closely.
+  const likely = nearestByMiddle(swings, solids);
+  if (likely) search(likely.swing, likely.solid);
   for (const swing of swings) {
-    for (const [solid, { capsule }] of solids.entries()) {
-      const { a, b, radius } = capsule;
-      const bound = best?.clearance ?? limit;
-      const gap = segmentToRockingDisc(swing, [a, b], { limit: bound + radius, tolerance });
-      if (gap) best = { swing, solid, clearance: gap.distance - radius, point: gap.point };
+    for (let solid = 0; solid < solids.length; solid++) {
+      if (swing !== likely?.swing || solid !== likely.solid) search(swing, solid);
     }
   }
   return best;
+}
+
+function nearestByMiddle(
+  swings: readonly Swing[],
+  solids: readonly MicSolid[],
+): Pick<SwingGap, 'swing' | 'solid'> | undefined {
+  let nearest: Pick<SwingGap, 'swing' | 'solid'> | undefined;
+  let least = Number.POSITIVE_INFINITY;
+  for (const [solid, { capsule }] of solids.entries()) {
+    const { a, b, radius } = capsule;
+    const middle = vec((a.x + b.x) / 2, (a.y + b.y) / 2, (a.z + b.z) / 2);
+    for (const swing of swings) {
+      const clearance = rockingDiscDistance(swing, middle) - radius;
+      if (clearance >= least) continue;
+      least = clearance;
+      nearest = { swing, solid };
+    }
+  }
+  return nearest;
 }

@@ -4,7 +4,7 @@ import { mirrored, signOf } from '../player/hands.ts';
 import type { MicSolid } from '../rig/placed.ts';
 import type { Mm } from '../units/quantity.ts';
 import { type Motion, reachOf } from './micClearance.ts';
-import { micShape } from './micShape.ts';
+import { micShapes } from './micShape.ts';
 import { MoveSearch } from './moveSearch.ts';
 import { meetingShifts, neighbourhood, regionOf } from './neighbourhood.ts';
 import { COARSEST, quarters, type Square, SquareGrid, TOP } from './squareGrid.ts';
@@ -88,7 +88,7 @@ function paintStill(painter: Painter, motion: Motion, solids: readonly MicSolid[
 /** Strokes and travels, one part in one interval of time after the other, each only over the squares that it can reach. */
 function paintMoves(painter: Painter, { swept }: Motion, solids: readonly MicSolid[]): void {
   const { grid, left, bottom } = painter;
-  const search = new MoveSearch(swept, { right: micShape(solids, 1), left: micShape(solids, -1) });
+  const search = new MoveSearch(swept, micShapes(solids));
   const tall = vec(grid.columns * COARSE, grid.rows * COARSE, 0);
   const mic = regionOf(solids, vec(0, 0, 0));
   for (const code of neighbourhood(swept, regionOf(solids, tall), COARSE)) {

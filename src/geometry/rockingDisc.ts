@@ -22,16 +22,27 @@ export interface RockingDisc {
 }
 
 /** Distance from a point to what the disc sweeps, mm; negative inside, by the way out. Changes at most as fast as the point moves. */
-export function rockingDiscDistance(disc: RockingDisc, point: Vec3): Mm {
-  const from = subtract(point, disc.centre);
-  const lift = Math.abs(dot(from, disc.normal));
-  const out = length(perpendicular(from, disc.normal));
+export const rockingDiscDistance = (disc: RockingDisc, { x, y, z }: Vec3): Mm =>
+  discDistance(disc, x, y, z);
+
+/** As {@link rockingDiscDistance}, in numbers alone: a search asks for thousands. */
+function discDistance({ centre, normal, radius, sin, cos }: RockingDisc, x: Mm, y: Mm, z: Mm): Mm {
+  const fromX = x - centre.x;
+  const fromY = y - centre.y;
+  const fromZ = z - centre.z;
+  const rise = fromX * normal.x + fromY * normal.y + fromZ * normal.z;
+  const lift = Math.abs(rise);
+  const asideX = fromX - normal.x * rise;
+  const asideY = fromY - normal.y * rise;
+  const asideZ = fromZ - normal.z * rise;
+  const out = Math.sqrt(asideX * asideX + asideY * asideY + asideZ * asideZ);
   // In the half plane through the normal the swept part is a sector of the circle, lying on the plane and symmetric to it.
-  const past = lift * disc.cos - out * disc.sin;
-  const size = Math.hypot(lift, out);
-  if (past <= 0) return Math.max(size - disc.radius, past);
-  const onEdge = Math.max(0, Math.min(disc.radius, out * disc.cos + lift * disc.sin));
-  return Math.hypot(out - onEdge * disc.cos, lift - onEdge * disc.sin);
+  const past = lift * cos - out * sin;
+  if (past <= 0) return Math.max(Math.sqrt(lift * lift + out * out) - radius, past);
+  const onEdge = Math.max(0, Math.min(radius, out * cos + lift * sin));
+  const overOut = out - onEdge * cos;
+  const overLift = lift - onEdge * sin;
+  return Math.sqrt(overOut * overOut + overLift * overLift);
 }
 
 /** The point of what the disc sweeps that is nearest to another; inside, that point itself. */
@@ -50,6 +61,8 @@ export function nearestOnRockingDisc(disc: RockingDisc, point: Vec3): Vec3 {
   return along(foot, normal, Math.sign(rise) * onEdge * sin);
 }
 
+type Segment = readonly [Vec3, Vec3];
+
 /** The point of a segment that is nearest to what the disc sweeps. */
 export interface RockingGap {
   readonly distance: Mm;
@@ -65,7 +78,20 @@ export interface Search {
 /** Nearest of a segment's points to what the disc sweeps; undefined when none is below the limit (less the tolerance). */
 export function segmentToRockingDisc(
   disc: RockingDisc,
-  [a, b]: readonly [Vec3, Vec3],
+  ends: Segment,
+  search: Search,
+): RockingGap | undefined {
+  const [a, b] = ends;
+  const [x, y, z] = [b.x - a.x, b.y - a.y, b.z - a.z];
+  const half = Math.sqrt(x * x + y * y + z * z) / 2;
+  const inMiddle = discDistance(disc, a.x + x / 2, a.y + y / 2, a.z + z / 2);
+  if (inMiddle - half >= search.limit - search.tolerance) return undefined;
+  return halvedSegment(disc, ends, search);
+}
+
+function halvedSegment(
+  disc: RockingDisc,
+  [a, b]: Segment,
   { limit, tolerance }: Search,
 ): RockingGap | undefined {
   const size = distance(a, b);
@@ -73,7 +99,7 @@ export function segmentToRockingDisc(
   let best = limit;
   let nearest = -1;
   const measured = (t: number): Mm => {
-    const found = rockingDiscDistance(disc, along(a, way, t));
+    const found = discDistance(disc, a.x + way.x * t, a.y + way.y * t, a.z + way.z * t);
     if (found < best) {
       best = found;
       nearest = t;
@@ -81,23 +107,14 @@ export function segmentToRockingDisc(
     return found;
   };
   // The distance changes at most by the way gone: a stretch whose ends are that far above the best holds nothing nearer.
-  const search = (stretch: Stretch): void => {
-    if (stretch.low + stretch.high - stretch.part * size >= 2 * (best - tolerance)) return;
-    const part = stretch.part / 2;
-    const middle = measured(stretch.from + part);
-    search({ from: stretch.from, part, low: stretch.low, high: middle });
-    search({ from: stretch.from + part, part, low: middle, high: stretch.high });
+  // Stretches are parts of the segment, in shares of its length, with the distances at their ends.
+  const search = (from: number, part: number, low: Mm, high: Mm): void => {
+    if (low + high - part * size >= 2 * (best - tolerance)) return;
+    const half = part / 2;
+    const middle = measured(from + half);
+    search(from, half, low, middle);
+    search(from + half, half, middle, high);
   };
-  const inMiddle = rockingDiscDistance(disc, along(a, way, 0.5));
-  if (inMiddle - size / 2 >= limit - tolerance) return undefined;
-  search({ from: 0, part: 1, low: measured(0), high: measured(1) });
+  search(0, 1, measured(0), measured(1));
   return nearest < 0 ? undefined : { distance: best, point: along(a, way, nearest) };
-}
-
-/** A part of a segment, in shares of its length, with the distances at its ends. */
-interface Stretch {
-  readonly from: number;
-  readonly part: number;
-  readonly low: Mm;
-  readonly high: Mm;
 }

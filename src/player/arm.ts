@@ -1,6 +1,8 @@
 import type { Player } from '../layout/player.ts';
 import type { Mm } from '../units/quantity.ts';
+import { type ArmLinks, elbowFoot, HANG_X, HANG_Z } from './armLinks.ts';
 import { bodyOf } from './body.ts';
+import { ElbowBow, type GripWay } from './elbowBow.ts';
 
 /**
  * A position of the arm in hand space, 15 numbers in a row (mm): elbow, grip, grip again, stick's butt, stick's tip. So the
@@ -24,17 +26,17 @@ export const HAND_RADIUS = 45;
 export const FOREARM_RADIUS = 40;
 /** Rule A2: an arm reaches without leaning to 0.98 of its links together; from there the trunk leans, at most by the player's `lean`. */
 const STRETCH = 0.98;
-/** Rule A3: the direction in which an elbow hangs, in hand space. */
-const HANG_X = 0.5;
-const HANG_Z = -0.87;
 const HANG_SIZE = Math.hypot(HANG_X, HANG_Z);
 /** Where the hang direction runs along the arm it says nothing; the elbow then points outward (rule A3, its limit case). */
 const NO_SIDE = 1e-9;
 /** An elbow nearer than this to the line from shoulder to grip, in upper arms, bounds its way by the range of the arm's angle. */
 const FLAT = 0.2;
 
+/** A bow of at most this share of the grip's way is not looked at twice: the elbow's room is seldom less. */
+const SMALL_BOW = 0.25;
+
 /** The arm of a player, as a right arm in hand space. */
-export class Arm {
+export class Arm implements ArmLinks {
   readonly shoulderX: Mm;
   readonly shoulderZ: Mm;
   readonly upper: Mm;
@@ -43,10 +45,9 @@ export class Arm {
   readonly ahead: Mm;
   readonly behind: Mm;
   readonly parts: readonly ArmPart[];
-  /** The farthest the grip is from the shoulder without leaning. */
   readonly easy: Mm;
-  /** The most the trunk leans. */
   readonly lean: Mm;
+  private readonly bow: ElbowBow;
 
   constructor(player: Player) {
     const body = bodyOf(player);
@@ -58,6 +59,7 @@ export class Arm {
     this.behind = player.stick.butt;
     this.easy = STRETCH * (this.upper + this.fore);
     this.lean = player.lean;
+    this.bow = new ElbowBow(this);
     this.parts = [
       { name: 'stick', at: BUTT, radius: player.stick.diameter / 2 },
       { name: 'hand', at: GRIP, radius: HAND_RADIUS },
@@ -86,7 +88,7 @@ export class Arm {
     ez /= size;
     const lean = Math.min(this.lean, Math.max(0, far - this.easy));
     const line = Math.max(Math.abs(this.upper - this.fore), Math.min(far - lean, this.easy));
-    const base = elbowBase(this.upper, this.fore, line);
+    const base = elbowFoot(this.upper, this.fore, line);
     const height = Math.sqrt(Math.max(0, this.upper * this.upper - base * base));
     // The hang direction less its part along the arm: outward and down, square to the line from shoulder to grip.
     const slope = HANG_X * ex + HANG_Z * ez;
@@ -103,6 +105,15 @@ export class Arm {
     out[at + ELBOW] = this.shoulderX + (lean + base) * ex + k * wx;
     out[at + ELBOW + 1] = (lean + base) * ey + k * wy;
     out[at + ELBOW + 2] = this.shoulderZ + (lean + base) * ez + k * wz;
+  }
+
+  /**
+   * How far the elbow can be from the straight line between its places in two positions, at out[from] and out[to], while the grip goes from one to
+   * the other.
+   */
+  elbowBow(out: Float64Array, from: number, to: number, way: GripWay): Mm {
+    const bow = this.bow.between(out, from + GRIP, to + GRIP, way);
+    return bow <= SMALL_BOW * way.room ? bow : Math.min(bow, this.elbowRoom(out, from, way.room));
   }
 
   /**
@@ -156,7 +167,7 @@ export class Arm {
   private foldRange(low: Mm, high: Mm): number {
     const { upper, fore } = this;
     const angle = (line: Mm): number =>
-      Math.acos(Math.max(-1, Math.min(1, elbowBase(upper, fore, line) / upper)));
+      Math.acos(Math.max(-1, Math.min(1, elbowFoot(upper, fore, line) / upper)));
     const first = angle(low);
     const last = angle(high);
     const peak = Math.sqrt(Math.max(0, upper * upper - fore * fore));
@@ -165,11 +176,7 @@ export class Arm {
   }
 
   private elbowHeight(line: Mm): Mm {
-    const base = elbowBase(this.upper, this.fore, line);
+    const base = elbowFoot(this.upper, this.fore, line);
     return Math.sqrt(Math.max(0, this.upper * this.upper - base * base));
   }
 }
-
-/** Where the elbow's foot stands on the line from shoulder to grip (law of cosines). */
-const elbowBase = (upper: Mm, fore: Mm, line: Mm): Mm =>
-  line > 0 ? (line * line + upper * upper - fore * fore) / (2 * line) : 0;

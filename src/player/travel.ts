@@ -51,8 +51,8 @@ export class Travel implements Move {
     const b = raisedTo(way.to.strike, ARRIVES_AT);
     const ax = a.grip.x - arm.shoulderX;
     const bx = b.grip.x - arm.shoulderX;
-    this.radius = Math.hypot(ax, a.grip.y);
-    this.radiusGrows = Math.hypot(bx, b.grip.y) - this.radius;
+    this.radius = Math.sqrt(ax * ax + a.grip.y * a.grip.y);
+    this.radiusGrows = Math.sqrt(bx * bx + b.grip.y * b.grip.y) - this.radius;
     this.azimuth = Math.atan2(a.grip.y, ax);
     this.azimuthTurns = shortWay(Math.atan2(b.grip.y, bx) - this.azimuth);
     this.height = a.grip.z;

@@ -40,8 +40,10 @@ const row = (name: string, times: Times, aim: number | null = null): Row => ({
 function benchmark() {
   const checksum = new Checksum();
   const full = timesOfFullAnalysis(checksum);
-  const movedMic = timesOfChange(withMovedMic, 128, checksum);
-  const movedDrum = timesOfChange(withMovedDrum, 64, checksum);
+  const movedMic = timesOfChange(withMovedMic, 128, true, checksum);
+  const restedMic = timesOfChange(withMovedMic, 128, false, checksum);
+  const movedDrum = timesOfChange(withMovedDrum, 64, true, checksum);
+  const restedDrum = timesOfChange(withMovedDrum, 64, false, checksum);
   const index = timesOfIndex(largest, checksum);
   const clearances = timesOfClearances(largest, checksum);
   const oneClearance = timesOfOneClearance(checksum);
@@ -60,8 +62,10 @@ function benchmark() {
     machine: `Node ${process.version}, ${cpus()[0]?.model.trim() ?? 'unknown processor'}`,
     times: [
       row('full analysis', full, 8.3),
-      row('one moved mic', movedMic, 0.3),
-      row('one moved drum', movedDrum, 4),
+      row('one moved mic, dragged', movedMic, 0.3),
+      row('  at rest', restedMic),
+      row('one moved drum, dragged', movedDrum, 4),
+      row('  at rest', restedDrum),
       row('  index of the moves', index),
       row('  clearances of all mics', clearances),
       row('  clearance of one mic', oneClearance, 0.3),

@@ -73,17 +73,18 @@ export function withMovedDrum(layout: Layout, run: number): Layout {
   return { ...layout, pieces: layout.pieces.map(move) };
 }
 
-/** Times of an analyst that knows the kit and sees it with one change after the other. */
+/** Times of an analyst that knows the kit and sees it with one change after the other: dragged, as the session asks then, or each at rest. */
 export function timesOfChange(
   change: (layout: Layout, run: number) => Layout,
   runs: number,
+  inHurry: boolean,
   checksum: Checksum,
 ): Times {
   const analyse = createAnalyst();
   const layout = structuredClone(largest);
   analyse(layout);
   const changed = Array.from({ length: runs }, (_, run) => change(layout, run));
-  const work = (run: number): Report => analyse(changed[run] ?? layout);
+  const work = (run: number): Report => analyse(changed[run] ?? layout, inHurry);
   return measure({ warmUp: runs, runs }, work, checksum.addReports);
 }
 

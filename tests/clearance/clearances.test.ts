@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { createClearances, createMotion } from '../../src/clearance/clearances.ts';
+import { createClearances, createMotion, verdictOf } from '../../src/clearance/clearances.ts';
+import { TOLERANCE } from '../../src/clearance/moveSearch.ts';
+import { distance } from '../../src/geometry/vector.ts';
 import { mirrorKit, mirrorPiece } from '../../src/layout/edit/mirror.ts';
 import type { Layout } from '../../src/layout/layout.ts';
 import { isStruck } from '../../src/layout/pieces/piece.ts';
@@ -83,6 +85,55 @@ describe('clearances that are remembered', () => {
       { numRuns: 25 },
     );
   }, 60_000);
+
+  it('in a hurry are as near to the exact minimum, however long it lasts, and fresh ones at rest', () => {
+    fc.assert(
+      fc.property(fc.array(edit, { minLength: 1, maxLength: 8 }), fc.boolean(), (edits, rests) => {
+        const remembered = createClearances();
+        const rigOf = createRigBuilder();
+        let layout = startingKit('five-piece-two-racks');
+        remembered(layout, rigOf(layout).mics);
+        for (const { kind, pick, by, undone } of edits) {
+          const before = layout;
+          layout = EDITS[kind]?.(layout, pick, by) ?? layout;
+          for (const shown of undone ? [layout, before] : [layout]) {
+            const fresh = createClearances()(shown, buildRig(shown).mics);
+            const hurried = remembered(shown, rigOf(shown).mics, true);
+            expect(hurried.map(({ mic }) => mic)).toEqual(fresh.map(({ mic }) => mic));
+            for (const [k, { clearance, verdict, nearest }] of hurried.entries()) {
+              const exact = fresh[k]?.clearance ?? Number.NaN;
+              expect(Math.abs(clearance - exact)).toBeLessThanOrEqual(TOLERANCE + 1e-9);
+              expect(verdict).toBe(verdictOf(clearance, shown.margin));
+              if (!nearest) throw new Error('all of these kits are played');
+              // What is said to come nearest is as far away as is said.
+              const gap = distance(nearest.onMic, nearest.onMoving);
+              if (clearance > 1) expect(gap).toBeCloseTo(clearance + TOLERANCE, 6);
+            }
+            if (rests) expect(remembered(shown, rigOf(shown).mics)).toEqual(fresh);
+            layout = shown;
+          }
+        }
+        expect(remembered(layout, rigOf(layout).mics)).toEqual(
+          createClearances()(layout, buildRig(layout).mics),
+        );
+      }),
+      { numRuns: 40 },
+    );
+  }, 120_000);
+
+  it('in a hurry are those of before for a mic whose nearest move and place stay', () => {
+    const layout = startingKit('large-kit');
+    const clearancesOf = createClearances();
+    const rigOf = createRigBuilder();
+    const first = clearancesOf(layout, rigOf(layout).mics);
+    const pieces = layout.pieces.map((piece) =>
+      piece.kind === 'floorTom' ? { ...piece, x: piece.x + 30 } : piece,
+    );
+    const second = clearancesOf({ ...layout, pieces }, rigOf({ ...layout, pieces }).mics, true);
+    const kept = second.filter(({ nearest }, k) => nearest === first[k]?.nearest);
+    expect(kept.map(({ mic }) => mic)).toContain('mic-snare');
+    expect(kept.length).toBeLessThan(second.length);
+  });
 
   it('are given in the order of the mics, each once', () => {
     const layout = startingKit('large-kit');

@@ -69,7 +69,7 @@ describe('the boxes round what sweeps', () => {
       for (const kit of kits) {
         const now = new SweptMoves(playingFor(player, kit), before);
         const fresh = new SweptMoves(playingOf(player, kit));
-        for (const key of ['boxes', 'groupBoxes', 'moveBoxes', 'elbowRoom'] as const) {
+        for (const key of ['boxes', 'groupBoxes', 'moveBoxes', 'elbowBow'] as const) {
           expect(now[key], key).toEqual(fresh[key]);
         }
         expect(now.positions.subarray(0, now.scratch)).toEqual(

@@ -76,6 +76,21 @@ describe('an analysis', () => {
     expect(hurried.loom.laid).toBeLessThan(1.3 * rested.loom.laid);
   });
 
+  test('in a hurry is as exact when a drum moves, and is forgotten at rest', () => {
+    const analyst = createAnalyst();
+    let layout = kit('large-kit');
+    analyst(layout);
+    for (const x of [-100, -90, -80]) {
+      layout = movePiece(layout, 'rack-1', { x, y: 640 });
+      const hurried = analyst(layout, true);
+      const exact = fresh(layout);
+      for (const [k, { clearance }] of hurried.clearances.entries()) {
+        expect(Math.abs(clearance - (exact.clearances[k]?.clearance ?? NaN))).toBeLessThan(0.051);
+      }
+    }
+    expect(analyst(layout)).toEqual(fresh(layout));
+  });
+
   test('sorts findings by how bad they are, the nearest first', () => {
     let layout = kit('five-piece-two-racks');
     layout = changeClip(layout, 'mic-rack-1', { angle: 270, reach: 60 });
