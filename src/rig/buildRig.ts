@@ -1,4 +1,4 @@
-import { sameList } from '../geometry/remembered.ts';
+import { remembered, sameList } from '../geometry/remembered.ts';
 import { findMicClass } from '../layout/catalogue/micClasses.ts';
 import type { Layout } from '../layout/layout.ts';
 import type { Mic } from '../layout/mics/mic.ts';
@@ -22,6 +22,9 @@ export const buildRig = (layout: RigLayout): Rig => createRigBuilder()(layout);
 export function createRigBuilder(): (layout: RigLayout) => Rig {
   const piecesOf = createKeeper<Piece, PlacedPiece>();
   const micsOf = createKeeper<Mic, PlacedMic>();
+  const byPiece = remembered(
+    (placed: readonly PlacedPiece[]) => new Map(placed.map((one) => [one.piece, one])),
+  );
   let last: Rig | undefined;
   return (layout) => {
     const { pieces: kit, player, ownClasses } = layout;
@@ -30,8 +33,7 @@ export function createRigBuilder(): (layout: RigLayout) => Rig {
       needs: (piece) => [seatUnder(piece, layout)],
       place: (piece) => placePiece(piece, layout),
     });
-    const placed = new Map(pieces.map((one) => [one.piece, one]));
-    const surroundings = { pieces: kit, player, ownClasses, placed };
+    const surroundings = { pieces: kit, player, ownClasses, placed: byPiece(pieces) };
     const mics = micsOf(layout.mics, {
       around: [kit, ownClasses],
       needs: (mic) => micNeeds(mic, layout),
@@ -61,23 +63,32 @@ interface Kept<Thing, Placed> {
 function createKeeper<Thing extends { readonly id: string }, Placed>() {
   const sameAround = sameList<unknown>();
   const samePlaced = sameList<Placed>();
-  let around: readonly unknown[] = [];
-  let known = new Map<string, Kept<Thing, Placed>>();
+  let last: Placement<Thing, Placed> | undefined;
   return (things: readonly Thing[], placing: Placing<Thing, Placed>): readonly Placed[] => {
-    const now = sameAround(placing.around);
+    const around = sameAround(placing.around);
+    const isStill = around === last?.around;
+    if (isStill && things === last?.things) return last.placed;
     const kept = things.map((thing) => {
-      const was = known.get(thing.id);
+      const was = last?.known.get(thing.id);
       const same = was?.thing === thing ? was : undefined;
-      if (same && now === around) return same;
+      if (same && isStill) return same;
       const needs = placing.needs(thing);
       return same && sameEntries(same.needs, needs)
         ? same
         : { thing, needs, placed: placing.place(thing) };
     });
-    around = now;
-    known = new Map(kept.map((one) => [one.thing.id, one]));
-    return samePlaced(kept.map(({ placed }) => placed));
+    const known = new Map(kept.map((one) => [one.thing.id, one]));
+    last = { around, things, known, placed: samePlaced(kept.map(({ placed }) => placed)) };
+    return last.placed;
   };
+}
+
+/** How a whole list was placed the last time. */
+interface Placement<Thing, Placed> {
+  readonly around: readonly unknown[];
+  readonly things: readonly Thing[];
+  readonly known: ReadonlyMap<string, Kept<Thing, Placed>>;
+  readonly placed: readonly Placed[];
 }
 
 const seatUnder = (piece: Piece, { player }: RigLayout): number | undefined =>

@@ -1,4 +1,4 @@
-import { remembered, sameList } from '../../geometry/remembered.ts';
+import { remembered } from '../../geometry/remembered.ts';
 import type { PatchSettings } from '../../layout/patch.ts';
 import type { PatchFact } from '../../patch/fact.ts';
 import { festivalRank } from '../../patch/festivalOrder.ts';
@@ -16,32 +16,38 @@ export type PatchFactsOf = (rig: Rig, patch: PatchSettings) => readonly PatchFac
  * in nearly every frame of a drag.
  */
 export function createPatchFacts(): PatchFactsOf {
-  const rankAmong = remembered((pieces: Rig['pieces']) => {
+  const basisAmong = remembered((pieces: Rig['pieces']) => {
     const pickupOf = pickupAmong(pieces);
     const rankOf = festivalRank(pieces);
-    return remembered((placed: PlacedMic) => rankOf(pickupOf(placed)));
+    return remembered((placed: PlacedMic): MicBasis => {
+      const { mic, micClass } = placed;
+      return [mic.id, mic.input, micClass, ...rankOf(pickupOf(placed))];
+    });
   });
-  const sameBasis = sameList<unknown>();
   let known:
     | {
-        readonly basis: readonly unknown[];
+        readonly basis: readonly MicBasis[];
         readonly patch: PatchSettings;
         readonly facts: readonly PatchFact[];
       }
     | undefined;
   return (rig, patch) => {
-    const rankOf = rankAmong(rig.pieces);
-    const basis = sameBasis(
-      rig.mics.flatMap((placed): readonly unknown[] => [
-        placed.mic.id,
-        placed.mic.input,
-        placed.micClass,
-        ...rankOf(placed),
-      ]),
-    );
-    if (known?.basis !== basis || known.patch !== patch) {
-      known = { basis, patch, facts: patchFacts(inputList(rig, patch), patch) };
-    }
-    return known.facts;
+    const basis = rig.mics.map(basisAmong(rig.pieces));
+    const facts =
+      known?.patch === patch && isSame(known.basis, basis)
+        ? known.facts
+        : patchFacts(inputList(rig, patch), patch);
+    known = { basis, patch, facts };
+    return facts;
   };
 }
+
+/** All of a mic that the facts follow from. */
+type MicBasis = readonly unknown[];
+
+const isSame = (p: readonly MicBasis[], q: readonly MicBasis[]): boolean =>
+  p.length === q.length &&
+  p.every((mic, i) => {
+    const other = q[i];
+    return mic === other || mic.every((value, k) => value === other?.[k]);
+  });

@@ -19,34 +19,39 @@ export const findStanding = (rig: Rig, deck: Deck): readonly Standing[] =>
  * same places of their lists, as the last time is not measured again. What it returns is always equal to what {@link findStanding} gives.
  */
 export function createStandingFinder(): (rig: Rig, deck: Deck) => readonly Standing[] {
-  const micOf = remembered(boxedMic);
-  const pieceOf = remembered(boxedPiece);
+  const micsOf = rememberedList(boxedMic);
+  const piecesOf = rememberedList(boxedPiece);
   const micsAndPieces = rememberedPairs(betweenMicAndPiece, { after: false });
   const micsAndMics = rememberedPairs(betweenMics, { after: true });
   const piecesAndPieces = rememberedPairs(betweenPieces, { after: true });
   const offDeckOf = remembered((deck: Deck) => ({
-    mic: remembered((placed: PlacedMic) => micOffDeck(placed, deck)),
-    piece: remembered((placed: PlacedPiece) => pieceOffDeck(placed, deck)),
+    mics: rememberedList((placed: PlacedMic) => micOffDeck(placed, deck)),
+    pieces: rememberedList((placed: PlacedPiece) => pieceOffDeck(placed, deck)),
   }));
   return (rig, deck) => {
-    const mics = rig.mics.map(micOf);
-    const pieces = rig.pieces.map(pieceOf);
+    const mics = micsOf(rig.mics);
+    const pieces = piecesOf(rig.pieces);
     const offDeck = offDeckOf(deck);
-    const withPieces = micsAndPieces(mics, pieces);
-    const withMics = micsAndMics(mics, mics);
-    const amongPieces = piecesAndPieces(pieces, pieces);
     return [
-      ...rig.mics.flatMap((mic, i) => [
-        ...offDeck.mic(mic),
-        ...(withPieces[i] ?? NOTHING),
-        ...(withMics[i] ?? NOTHING),
-      ]),
-      ...rig.pieces.flatMap((piece, i) => [
-        ...offDeck.piece(piece),
-        ...(amongPieces[i] ?? NOTHING),
-      ]),
+      ...rowByRow(offDeck.mics(rig.mics), micsAndPieces(mics, pieces), micsAndMics(mics, mics)),
+      ...rowByRow(offDeck.pieces(rig.pieces), piecesAndPieces(pieces, pieces)),
     ];
   };
+}
+
+/** What was found of the first thing by each of some measures, then of the second, and so on. */
+function rowByRow(...measures: readonly (readonly Found[])[]): readonly Standing[] {
+  if (measures.every((rows) => rows.every(({ length }) => length === 0))) return NOTHING;
+  const [first = []] = measures;
+  return first.flatMap((_, i) => measures.flatMap((rows) => rows[i] ?? NOTHING));
+}
+
+/** What is made of each thing of a list, both remembered: the list while nothing in it changes, and each thing in the next list. */
+function rememberedList<Thing extends object, Made>(
+  make: (thing: Thing) => Made,
+): (things: readonly Thing[]) => readonly Made[] {
+  const made = remembered(make);
+  return remembered((things: readonly Thing[]) => things.map(made));
 }
 
 /**

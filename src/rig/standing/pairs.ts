@@ -32,20 +32,29 @@ export function rememberedPairs<P extends Bounded, Q extends Bounded>(
   let last: Table<P, Q> = { firsts: [], seconds: [], rows: [] };
   return (firsts, seconds) => {
     const kept = seconds.map((second, j) => second === last.seconds[j]);
-    const rows = firsts.map((first, i): readonly Found[] => {
+    const allKept = seconds.length === last.seconds.length && !kept.includes(false);
+    const rows = firsts.map((first, i): Row => {
       const known = first === last.firsts[i] ? last.rows[i] : undefined;
-      return seconds.map((second, j): Found => {
+      if (known && allKept) return known;
+      const cells = seconds.map((second, j): Found => {
         if (after && j <= i) return NOTHING;
-        return (kept[j] ? known?.[j] : undefined) ?? near(first, second, measure);
+        return (kept[j] ? known?.cells[j] : undefined) ?? near(first, second, measure);
       });
+      return { cells, found: cells.some(({ length }) => length > 0) ? cells.flat() : NOTHING };
     });
     last = { firsts, seconds, rows };
-    return rows.map((row) => (row.every(({ length }) => length === 0) ? NOTHING : row.flat()));
+    return rows.map(({ found }) => found);
   };
 }
 
 interface Table<P, Q> {
   readonly firsts: readonly P[];
   readonly seconds: readonly Q[];
-  readonly rows: readonly (readonly Found[])[];
+  readonly rows: readonly Row[];
+}
+
+/** What was found of one first thing: by the seconds, and altogether. */
+interface Row {
+  readonly cells: readonly Found[];
+  readonly found: Found;
 }
