@@ -6,9 +6,9 @@ import type { Frame, Vec2 } from './vector.ts';
 import { WaySearch } from './waySearch.ts';
 import { type GatherWeights, type TreeNode, type WayToGather, WayTree } from './wayTree.ts';
 
-/** How many times all parts of a tree are tried elsewhere. */
-const ROUNDS = 3;
-/** Up to so many ways, each is the first in two orders; up to so many, there are two orders. */
+/** How many times all parts of a tree are tried elsewhere, after a first round. */
+const MORE_ROUNDS = 2;
+/** H1: up to so many ways, each is the first in two orders; up to so many, there are two orders. */
 const FEW = 6;
 const SOME = 24;
 /** A new way must be better by this share, so that rounding never goes in circles. */
@@ -18,8 +18,9 @@ const BETTER = 1e-6;
  * Ways that share stretches with each other where that costs less, around the same obstacles. In the order given: the points of
  * each from start to end.
  *
- * H1 The shortest way is laid first; each next one on its own shortest way, or joining what lies there already, where that
- *    is best. The fewer the ways, the more other orders are tried as well.
+ * H1 The longest way is laid first; each next one on its own shortest way, or joining what lies there already, where that is
+ *    best. Other orders are tried as well: the shortest first, and of few ways each of them first. Of many ways, only the order
+ *    whose tree is cheapest after one round of H2 goes on to be made better.
  * H2 Then every part of the tree is taken up and laid again where it costs least, and every place where ways come together
  *    moves to where it costs least, as long as anything gets better. What is found is a tree that no single such change
  *    makes better: near the best of all, which nobody knows how to find quickly.
@@ -33,28 +34,35 @@ export function gatherWays<F extends Frame>(
   inHurry = false,
 ): readonly (readonly Vec2<F>[])[] {
   if (ways.length === 0) return [];
-  const [first, ...others] = ordersOf(ways.map(({ most }) => most));
-  const orders = first && inHurry ? [first] : [...(first ? [first] : []), ...others];
+  const orders = ordersOf(
+    ways.map(({ most }) => most),
+    inHurry,
+  );
   const trees = orders.map((order) => {
     const tree = laid(new WayTree(tangents, ways, weights), order);
-    if (inHurry) settle(tree);
-    else improve(tree);
+    settle(tree);
+    if (!inHurry) improve(tree, 1);
     return tree;
   });
-  const best = trees.reduce((p, q) => (q.cost() < p.cost() ? q : p));
+  const tried = ways.length > FEW ? [cheapest(trees)] : trees;
+  if (!inHurry) for (const tree of tried) improve(tree, MORE_ROUNDS);
+  const best = cheapest(tried);
   return ways.map((_, way) => pointsOf(best, way));
 }
 
+const cheapest = <F extends Frame>(trees: readonly WayTree<F>[]): WayTree<F> =>
+  trees.reduce((p, q) => (q.cost() < p.cost() ? q : p));
+
 /** H1: the places of lengths in the orders in which they are tried. */
-function ordersOf(lengths: readonly Mm[]): number[][] {
+function ordersOf(lengths: readonly Mm[], inHurry: boolean): number[][] {
   const far = [...lengths.keys()].sort((i, j) => (lengths[j] ?? 0) - (lengths[i] ?? 0) || i - j);
+  if (inHurry || far.length > SOME) return [far];
   const near = far.toReversed();
   const starting = (first: number, order: readonly number[]): number[] => [
     first,
     ...order.filter((place) => place !== first),
   ];
-  if (far.length > SOME) return [near];
-  if (far.length > FEW) return [near, far];
+  if (far.length > FEW) return [far, near];
   return far.flatMap((first) => [starting(first, near), starting(first, far)]);
 }
 
@@ -69,17 +77,17 @@ function laid<F extends Frame>(tree: WayTree<F>, order: readonly number[]): WayT
 }
 
 /** H2 */
-function improve<F extends Frame>(tree: WayTree<F>): void {
+function improve<F extends Frame>(tree: WayTree<F>, rounds: number): void {
   // What was tried in vain is not tried again before anything has changed.
   const triedAt = new Map<TreeNode<F>, number>();
-  for (let round = 0; round < ROUNDS; round += 1) {
+  for (let round = 0; round < rounds; round += 1) {
     const before = tree.changes;
-    settle(tree);
     for (const node of [...tree.nodes]) {
       if (!isHead(tree, node) || triedAt.get(node) === tree.changes) continue;
       if (!relay(tree, node)) triedAt.set(node, tree.changes);
     }
     if (tree.changes === before) return;
+    settle(tree);
   }
 }
 

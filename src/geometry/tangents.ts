@@ -67,23 +67,21 @@ export class Place<F extends Frame = 'kit'> {
  */
 export class Tangents<F extends Frame> {
   readonly #obstacles: readonly ConvexPolygon<F>[];
-  readonly #corners: readonly (readonly Corner<F>[])[];
+  readonly #region: Rectangle<F> | undefined;
+  /** The number of each obstacle's first corner; its corners where they have been asked for. */
+  readonly #numbers: number[] = [];
+  readonly #corners: (readonly Corner<F>[] | undefined)[] = [];
   readonly #places: (Place<F> | undefined)[] = [];
   readonly #sieve: Sieve<F>;
 
   constructor(obstacles: readonly ConvexPolygon<F>[], region: Rectangle<F> | undefined) {
     let number = 0;
     this.#obstacles = obstacles;
-    this.#corners = obstacles.map(({ corners }, obstacle) =>
-      corners.map((point, i) => ({
-        point,
-        before: at(corners, i - 1),
-        after: at(corners, i + 1),
-        number: number++,
-        obstacle,
-        isUsable: !region || holds(region, point),
-      })),
-    );
+    this.#region = region;
+    for (const { corners } of obstacles) {
+      this.#numbers.push(number);
+      number += corners.length;
+    }
     this.#sieve = new Sieve(obstacles);
   }
 
@@ -132,6 +130,23 @@ export class Tangents<F extends Frame> {
     return found;
   }
 
+  #cornersOf(obstacle: number): readonly Corner<F>[] {
+    const known = this.#corners[obstacle];
+    if (known) return known;
+    const points = this.#obstacles[obstacle]?.corners ?? [];
+    const first = this.#numbers[obstacle] ?? 0;
+    const corners = points.map((point, i) => ({
+      point,
+      before: at(points, i - 1),
+      after: at(points, i + 1),
+      number: first + i,
+      obstacle,
+      isUsable: !this.#region || holds(this.#region, point),
+    }));
+    this.#corners[obstacle] = corners;
+    return corners;
+  }
+
   #placeOf(corner: Corner<F>): Place<F> {
     const { point, number } = corner;
     const known = this.#places[number];
@@ -170,7 +185,7 @@ export class Tangents<F extends Frame> {
 
   /** Corners of one obstacle where a line from the point touches it. */
   #fromPoint(point: Vec2<F>, obstacle: number): Corner<F>[] {
-    const corners = this.#corners[obstacle] ?? [];
+    const corners = this.#cornersOf(obstacle);
     const found: Corner<F>[] = [];
     let before: number | undefined;
     for (const corner of corners) {
@@ -183,7 +198,7 @@ export class Tangents<F extends Frame> {
   }
 
   #neighbours({ number, obstacle }: Corner<F>): Corner<F>[] {
-    const corners = this.#corners[obstacle] ?? [];
+    const corners = this.#cornersOf(obstacle);
     const i = number - (corners[0]?.number ?? 0);
     return [at(corners, i + 1), at(corners, i - 1)].filter(({ isUsable }) => isUsable);
   }

@@ -60,6 +60,8 @@ export class TreeGoals<F extends Frame> implements Goals<F, TreeLanding<F>> {
   readonly #slope: number;
   readonly #slant: number;
   readonly #below: Mm;
+  /** How long each way of the chain may still become from its head on. */
+  readonly #left: readonly Mm[];
 
   constructor(tree: WayTree<F>, chain: Chain<F>, below: Mm) {
     const { head } = chain;
@@ -69,6 +71,10 @@ export class TreeGoals<F extends Frame> implements Goals<F, TreeLanding<F>> {
     this.#slope = (head.ways.length * each) / perMm;
     this.#slant = this.#slope / Math.sqrt(1 - this.#slope * this.#slope);
     this.#below = below;
+    this.#left = head.ways.map((way) => {
+      const used = (tree.startOf.get(way)?.toRoot ?? head.toRoot) - head.toRoot;
+      return (tree.ways[way]?.most ?? 0) - used;
+    });
     this.#addTree(chain, perMm);
     this.#addEnds(chain, perMm);
   }
@@ -85,6 +91,7 @@ export class TreeGoals<F extends Frame> implements Goals<F, TreeLanding<F>> {
     const found: TreeLanding<F>[] = [];
     for (const berth of this.#berths) {
       const { node, place, alongX, alongY, isOpen, rest } = berth;
+      if (length + this.#straightTo(point, berth) + rest >= this.#below) continue;
       const left = berth.most - length;
       const direct = gap(point, place.point);
       if (isOpen && length + direct + rest < this.#below && direct <= left) {
@@ -166,7 +173,7 @@ export class TreeGoals<F extends Frame> implements Goals<F, TreeLanding<F>> {
   }
 
   #beyond(head: TreeNode<F>, root: TreeNode<F>, perMm: number): Beyond {
-    const rest = this.#tree.rootShare(root, head.ways) / perMm;
+    const rest = this.#tree.rootShare(root, head) / perMm;
     return { rest, most: this.#most(head, root.place) };
   }
 
@@ -184,11 +191,9 @@ export class TreeGoals<F extends Frame> implements Goals<F, TreeLanding<F>> {
   /** How much all ways of a chain have left from its head to a root. */
   #most(head: TreeNode<F>, root: Place<F>): Mm {
     let most = Number.POSITIVE_INFINITY;
-    for (const way of head.ways) {
-      const start = this.#tree.startOf.get(way);
-      const used = start ? start.toRoot - head.toRoot : 0;
-      const allowed = this.#tree.ways[way]?.most ?? 0;
-      most = Math.min(most, allowed - used - this.#tree.row.fan(root, way));
+    for (let i = 0; i < head.ways.length; i += 1) {
+      const left = (this.#left[i] ?? 0) - this.#tree.row.fan(root, head.ways[i] ?? 0);
+      if (left < most) most = left;
     }
     return most;
   }

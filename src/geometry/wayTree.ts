@@ -89,10 +89,9 @@ export class WayTree<F extends Frame> {
     return cost;
   }
 
-  /** What ways that come to a root cost from there on: only what they add to that of others. */
-  rootShare(root: TreeNode<F>, ways: readonly number[]): number {
-    const isTheirs = root.ways.length > 0 && ways.some((way) => root.ways.includes(way));
-    const others = isTheirs ? root.ways.filter((way) => !ways.includes(way)) : root.ways;
+  /** What the ways that pass a node cost from a root on: only what they add to that of others. */
+  rootShare(root: TreeNode<F>, { ways, root: own }: TreeNode<F>): number {
+    const others = root === own ? root.ways.filter((way) => !ways.includes(way)) : root.ways;
     return this.row.cost(root.place, ways, others);
   }
 
@@ -170,7 +169,7 @@ export class WayTree<F extends Frame> {
     const { ways, root } = head;
     const own = this.perMm(ways.length) * length;
     const shared = this.weights.each * ways.length * (next?.toRoot ?? 0);
-    return { head, between, top: next, cost: own + shared + this.rootShare(root, ways) };
+    return { head, between, top: next, cost: own + shared + this.rootShare(root, head) };
   }
 
   #add(place: Place<F>): TreeNode<F> {
@@ -183,27 +182,31 @@ export class WayTree<F extends Frame> {
   #refresh(what: 'lengths' | 'all' = 'all'): void {
     this.changes += 1;
     for (const node of this.nodes) {
-      if (node.up) continue;
-      refreshLengths(node, node, 0);
-      if (what === 'all') refreshWays(node);
+      if (!node.up) refresh(node, node, what);
     }
   }
 }
 
-function refreshLengths<F extends Frame>(node: TreeNode<F>, root: TreeNode<F>, above: Mm): void {
+function refresh<F extends Frame>(
+  node: TreeNode<F>,
+  root: TreeNode<F>,
+  what: 'lengths' | 'all',
+): void {
+  const { up, place } = node;
+  const { x, y } = place.point;
+  const to = up?.place.point ?? place.point;
+  const length = gap(place.point, to);
   node.root = root;
-  const { x, y } = node.place.point;
-  const to = node.up?.place.point ?? node.place.point;
-  node.length = gap(node.place.point, to);
-  node.alongX = node.length > 0 ? (to.x - x) / node.length : 0;
-  node.alongY = node.length > 0 ? (to.y - y) / node.length : 0;
-  node.toRoot = above + node.length;
-  for (const below of node.down) refreshLengths(below, root, node.toRoot);
+  node.length = length;
+  node.alongX = length > 0 ? (to.x - x) / length : 0;
+  node.alongY = length > 0 ? (to.y - y) / length : 0;
+  node.toRoot = (up?.toRoot ?? 0) + length;
+  for (const below of node.down) refresh(below, root, what);
+  if (what === 'all') refreshWays(node);
 }
 
-/** A list that is still right is kept, also where it is that of the only node below. */
+/** The list is that of the only node below, where there is no other. */
 function refreshWays<F extends Frame>(node: TreeNode<F>): void {
-  for (const below of node.down) refreshWays(below);
   const first = node.down[0];
   if (first && node.down.length === 1 && node.starts.length === 0) {
     node.ways = first.ways;
