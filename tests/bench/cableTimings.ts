@@ -1,7 +1,7 @@
 import { type BoxSpots, boxSpots, USUAL_SPOTS } from '../../src/cabling/boxSpots.ts';
 import { type Cables, createCables } from '../../src/cabling/cables.ts';
 import type { Layout } from '../../src/layout/layout.ts';
-import { buildRig } from '../../src/rig/buildRig.ts';
+import { buildRig, createRigBuilder } from '../../src/rig/buildRig.ts';
 import type { Rig } from '../../src/rig/placed.ts';
 import { measure, type Times } from './measure.ts';
 import { type Checksum, fourfoldMics, largest, withMovedMic } from './timings.ts';
@@ -36,10 +36,12 @@ function timesOf(layout: Layout, runs: number, add: Add): Times {
 
 function timesOfMoved(inHurry: boolean, add: Add): Times {
   const cables = createCables();
-  cables(largest, buildRig(largest));
+  // As the analyst does: what did not move comes as the same placed objects.
+  const rigOf = createRigBuilder();
+  cables(largest, rigOf(largest));
   const moved = Array.from({ length: 128 }, (_, run): readonly [Layout, Rig] => {
     const layout = withMovedMic(largest, run);
-    return [layout, buildRig(layout)];
+    return [layout, rigOf(layout)];
   });
   const work = (run: number): Cables => {
     const [layout, rig] = moved[run % moved.length] ?? [largest, buildRig(largest)];
