@@ -1,8 +1,9 @@
+import { remembered } from '../geometry/remembered.ts';
 import { distance, dot, type Vec3, vec } from '../geometry/vector.ts';
 import { type Difference, differences } from '../layout/differences.ts';
 import type { Id } from '../layout/fields.ts';
-import type { Mic } from '../layout/mics/mic.ts';
 import { isStruck, type Piece } from '../layout/pieces/piece.ts';
+import type { Player } from '../layout/player.ts';
 import { type SignedParts, signedMic, signedPiece } from '../layout/signed.ts';
 import { buildRig } from '../rig/buildRig.ts';
 import { kickFrame } from '../rig/pieces/kickFrame.ts';
@@ -52,40 +53,69 @@ export const placedKit = (parts: SignedParts): PlacedKit => ({ parts, rig: build
  * V2 how far and by how much is measured in the kit frame, so that a kit moved whole on its deck has not changed;
  * V3 swapped, the same things are changed, by the same distances and angles; equal kits have no change.
  */
-export function compareKits(before: PlacedKit, after: PlacedKit): KitChanges {
-  return {
-    player: differences(before.parts.player, after.parts.player),
-    pieces: changesOf(before.parts.pieces, after.parts.pieces, pieceChange),
-    mics: changesOf(before.parts.mics, after.parts.mics, (was, is) =>
-      micChange(was, is, { before, after }),
+export const compareKits = (before: PlacedKit, after: PlacedKit): KitChanges =>
+  changesFrom(before)(after);
+
+/** What changed from one kit to one after another; what is the same object as in a kit asked about before is not compared again. */
+export function changesFrom({ parts, rig }: PlacedKit): (after: PlacedKit) => KitChanges {
+  const playerChanges = remembered((player: Player) => differences(parts.player, player));
+  const pieceChanges = changesOf(parts.pieces, (piece) => piece, pieceChange);
+  const micChanges = remembered((ownClasses: OwnClasses) =>
+    changesOf(
+      rig.mics,
+      ({ mic }) => mic,
+      (was, is) => micChange(was, is, { before: parts.ownClasses, after: ownClasses }),
     ),
-  };
+  );
+  return (after) => ({
+    player: playerChanges(after.parts.player),
+    pieces: pieceChanges(after.parts.pieces),
+    mics: micChanges(after.parts.ownClasses)(after.rig.mics),
+  });
 }
+
+type OwnClasses = SignedParts['ownClasses'];
 
 export const isUnchanged = ({ player, pieces, mics }: KitChanges): boolean =>
   player.length + pieces.length + mics.length === 0;
 
-/** Those that are in the second list, in its order, then those that are only in the first. */
-function changesOf<Thing extends { readonly id: Id; readonly name: string }>(
-  before: readonly Thing[],
-  after: readonly Thing[],
-  between: (was: Thing, is: Thing) => ThingChange | undefined,
-): readonly ThingChange[] {
-  const known = new Map(before.map((thing) => [thing.id, thing]));
-  const left = new Set(after.map(({ id }) => id));
-  return [
-    ...after.flatMap((thing) => {
-      const was = known.get(thing.id);
-      return (was ? between(was, thing) : bare(thing, 'new')) ?? [];
-    }),
-    ...before.filter(({ id }) => !left.has(id)).map((thing) => bare(thing, 'gone')),
-  ];
+interface Named {
+  readonly id: Id;
+  readonly name: string;
 }
 
-const bare = (
-  { id, name }: { readonly id: Id; readonly name: string },
-  change: ThingChange['change'],
-): ThingChange => ({ id, name, change, moved: 0, turned: 0, base: 0, fields: [] });
+/** Of things before: those that are in the second list, in its order, then those that are only in the first. */
+function changesOf<Thing extends object>(
+  before: readonly Thing[],
+  named: (thing: Thing) => Named,
+  between: (was: Thing, is: Thing) => ThingChange | undefined,
+): (after: readonly Thing[]) => readonly ThingChange[] {
+  const known = new Map(before.map((thing) => [named(thing).id, thing]));
+  const changeOf = remembered((is: Thing) => {
+    const was = known.get(named(is).id);
+    return was ? between(was, is) : bare(named(is), 'new');
+  });
+  return (after) => {
+    const left = new Set(after.map((thing) => named(thing).id));
+    return [
+      ...after.flatMap((thing) => changeOf(thing) ?? []),
+      ...before
+        .map(named)
+        .filter(({ id }) => !left.has(id))
+        .map((thing) => bare(thing, 'gone')),
+    ];
+  };
+}
+
+const bare = ({ id, name }: Named, change: ThingChange['change']): ThingChange => ({
+  id,
+  name,
+  change,
+  moved: 0,
+  turned: 0,
+  base: 0,
+  fields: [],
+});
 
 function pieceChange(was: Piece, is: Piece): ThingChange | undefined {
   const fields = differences(signedPiece(was), signedPiece(is));
@@ -100,25 +130,21 @@ function pieceChange(was: Piece, is: Piece): ThingChange | undefined {
 }
 
 function micChange(
-  was: Mic,
-  is: Mic,
-  { before, after }: { readonly before: PlacedKit; readonly after: PlacedKit },
+  from: PlacedMic,
+  to: PlacedMic,
+  ownClasses: { readonly before: OwnClasses; readonly after: OwnClasses },
 ): ThingChange | undefined {
   const fields = differences(
-    signedMic(was, before.parts.ownClasses),
-    signedMic(is, after.parts.ownClasses),
+    signedMic(from.mic, ownClasses.before),
+    signedMic(to.mic, ownClasses.after),
   );
-  const [from, to] = [placedIn(before.rig, was.id), placedIn(after.rig, is.id)];
-  const moved = from && to ? still(distance(from.tip, to.tip)) : 0;
-  const turned = from && to ? unturned(angle(from.axis, to.axis)) : 0;
+  const moved = still(distance(from.tip, to.tip));
+  const turned = unturned(angle(from.axis, to.axis));
   if (fields.length === 0 && moved === 0 && turned === 0) return undefined;
-  const [hub, hubNow] = [from?.stand?.footprint.hub, to?.stand?.footprint.hub];
+  const [hub, hubNow] = [from.stand?.footprint.hub, to.stand?.footprint.hub];
   const base = hub && hubNow ? still(Math.hypot(hubNow.x - hub.x, hubNow.y - hub.y)) : 0;
-  return { ...bare(is, 'changed'), moved, turned, base, fields };
+  return { ...bare(to.mic, 'changed'), moved, turned, base, fields };
 }
-
-const placedIn = (rig: Rig, id: Id): PlacedMic | undefined =>
-  rig.mics.find(({ mic }) => mic.id === id);
 
 const ORIGIN = vec(0, 0, 0);
 const middleOf = (piece: Piece): Vec3 =>

@@ -5,7 +5,7 @@ import { isWhole, signedKit } from '../layout/signed.ts';
 import type { MicAnswer, SignOff } from '../layout/signOff.ts';
 import type { Rig } from '../rig/placed.ts';
 import {
-  compareKits,
+  changesFrom,
   isUnchanged,
   type KitChanges,
   type PlacedKit,
@@ -42,9 +42,15 @@ export type SignOffCode =
   | 'sign-off-reworked'
   | 'sign-off-broken';
 
+type SignOffs = Layout['signOffs'];
+
 /** A sign-off checked once: its text can be long. */
 type Checked =
-  | { readonly ok: true; readonly kit: PlacedKit }
+  | {
+      readonly ok: true;
+      /** What changed since, told with the names that the answers of these sign-offs give. */
+      readonly changesFor: (signOffs: SignOffs) => (now: PlacedKit) => KitChanges;
+    }
   | { readonly ok: false; readonly why: 'digest' | 'unreadable' };
 
 /** Reads states; the kit of a sign-off is read and placed once. Same input, same answer. */
@@ -53,7 +59,9 @@ export function createSignOffReader(): (layout: Layout, rig: Rig) => SignOffStat
   const checked = remembered((signOff: SignOff): Checked => {
     if (!isWhole(signOff)) return { ok: false, why: 'digest' };
     const parts = using && signedKit(signOff, using);
-    return parts ? { ok: true, kit: placedKit(parts) } : { ok: false, why: 'unreadable' };
+    if (!parts) return { ok: false, why: 'unreadable' };
+    const kit = placedKit(parts);
+    return { ok: true, changesFor: remembered((signOffs) => changesFrom(named(kit, signOffs))) };
   });
   return (layout, rig) => {
     const signOff = layout.signOffs.at(-1);
@@ -61,7 +69,7 @@ export function createSignOffReader(): (layout: Layout, rig: Rig) => SignOffStat
     using = layout;
     const before = checked(signOff);
     if (!before.ok) return { kind: 'broken', signOff, why: before.why };
-    const changes = compareKits(named(before.kit, layout), { parts: layout, rig });
+    const changes = before.changesFor(layout.signOffs)({ parts: layout, rig });
     return {
       kind: kindOf(signOff.consent, isUnchanged(changes)),
       signOff,
@@ -77,14 +85,17 @@ function kindOf(agreed: boolean, unchanged: boolean): 'holds' | 'stale' | 'withh
 }
 
 /** Names are not signed: those of what is gone come from the answers, as far as it was asked about. */
-function named({ parts, rig }: PlacedKit, { signOffs }: Layout): PlacedKit {
+function named({ parts, rig }: PlacedKit, signOffs: SignOffs): PlacedKit {
   const names = new Map(
     signOffs.flatMap(({ answers }) =>
       answers.flatMap((answer) => (answer.about === 'mic' ? [[answer.mic, answer.name]] : [])),
     ) as readonly (readonly [Id, string])[],
   );
-  const mics = parts.mics.map((mic) => ({ ...mic, name: names.get(mic.id) ?? mic.name }));
-  return { parts: { ...parts, mics }, rig };
+  const mics = rig.mics.map((placed) => {
+    const { mic } = placed;
+    return { ...placed, mic: { ...mic, name: names.get(mic.id) ?? mic.name } };
+  });
+  return { parts, rig: { ...rig, mics } };
 }
 
 /** G6 A wish stands as long as its mic is as it was shown: once it was moved, the drummer is asked again. */

@@ -15,7 +15,8 @@ import type { Answer } from '../../src/layout/signOff.ts';
 import { createAnalyst } from '../../src/report/analyse.ts';
 import { remedyOf, takeRemedy } from '../../src/report/remedy.ts';
 import { signOffJson } from '../../src/report/signOffJson.ts';
-import { micsToAsk } from '../../src/report/signOffState.ts';
+import { createSignOffReader, micsToAsk } from '../../src/report/signOffState.ts';
+import { createRigBuilder } from '../../src/rig/buildRig.ts';
 
 const kit = STARTING_KITS.find(({ key }) => key === 'five-piece-two-racks')?.make('kit') as Layout;
 const analyse = createAnalyst();
@@ -42,6 +43,32 @@ const wishFor = (mic: string, wish: { x: number; y: number } | null): Answer => 
 const moveRack = (layout: Layout) => changeClip(layout, 'mic-rack-1', { angle: 100 });
 
 describe('the state of a sign-off', () => {
+  test('is always that of a reader that has seen nothing before, after every edit', () => {
+    const edits: readonly ((layout: Layout) => Layout)[] = [
+      (l) => sign(l, [wishFor('mic-snare', { x: 10, y: 20 })]),
+      moveRack,
+      (l) => changeClip(l, 'mic-rack-1', { angle: 110 }),
+      (l) => movePiece(l, 'rack-1', { x: -100, y: 640 }),
+      (l) => setPlayer(l, { seatHeight: 560 }),
+      (l) => renameMic(l, 'mic-rack-1', 'Rack'),
+      (l) => deleteMic(l, 'mic-rack-2'),
+      () => sign(kit),
+      (l) => sign(moveRack(l), [wishFor('mic-snare', null)], false),
+      (l) => ({ ...l, pieces: l.pieces.toReversed(), mics: l.mics.slice(1) }),
+    ];
+    const build = createRigBuilder();
+    const read = createSignOffReader();
+    let layout = kit;
+    const kinds = edits.map((edit) => {
+      layout = edit(layout);
+      const rig = build(layout);
+      const state = read(layout, rig);
+      expect(state).toEqual(createSignOffReader()(layout, rig));
+      return state.kind;
+    });
+    expect(new Set(kinds)).toEqual(new Set(['holds', 'stale', 'withheld', 'reworked']));
+  });
+
   test('none: all mics are asked about (G1)', () => {
     expect(stateOf(kit).kind).toBe('none');
     expect(ask(kit)).toEqual(all);
