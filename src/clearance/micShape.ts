@@ -7,8 +7,10 @@ export interface MicShape {
   /** Six numbers a capsule: both ends of its axis. */
   readonly axes: Float64Array;
   readonly radii: Float64Array;
-  /** Boxes round each capsule, and round all of them at the end. */
+  /** Boxes round each capsule, then round all of them, then round those before the middle of the list and round the others. */
   readonly boxes: Float64Array;
+  /** How many are before the middle. They stand in a row along the mic and its stand, so halves of the list are halves of the whole. */
+  readonly middle: number;
 }
 
 /** The shape of a mic in the hand space of each side. */
@@ -26,10 +28,8 @@ function rightShape(solids: readonly MicSolid[]): MicShape {
   const count = solids.length;
   const axes = new Float64Array(count * 6);
   const radii = new Float64Array(count);
-  const boxes = new Float64Array((count + 1) * BOX);
-  const whole = count * BOX;
-  boxes.fill(Number.POSITIVE_INFINITY, whole, whole + 3);
-  boxes.fill(Number.NEGATIVE_INFINITY, whole + 3, whole + BOX);
+  const middle = count >> 1;
+  const boxes = new Float64Array((count + 3) * BOX);
   for (let index = 0; index < count; index++) {
     const { a, b, radius } = (solids[index] as MicSolid).capsule;
     const at = index * 6;
@@ -45,15 +45,36 @@ function rightShape(solids: readonly MicSolid[]): MicShape {
       const high = Math.max(axes[at + axis] as number, axes[at + axis + 3] as number) + radius;
       boxes[at + axis] = low;
       boxes[at + axis + 3] = high;
-      if (low < (boxes[whole + axis] as number)) boxes[whole + axis] = low;
-      if (high > (boxes[whole + axis + 3] as number)) boxes[whole + axis + 3] = high;
     }
   }
-  return { count, axes, radii, boxes };
+  const shape = { count, axes, radii, boxes, middle };
+  boxRound(shape, count, 0, count);
+  boxRound(shape, count + 1, 0, middle);
+  boxRound(shape, count + 2, middle, count);
+  return shape;
 }
 
-function mirroredShape({ count, axes, radii, boxes }: MicShape): MicShape {
-  const other = { count, axes: axes.slice(), radii, boxes: boxes.slice() };
+/** Writes the box round the solids from `first` up to `end`; nothing is near to one round none. */
+function boxRound(
+  { boxes }: Pick<MicShape, 'boxes'>,
+  into: number,
+  first: number,
+  end: number,
+): void {
+  for (let axis = 0; axis < 3; axis++) {
+    let low = Number.POSITIVE_INFINITY;
+    let high = Number.NEGATIVE_INFINITY;
+    for (let at = first * BOX + axis; at < end * BOX; at += BOX) {
+      low = Math.min(low, boxes[at] as number);
+      high = Math.max(high, boxes[at + 3] as number);
+    }
+    boxes[into * BOX + axis] = low;
+    boxes[into * BOX + axis + 3] = high;
+  }
+}
+
+function mirroredShape({ count, axes, radii, boxes, middle }: MicShape): MicShape {
+  const other = { count, axes: axes.slice(), radii, boxes: boxes.slice(), middle };
   for (let i = 0; i < axes.length; i += 3) other.axes[i] = -(axes[i] as number);
   for (let i = 0; i < boxes.length; i += BOX) {
     other.boxes[i] = -(boxes[i + 3] as number);

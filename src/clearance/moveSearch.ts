@@ -67,12 +67,6 @@ export class MoveSearch {
   private readonly swept: SweptMoves;
   private shapes: MicShapes;
   private readonly gap = new SegmentGap();
-  /** Per halving: offsets of the positions at both ends, their time and the axes' distances there. */
-  private readonly starts = new Int32Array(SCRATCH + 1);
-  private readonly ends = new Int32Array(SCRATCH + 1);
-  private readonly times = new Float64Array(SCRATCH + 1);
-  private readonly firsts = new Float64Array(SCRATCH + 1);
-  private readonly lasts = new Float64Array(SCRATCH + 1);
   private shape: MicShape;
   private move: Move | undefined;
   private bend: PointBounds = { grip: 0, butt: 0, tip: 0 };
@@ -192,20 +186,31 @@ export class MoveSearch {
 
   /** Goes from the move's box through its groups' to its intervals', one of the mic's solids after the other. */
   private searchPart(boxed: BoxedMove, index: number, part: number): void {
-    const { moveBoxes, groupBoxes, boxes } = this.swept;
-    const { count } = this.shape;
+    const { moveBoxes } = this.swept;
+    const { count, middle } = this.shape;
     const whole = (index * PARTS + part) * BOX;
     if (!this.isNear(moveBoxes, whole, count)) return;
+    for (let half = 0; half < 2; half++) {
+      if (!this.isNear(moveBoxes, whole, count + 1 + half)) continue;
+      const end = half === 0 ? middle : count;
+      for (let solid = half === 0 ? 0 : middle; solid < end; solid++) {
+        if (!this.isNear(moveBoxes, whole, solid)) continue;
+        this.choose(part, solid);
+        this.searchSolid(boxed);
+      }
+    }
+  }
+
+  /** Goes through the boxes of a move's groups and intervals with the part and the solid chosen. */
+  private searchSolid(boxed: BoxedMove): void {
+    const { part, solid } = this;
+    const { groupBoxes, boxes } = this.swept;
     const last = boxed.interval + boxed.intervals;
-    for (let solid = 0; solid < count; solid++) {
-      if (!this.isNear(moveBoxes, whole, solid)) continue;
-      this.choose(part, solid);
-      for (let first = boxed.interval; first < last; first += GROUP) {
-        if (!this.isNear(groupBoxes, ((first / GROUP) * PARTS + part) * BOX, solid)) continue;
-        for (let k = first; k < first + GROUP; k++) {
-          if (this.isNear(boxes, (k * PARTS + part) * BOX, solid)) {
-            this.searchInterval(boxed, k - boxed.interval);
-          }
+    for (let first = boxed.interval; first < last; first += GROUP) {
+      if (!this.isNear(groupBoxes, ((first / GROUP) * PARTS + part) * BOX, solid)) continue;
+      for (let k = first; k < first + GROUP; k++) {
+        if (this.isNear(boxes, (k * PARTS + part) * BOX, solid)) {
+          this.searchInterval(boxed, k - boxed.interval);
         }
       }
     }
@@ -243,11 +248,12 @@ export class MoveSearch {
     const last = this.measure(end, (i + 1) * dt);
     if (this.planeBound(start, end, dt, room) >= this.best - this.tolerance) return;
     if (this.wayBound(first + last, dt) >= this.best - this.tolerance) return;
-    this.starts[0] = start;
-    this.ends[0] = end;
-    this.times[0] = i * dt;
-    this.firsts[0] = first;
-    this.lasts[0] = last;
+    const { halvings } = this.swept;
+    halvings.starts[0] = start;
+    halvings.ends[0] = end;
+    halvings.times[0] = i * dt;
+    halvings.firsts[0] = first;
+    halvings.lasts[0] = last;
     this.halve(0, dt / 2);
   }
 
@@ -255,14 +261,15 @@ export class MoveSearch {
   private halve(depth: number, dt: number): void {
     if (depth >= SCRATCH) return;
     const { swept } = this;
-    const start = this.starts[depth] as number;
-    const end = this.ends[depth] as number;
-    const from = this.times[depth] as number;
+    const { halvings } = swept;
+    const start = halvings.starts[depth] as number;
+    const end = halvings.ends[depth] as number;
+    const from = halvings.times[depth] as number;
     const middle = swept.scratch + depth * POSITION;
     this.move?.write(from + dt, swept.positions, middle);
     const distance = this.measure(middle, from + dt);
-    const first = this.firsts[depth] as number;
-    const last = this.lasts[depth] as number;
+    const first = halvings.firsts[depth] as number;
+    const last = halvings.lasts[depth] as number;
     const before = Math.max(
       this.planeBound(start, middle, dt, this.elbowBow(start, middle, dt)),
       this.wayBound(first + distance, dt),
@@ -273,13 +280,14 @@ export class MoveSearch {
     );
     // The more promising half first, so that the other is more often dropped.
     const beforeFirst = before <= after;
-    for (const early of [beforeFirst, !beforeFirst]) {
+    for (let turn = 0; turn < 2; turn++) {
+      const early = turn === 0 ? beforeFirst : !beforeFirst;
       if ((early ? before : after) >= this.best - this.tolerance) continue;
-      this.starts[depth + 1] = early ? start : middle;
-      this.ends[depth + 1] = early ? middle : end;
-      this.times[depth + 1] = early ? from : from + dt;
-      this.firsts[depth + 1] = early ? first : distance;
-      this.lasts[depth + 1] = early ? distance : last;
+      halvings.starts[depth + 1] = early ? start : middle;
+      halvings.ends[depth + 1] = early ? middle : end;
+      halvings.times[depth + 1] = early ? from : from + dt;
+      halvings.firsts[depth + 1] = early ? first : distance;
+      halvings.lasts[depth + 1] = early ? distance : last;
       this.halve(depth + 1, dt / 2);
     }
   }

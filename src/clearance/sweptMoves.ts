@@ -11,9 +11,8 @@ export const BOX = 6;
 const ROW = PARTS * BOX;
 /** Intervals of time in a group, the middle level between a move and its intervals. */
 export const GROUP = 4;
-/** Intervals of a move's time that are boxed apart, whole groups: short moves need fewer. */
-const STROKE_INTERVALS = GROUP;
-const TRAVEL_INTERVALS = 2 * GROUP;
+/** A move whose grip goes no farther than this is boxed in one group of intervals, one that goes farther in two. */
+const SHORT: Mm = 700;
 /** Positions that a search may hold at once. */
 export const SCRATCH = 24;
 
@@ -39,6 +38,14 @@ export class SweptMoves {
   /** Positions of all moves; from `scratch` on there is room for a search to write {@link SCRATCH} more. */
   readonly positions: Float64Array;
   readonly scratch: number;
+  /** Room for a search to note the intervals that it halves at once: offsets of the positions at both ends, their time, the axes' distances there. */
+  readonly halvings = {
+    starts: new Int32Array(SCRATCH + 1),
+    ends: new Int32Array(SCRATCH + 1),
+    times: new Float64Array(SCRATCH + 1),
+    firsts: new Float64Array(SCRATCH + 1),
+    lasts: new Float64Array(SCRATCH + 1),
+  };
   /** Boxes of stick, hand and forearm: of every interval, of every group of intervals, of every move. */
   readonly boxes: Float64Array;
   readonly groupBoxes: Float64Array;
@@ -57,7 +64,7 @@ export class SweptMoves {
     let position = 0;
     let interval = 0;
     this.moves = moves.map((move) => {
-      const intervals = move.from === null ? STROKE_INTERVALS : TRAVEL_INTERVALS;
+      const intervals = move.speed.grip <= SHORT ? GROUP : 2 * GROUP;
       const boxed = { move, intervals, position, interval };
       position += (intervals + 1) * POSITION;
       interval += intervals;
