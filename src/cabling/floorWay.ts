@@ -1,10 +1,11 @@
 import { type ConvexPolygon, isInside, passesThrough } from '../geometry/convexPolygon.ts';
-import { waysOut } from '../geometry/leave.ts';
+import { type LookAround, lookAround, waysOut } from '../geometry/leave.ts';
 import type { Rectangle } from '../geometry/plan.ts';
 import { createRouter, type Router, type Way } from '../geometry/shortestPath.ts';
 import type { Tangents } from '../geometry/tangents.ts';
 import type { Vec2 } from '../geometry/vector.ts';
 import type { Id } from '../layout/fields.ts';
+import type { Mm } from '../units/quantity.ts';
 import { lazily } from './lazily.ts';
 import type { Obstacle, ObstacleKind } from './obstacle.ts';
 
@@ -16,12 +17,20 @@ export interface FloorWay {
   /** Whose obstacles had to be passed, in the layout's order; empty when the way keeps clear. */
   readonly through: readonly Id[];
   /**
-   * For a way that keeps clear from end to end (W1, W2): the obstacles it rests on. With any of the others taken away, it
-   * stays the shortest; so it does with any added that it does not touch. Null for every other way.
+   * For a way under W1 to W3: the obstacles it rests on. With any of the others taken away, it stays the shortest; so it does
+   * with any added that it does not touch, if neither come near to its ends. Null for every other way.
    */
   readonly restsOn: readonly Obstacle[] | null;
+  /** How near to its ends other obstacles would change how they are left (W3). */
+  readonly ends: readonly WatchedEnd[];
   /** The part of a way under W1 to W3 that keeps off all obstacles; null under W4. */
   readonly clear: ClearPart | null;
+}
+
+/** An end of a way, and how near to it obstacles count. */
+export interface WatchedEnd {
+  readonly place: Spot;
+  readonly within: Mm;
 }
 
 /** From which to which point a way keeps clear, and where its cable comes down (W2). */
@@ -74,10 +83,10 @@ export function createFloorRouter(
         const way = rung().way(from, to);
         if (!way) continue;
         const through = passed(obstacles, way.points, step > 0);
-        return step === 0 ? { ...way, through } : { ...way, through, restsOn: null, clear: null };
+        return step === 0 ? { ...way, through } : { ...way, ...UNKNOWN, through };
       }
       const points = [from, to];
-      return { points, through: passed(obstacles, points, true), restsOn: null, clear: null };
+      return { points, through: passed(obstacles, points, true), ...UNKNOWN };
     },
     tangents: () => clear().tangents,
     freeAt: (from) => freeAt(obstacles, from),
@@ -85,6 +94,9 @@ export function createFloorRouter(
     nearestClear: (place, within) => wayOutOf(obstacles, place, within) ?? place,
   };
 }
+
+/** What is said of a way under W4. */
+const UNKNOWN = { restsOn: null, ends: [], clear: null } as const;
 
 function wayOutOf(
   obstacles: readonly Obstacle[],
@@ -124,12 +136,14 @@ function createRung(
   const shapes = obstacles.map(shapeOf);
   const bodies = obstacles.map(({ body }) => body);
   const router = createRouter(shapes, region);
-  const out = (place: Spot, free: ReadonlySet<number>, most: number): readonly Spot[] => {
+  const out = (place: Spot, free: ReadonlySet<number>, most: number): LookAround<'deck'> => {
     const counts = (_: unknown, i: number): boolean => !free.has(i);
     // Nearly every place stands clear: nothing is gathered for those.
-    if (!shapes.some((shape, i) => isInside(shape, place) && counts(shape, i))) return [place];
+    if (!shapes.some((shape, i) => isInside(shape, place) && counts(shape, i))) {
+      return { out: [place], within: 0 };
+    }
     const walls = bodies.filter(counts);
-    return waysOut(place, shapes.filter(counts), { walls, region, most });
+    return lookAround(place, shapes.filter(counts), { walls, region, most });
   };
   return {
     tangents: router.tangents,
@@ -139,8 +153,9 @@ function createRung(
         from: out(from, free, most),
         to: out(to, NONE, most),
       });
-      const middle =
-        firstWay(router, clearEnds(1), free) ?? firstWay(router, clearEnds(MOST_WAYS_OUT), free);
+      const nearest = clearEnds(1);
+      const direct = firstWay(router, nearest, free);
+      const middle = direct ?? firstWay(router, clearEnds(MOST_WAYS_OUT), free);
       if (!middle) return undefined;
       const between = withoutRepeats(middle.points);
       const begins = isSame(between[0], from);
@@ -150,7 +165,11 @@ function createRung(
       const heeded = new Set(middle.restsOn);
       return {
         points,
-        restsOn: begins && ends ? obstacles.filter((_, i) => heeded.has(i)) : null,
+        restsOn: direct ? obstacles.filter((_, i) => heeded.has(i)) : null,
+        ends: [
+          { place: from, within: nearest.from.within },
+          { place: to, within: nearest.to.within },
+        ],
         clear: { first, last: first + between.length - 1, from },
       };
     },
@@ -161,8 +180,8 @@ const NONE: ReadonlySet<number> = new Set();
 
 /** Clear points near the two ends of a way, nearest first. */
 interface Ends {
-  readonly from: readonly Spot[];
-  readonly to: readonly Spot[];
+  readonly from: LookAround<'deck'>;
+  readonly to: LookAround<'deck'>;
 }
 
 function firstWay(
@@ -170,8 +189,8 @@ function firstWay(
   ends: Ends,
   free: ReadonlySet<number>,
 ): Way<'deck'> | undefined {
-  for (const a of ends.from) {
-    for (const b of ends.to) {
+  for (const a of ends.from.out) {
+    for (const b of ends.to.out) {
       const way = router.route({ point: a, free }, { point: b });
       if (way) return way;
     }

@@ -6,7 +6,13 @@ import type { Layout } from '../layout/layout.ts';
 import { deckOutline } from '../rig/deckFrame.ts';
 import { boxIsOnDeck, type InputPlace, inputPlace, obstacleOfBox } from './box.ts';
 import { deckRectangle } from './deckFloor.ts';
-import { type ClearPart, createFloorRouter, type FloorRouter, type FloorWay } from './floorWay.ts';
+import {
+  type ClearPart,
+  createFloorRouter,
+  type FloorRouter,
+  type FloorWay,
+  type WatchedEnd,
+} from './floorWay.ts';
 import type { Obstacle } from './obstacle.ts';
 
 type Spot = Vec2<'deck'>;
@@ -19,6 +25,7 @@ export interface LaidWay {
   readonly through: readonly Id[];
   /** As for a {@link FloorWay}; null also for every way that goes over the deck's edge. */
   readonly restsOn: readonly Obstacle[] | null;
+  readonly ends: readonly WatchedEnd[];
   /** The parts of the route that keep clear of everything on their floor, and could be laid otherwise there. */
   readonly legs: readonly WayLeg[];
 }
@@ -66,7 +73,14 @@ export function createLayWay(
     if (staysDown) return staysDown;
     const way = toBox(overEdge(floors.deck, deck, start), input);
     const route = [start, ...way.route];
-    return { ...way, route, edges: way.edges + 1, restsOn: null, legs: shifted(way.legs, 1) };
+    return {
+      ...way,
+      route,
+      edges: way.edges + 1,
+      restsOn: null,
+      ends: [],
+      legs: shifted(way.legs, 1),
+    };
   };
 }
 
@@ -110,7 +124,7 @@ function besideDeck(layout: Layout, { deck: floor, stage }: Floors): LayWay {
       : intoBox(stage, 'stage', over, place);
     const route = [...above.points, ...rest.route.slice(1)];
     const legs = [...legOf('deck', above), ...shifted(rest.legs, above.points.length - 1)];
-    return { route, edges: 1, through: above.through, restsOn: null, legs };
+    return { route, edges: 1, through: above.through, restsOn: null, ends: [], legs };
   };
 }
 
@@ -142,6 +156,7 @@ function intoBox(
     edges: 0,
     through: all,
     restsOn: all.length > 0 ? null : way.restsOn,
+    ends: way.ends,
     legs: legOf(name, way),
   };
 }

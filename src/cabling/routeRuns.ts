@@ -1,4 +1,5 @@
 import { passesThrough } from '../geometry/convexPolygon.ts';
+import { rectangleGap } from '../geometry/leave.ts';
 import type { Vec2 } from '../geometry/vector.ts';
 import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
@@ -35,8 +36,8 @@ export const routeRuns = (layout: Layout, rig: Rig): readonly Run[] =>
  * C1 The obstacles of a piece or mic are kept while it, the kit's place on the deck and the distance to keep stay; those of a
  *    mic also when it moved but its feet did not.
  * C2 While deck, box and cabling stay, the way of a cable that comes down in the same place for the same input is kept if all
- *    obstacles stay, and else if it touches none that came and rests on none that went. Of several ways of exactly equal length
- *    it may so be another one.
+ *    obstacles stay, and else if it touches none that came, rests on none that went, and none of both is near to an end that
+ *    must be left by a way out (W3). Of several ways of exactly equal length it may so be another one.
  */
 export function createCableRouter(): (layout: Layout, rig: Rig) => CableRouting {
   const obstaclesOf = createObstacleKeeper();
@@ -96,10 +97,17 @@ function changeOf(before: readonly Obstacle[], now: readonly Obstacle[]): Change
 }
 
 /** C2 */
-const isUntouched = ({ way: { route, restsOn } }: KnownRun, { gone, added }: Change): boolean =>
-  restsOn !== null &&
-  !restsOn.some((obstacle) => gone.has(obstacle)) &&
-  !added.some(({ outline }) => route.some((p, i) => passesThrough(outline, route[i - 1] ?? p, p)));
+const isUntouched = ({ way }: KnownRun, { gone, added }: Change): boolean =>
+  way.restsOn !== null &&
+  !way.restsOn.some((obstacle) => gone.has(obstacle)) &&
+  !added.some((obstacle) => isMet(way, obstacle) || isNearEnd(way, obstacle)) &&
+  ![...gone].some((obstacle) => isNearEnd(way, obstacle));
+
+const isMet = ({ route }: LaidWay, { outline }: Obstacle): boolean =>
+  route.some((p, i) => passesThrough(outline, route[i - 1] ?? p, p));
+
+const isNearEnd = ({ ends }: LaidWay, { outline }: Obstacle): boolean =>
+  ends.some(({ place, within }) => within > 0 && rectangleGap(outline, place) <= within);
 
 const isSamePlace = (p: Vec2<'deck'>, q: Vec2<'deck'>): boolean => p.x === q.x && p.y === q.y;
 

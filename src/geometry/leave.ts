@@ -29,13 +29,26 @@ const FARTHER = 3;
  * L3 Points outside `region` do not count.
  * L4 Near outlines are looked at first; those farther away only when there are too few ways out among them.
  */
-export function waysOut<F extends Frame>(
+export const waysOut = <F extends Frame>(
   point: Vec2<F>,
   obstacles: readonly ConvexPolygon<F>[],
   rules: LeaveRules<F>,
-): Vec2<F>[] {
+): readonly Vec2<F>[] => lookAround(point, obstacles, rules).out;
+
+/** Ways out of obstacles, and how far was looked: obstacles whose rectangles lie farther from the point change nothing. */
+export interface LookAround<F extends Frame> {
+  readonly out: readonly Vec2<F>[];
+  readonly within: Mm;
+}
+
+/** {@link waysOut}, with how far was looked for them. */
+export function lookAround<F extends Frame>(
+  point: Vec2<F>,
+  obstacles: readonly ConvexPolygon<F>[],
+  rules: LeaveRules<F>,
+): LookAround<F> {
   const holding = obstacles.filter((obstacle) => isInside(obstacle, point));
-  if (holding.length === 0) return [point];
+  if (holding.length === 0) return { out: [point], within: 0 };
   const ahead = straightAhead(point, holding.map(outlineOf)).map((p) => gap(point, p));
   for (let radius = FARTHER * Math.min(...ahead); ; radius *= FARTHER) {
     const near = obstacles.filter((obstacle) => rectangleGap(obstacle, point) <= radius);
@@ -43,7 +56,7 @@ export function waysOut<F extends Frame>(
     const within = isAll ? Number.POSITIVE_INFINITY : radius;
     const { open, walled } = waysWithin(point, near, within, rules);
     if (open.length === rules.most || isAll) {
-      return open.length > 0 ? open : walled.slice(0, rules.most);
+      return { out: open.length > 0 ? open : walled.slice(0, rules.most), within };
     }
   }
 }
@@ -120,8 +133,10 @@ const rectanglesMeet = <F extends Frame>(p: ConvexPolygon<F>, q: ConvexPolygon<F
   p.low.x <= q.high.x && q.low.x <= p.high.x && p.low.y <= q.high.y && q.low.y <= p.high.y;
 
 /** How far a point lies outside the rectangle round a polygon, along the axis on which it is farther. */
-const rectangleGap = <F extends Frame>({ low, high }: ConvexPolygon<F>, { x, y }: Vec2<F>): Mm =>
-  Math.max(low.x - x, x - high.x, low.y - y, y - high.y);
+export const rectangleGap = <F extends Frame>(
+  { low, high }: ConvexPolygon<F>,
+  { x, y }: Vec2<F>,
+): Mm => Math.max(low.x - x, x - high.x, low.y - y, y - high.y);
 
 const straightAhead = <F extends Frame>(
   point: Vec2<F>,

@@ -23,7 +23,8 @@ describe('D1: a box on the deck', () => {
     const way = lay(bareLayout, from, 3);
     const route = [from, before, spot];
     const legs = [{ floor: 'deck', first: 0, last: 1, from }];
-    expect(way).toEqual({ route, edges: 0, through: [], restsOn: [], legs });
+    const ends = [from, before].map((place) => ({ place, within: 0 }));
+    expect(way).toEqual({ route, edges: 0, through: [], restsOn: [], ends, legs });
   });
 
   it('names what stands right in front of the input', () => {

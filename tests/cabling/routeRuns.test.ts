@@ -6,6 +6,7 @@ import { createCableRouter, routeRuns } from '../../src/cabling/routeRuns.ts';
 import type { Run } from '../../src/cabling/run.ts';
 import { type ConvexPolygon, isInside, passesThrough } from '../../src/geometry/convexPolygon.ts';
 import { wayLength } from '../../src/geometry/plan.ts';
+import type { Vec2 } from '../../src/geometry/vector.ts';
 import { mirrorKit } from '../../src/layout/edit/mirror.ts';
 import type { Layout } from '../../src/layout/layout.ts';
 import { buildRig, createRigBuilder } from '../../src/rig/buildRig.ts';
@@ -231,20 +232,21 @@ describe('a cable router that is kept', () => {
     );
   });
 
-  it('C2: routes a run again when a stand is put on its way', () => {
+  /** The kit's first mic on a stand, with its stand elsewhere. */
+  const standAt = (hub: Vec2): PlacedMic => {
     const stand = buildRig(kit).mics.find((placed) => placed.stand);
     if (!stand?.stand) throw new Error('a mic on a stand was expected');
-    const held = stand.stand;
-    const { footprint } = held;
-    const putAt = (x: number, y: number): PlacedMic => {
-      const hub = { x, y };
-      const feet = footprint.feet.map((foot) => ({
-        x: foot.x - footprint.hub.x + x,
-        y: foot.y - footprint.hub.y + y,
-      }));
-      const placed = { ...held, footprint: { ...footprint, hub, feet } };
-      return { ...stand, deckPoint: hub, stand: placed };
-    };
+    const { footprint } = stand.stand;
+    const feet = footprint.feet.map((foot) => ({
+      x: foot.x - footprint.hub.x + hub.x,
+      y: foot.y - footprint.hub.y + hub.y,
+    }));
+    const placed = { ...stand.stand, footprint: { ...footprint, hub, feet } };
+    return { ...stand, deckPoint: hub, stand: placed };
+  };
+
+  it('C2: routes a run again when a stand is put on its way', () => {
+    const putAt = (x: number, y: number): PlacedMic => standAt({ x, y });
     const route = createCableRouter();
     const passing = hangingMic('passing', { x: 2000, y: 20 }, 5);
     const [layout, clear] = withMics(bareLayout, [passing, putAt(0, 1500)]);
@@ -254,6 +256,30 @@ describe('a cable router that is kept', () => {
     expect(before[0]?.route.length).toBe(3);
     expect(after[0]?.route.length).toBeGreaterThan(3);
     expect(after).toEqual(routeRuns(layout, inTheWay));
+  });
+
+  it('C2: a run that is led out of what it comes down in is what a fresh one is, wherever another stand goes', () => {
+    const place = fc.record({
+      x: fc.integer({ min: -700, max: 700 }),
+      y: fc.integer({ min: -700, max: 700 }),
+    });
+    const pedal = kit.pieces.find((piece) => piece.kind === 'pedal');
+    const base = { ...bareLayout, pieces: pedal ? [{ ...pedal, x: 0, y: 0, turn: 0 }] : [] };
+    let keptRuns = 0;
+    fc.assert(
+      fc.property(place, place, place, (start, before, now) => {
+        const cable = hangingMic('in-the-way', { x: start.x / 2, y: start.y / 2 }, 5);
+        const [layout, rig] = withMics(base, [cable, standAt(before)]);
+        const moved = { ...rig, mics: [cable, standAt(now)] };
+        const route = createCableRouter();
+        const first = route(layout, rig).runs[0];
+        const runs = route(layout, moved).runs;
+        expect(runs).toEqual(routeRuns(layout, moved));
+        if (runs[0] === first) keptRuns += 1;
+      }),
+      { numRuns: 120 },
+    );
+    expect(keptRuns).toBeGreaterThan(8);
   });
 
   it('C2: keeps the runs that another stand neither touches nor held up, and routes the others again', () => {

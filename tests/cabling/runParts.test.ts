@@ -14,6 +14,7 @@ const way = {
   edges: 0,
   through: ['kick'],
   restsOn: null,
+  ends: [],
   legs: [],
 };
 

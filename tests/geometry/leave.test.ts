@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type ConvexPolygon, convexHull, isInside } from '../../src/geometry/convexPolygon.ts';
-import { waysOut } from '../../src/geometry/leave.ts';
+import { lookAround, rectangleGap, waysOut } from '../../src/geometry/leave.ts';
 import { gap } from '../../src/geometry/plan.ts';
 import type { Vec2 } from '../../src/geometry/vector.ts';
 import { obstacles, planPoint } from './planScenes.ts';
@@ -27,6 +27,20 @@ describe('the ways out of obstacles', () => {
       fc.property(obstacles(5), planPoint, (scene, p) => {
         fc.pre(clear(scene, p));
         expect(waysOut(p, scene, rules)).toEqual([p]);
+      }),
+    );
+  });
+
+  it('L4: stay the same whatever stands farther off than was looked', () => {
+    fc.assert(
+      fc.property(obstacles(8), planPoint, fc.constantFrom(1, 6), (scene, p, most) => {
+        const { out, within } = lookAround(p, scene, { ...rules, most });
+        const near = scene.filter((obstacle) => rectangleGap(obstacle, p) <= within);
+        const nearWalls = { ...rules, most, walls: near };
+        expect(lookAround(p, near, { ...rules, most }).out).toEqual(out);
+        expect(lookAround(p, near, nearWalls).out).toEqual(
+          lookAround(p, near, { ...nearWalls, walls: scene }).out,
+        );
       }),
     );
   });
