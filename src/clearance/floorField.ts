@@ -1,10 +1,11 @@
 import type { Mm } from '../units/quantity.ts';
 
 /** Distance between the spots of the field, the middles of square cells, mm. */
-export const SPOT: Mm = 12;
+export const SPOT: Mm = 5;
 
 /** The lowest height swept over spots of the plan: `heights[row * columns + column]` over (left + column SPOT, bottom + row SPOT). */
 export interface StickFloor {
+  /** A whole number of spots from the throne, as `bottom`. */
   readonly left: Mm;
   readonly bottom: Mm;
   readonly columns: number;

@@ -1,11 +1,7 @@
+import { floorContours, type HeightContour } from '../clearance/floorContours.ts';
 import { SPOT } from '../clearance/floorField.ts';
 import { type Motion, motionOf } from '../clearance/micClearance.ts';
-import {
-  floorContours,
-  type HeightContour,
-  type PlanArea,
-  stickFloor,
-} from '../clearance/stickFloor.ts';
+import { type PlanArea, stickFloor } from '../clearance/stickFloor.ts';
 import { BOX, PARTS, type SweptMoves } from '../clearance/sweptMoves.ts';
 import type { Layout } from '../layout/layout.ts';
 import { signOf } from '../player/hands.ts';

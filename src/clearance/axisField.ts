@@ -1,0 +1,269 @@
+import { type Side, signOf } from '../player/hands.ts';
+import type { Mm } from '../units/quantity.ts';
+import { FALL, WIDER } from './floorBudget.ts';
+import { SPOT, type StickFloor } from './floorField.ts';
+
+/** Cells along a side of a tile; a column or row is its tile's shifted by BITS. */
+export const TILE = 4;
+const BITS = 2;
+/** Cells of a tile. */
+export const CELLS = TILE * TILE;
+/** Added to places in cells: they are then above 0, so that cutting them down to whole numbers is always downwards. */
+const BIAS = 2 ** 20;
+/** Numbers in a piece of a swept axis: two of its points at one time and at a later one, three each. */
+export const PIECE = 12;
+
+/**
+ * The lowest heights at which axes were seen over cells of the plan: those of a field of spots, and some on every side. Cells lie together tile by
+ * tile, row by row in a tile. Of every tile the highest entry is known: a piece above those of all tiles that it meets changes nothing.
+ *
+ * A piece has x and y in cells, as `cellsAcross` and `cellsAhead` tell, and its heights in mm. It is in hand space, so that mirrored moves are
+ * seen over mirrored cells bit for bit.
+ */
+export class AxisField {
+  /** Tiles from side to side and from front to back. */
+  readonly columns: number;
+  readonly rows: number;
+  /** Cells before the first spot in either direction: whole tiles. */
+  readonly border: number;
+  /** mm above the deck; infinite where no axis was seen. */
+  readonly lowest: Float32Array;
+  /** 1 for every tile over which any may have been seen. */
+  readonly seen: Uint8Array;
+  /** Tile by tile, the height from which on an axis does not matter, mm. Who looks at the field says it. */
+  readonly ceilings: Float32Array;
+  /** The piece looked at. */
+  readonly piece = new Float64Array(PIECE);
+  /** At or above all entries of a tile, or at its ceiling; lower than that may be true where it is stale. */
+  private readonly roofs: Float32Array;
+  private readonly stale: Uint8Array;
+  private readonly throneColumn: number;
+  private readonly throneRow: number;
+  /** The column of a place is `base` and `step` times it, cut down. */
+  private base = 0;
+  private step = 1;
+  /** The tiles that the piece may meet, and whether they hold all of it. */
+  private left = 0;
+  private right = 0;
+  private low = 0;
+  private high = 0;
+  private isInside = true;
+
+  /** @param beyond How far outside the field of spots an axis still matters, mm. */
+  constructor({ left, bottom, columns, rows }: StickFloor, beyond: Mm) {
+    this.border = TILE * Math.ceil(beyond / SPOT / TILE + 1);
+    this.columns = Math.ceil((columns + 2 * this.border) / TILE);
+    this.rows = Math.ceil((rows + 2 * this.border) / TILE);
+    const tiles = this.columns * this.rows;
+    this.lowest = new Float32Array(tiles * CELLS);
+    this.seen = new Uint8Array(tiles);
+    this.ceilings = new Float32Array(tiles).fill(Number.POSITIVE_INFINITY);
+    this.roofs = new Float32Array(tiles);
+    this.stale = new Uint8Array(tiles);
+    this.throneColumn = this.border - Math.round(left / SPOT);
+    this.throneRow = this.border - Math.round(bottom / SPOT);
+    this.turnTo('right');
+    this.clear();
+  }
+
+  /** Forgets all that was seen. */
+  clear(): void {
+    this.lowest.fill(Number.POSITIVE_INFINITY);
+    this.roofs.set(this.ceilings);
+    this.seen.fill(0);
+    this.stale.fill(0);
+  }
+
+  /** Says in whose hand space the next pieces are. */
+  turnTo(side: Side): void {
+    this.step = signOf(side);
+    this.base = this.throneColumn - this.step * BIAS;
+  }
+
+  cellsAcross(x: Mm): number {
+    return x / SPOT + 0.5 + BIAS;
+  }
+
+  cellsAhead(y: Mm): number {
+    return y / SPOT + 0.5 + BIAS;
+  }
+
+  /** Whether the field may be above anything within `loose` mm of the piece. */
+  meets(loose: Mm): boolean {
+    const { piece: p, columns, roofs, stale } = this;
+    this.find(loose / SPOT);
+    const lowest = least(p, 2) - loose;
+    for (let row = this.low; row <= this.high; row++) {
+      const end = row * columns + this.right;
+      for (let tile = row * columns + this.left; tile <= end; tile++) {
+        if ((roofs[tile] as number) <= lowest) continue;
+        if (stale[tile] === 0 || this.roofAgain(tile) > lowest) return true;
+      }
+    }
+    return false;
+  }
+
+  /** Finds the tiles within `off` cells of the piece. */
+  private find(off: number): void {
+    const { piece: p, base, step } = this;
+    const one = base + step * Math.floor(least(p, 0) - off);
+    const other = base + step * Math.floor(most(p, 0) + off);
+    const first = step > 0 ? one : other;
+    const last = step > 0 ? other : one;
+    const low = this.throneRow - BIAS + Math.floor(least(p, 1) - off);
+    const high = this.throneRow - BIAS + Math.floor(most(p, 1) + off);
+    const columns = this.columns * TILE;
+    const rows = this.rows * TILE;
+    this.isInside = first >= 0 && last < columns && low >= 0 && high < rows;
+    this.left = first < 0 ? 0 : first >> BITS;
+    this.right = last < columns ? last >> BITS : this.columns - 1;
+    this.low = low < 0 ? 0 : low >> BITS;
+    this.high = high < rows ? high >> BITS : this.rows - 1;
+  }
+
+  private roofAgain(tile: number): Mm {
+    const { lowest } = this;
+    let roof = lowest[tile * CELLS] as number;
+    for (let at = tile * CELLS + 1; at < (tile + 1) * CELLS; at++) {
+      const height = lowest[at] as number;
+      if (height > roof) roof = height;
+    }
+    roof = Math.min(roof, this.ceilings[tile] as number);
+    this.roofs[tile] = roof;
+    this.stale[tile] = 0;
+    return roof;
+  }
+
+  /**
+   * Lowers the field to samples of the piece that was last found to meet it and from which the axis is at most `loose` mm off. They are so dense that
+   * with it no place is farther from the nearest on the plan than balls are widened, nor in height than they are lowered (rule F3).
+   */
+  sample(loose: Mm): void {
+    const { piece: p } = this;
+    const dense = density(p, (WIDER - loose) / SPOT);
+    const fall = Math.max(rise(p, 0, 3), rise(p, 6, 9));
+    const drop = Math.max(rise(p, 0, 6), rise(p, 3, 9));
+    const long = Math.max(planGap(p, 0, 3), planGap(p, 6, 9));
+    const way = Math.max(planGap(p, 0, 6), planGap(p, 3, 9));
+    const points = Math.ceil(Math.max(long * dense, fall / FALL)) || 1;
+    const times = Math.ceil(Math.max(way * dense, drop / FALL)) || 1;
+    this.see();
+    for (let k = 0; k < times; k++) this.sampleAt((k + 0.5) / times, points);
+  }
+
+  /** Samples the axis at a share of the piece's time. */
+  private sampleAt(t: number, points: number): void {
+    const { piece: p, lowest, base, step, throneRow, isInside } = this;
+    const tiles = this.columns;
+    let x = between(p, 0, t);
+    let y = between(p, 1, t);
+    let z = between(p, 2, t);
+    const dx = (between(p, 3, t) - x) / points;
+    const dy = (between(p, 4, t) - y) / points;
+    const dz = (between(p, 5, t) - z) / points;
+    x += dx / 2;
+    y += dy / 2;
+    z += dz / 2;
+    for (let i = 0; i < points; i++) {
+      const column = base + step * (x | 0);
+      const row = (y | 0) - BIAS + throneRow;
+      const tile = (row >> BITS) * tiles + (column >> BITS);
+      const at = tile * CELLS + ((row & (TILE - 1)) << BITS) + (column & (TILE - 1));
+      if (z < (lowest[at] as number) && (isInside || this.holds(column, row))) lowest[at] = z;
+      x += dx;
+      y += dy;
+      z += dz;
+    }
+  }
+
+  private holds(column: number, row: number): boolean {
+    const { columns, rows } = this;
+    return column >= 0 && column < columns * TILE && row >= 0 && row < rows * TILE;
+  }
+
+  /** Lowers all tiles that have anything within `loose` mm of the piece that was last found to meet the field. */
+  flood(loose: Mm): void {
+    const { columns, lowest } = this;
+    const height = least(this.piece, 2) - loose;
+    this.see();
+    for (let row = this.low; row <= this.high; row++) {
+      const end = (row * columns + this.right + 1) * CELLS;
+      for (let at = (row * columns + this.left) * CELLS; at < end; at++) {
+        lowest[at] = Math.min(height, lowest[at] as number);
+      }
+    }
+  }
+
+  private see(): void {
+    const { columns, seen, stale } = this;
+    for (let row = this.low; row <= this.high; row++) {
+      const end = row * columns + this.right;
+      for (let tile = row * columns + this.left; tile <= end; tile++) {
+        seen[tile] = 1;
+        stale[tile] = 1;
+      }
+    }
+  }
+}
+
+/**
+ * Samples for each cell that a piece is long and that its way is long, so that no place of it is farther than `room` cells from the nearest. A place
+ * is half a step along and half a step on from it at most: the diagonal of a rhombus, however the two lie to one another.
+ */
+function density(p: Float64Array, room: number): number {
+  const ux = (p[3] as number) - (p[0] as number);
+  const uy = (p[4] as number) - (p[1] as number);
+  const rx = (p[9] as number) - (p[6] as number);
+  const ry = (p[10] as number) - (p[7] as number);
+  const vx = (p[6] as number) - (p[0] as number);
+  const vy = (p[7] as number) - (p[1] as number);
+  const wx = (p[9] as number) - (p[3] as number);
+  const wy = (p[10] as number) - (p[4] as number);
+  const long = Math.max(ux * ux + uy * uy, rx * rx + ry * ry);
+  const way = Math.max(vx * vx + vy * vy, wx * wx + wy * wy);
+  const both = Math.sqrt(long * way);
+  const products = Math.max(
+    Math.max(Math.abs(ux * vx + uy * vy), Math.abs(ux * wx + uy * wy)),
+    Math.max(Math.abs(rx * vx + ry * vy), Math.abs(rx * wx + ry * wy)),
+  );
+  const slant = both > 0 ? products / both : 0;
+  // No less than one a cell: a cell that is left out lets what is higher be looked at.
+  return Math.max(1, Math.sqrt((1 + slant) / 2) / room);
+}
+
+/** How far apart two points of a piece are on the plan, in cells. */
+export function planGap(p: Float64Array, a: number, b: number): number {
+  const x = (p[b] as number) - (p[a] as number);
+  const y = (p[b + 1] as number) - (p[a + 1] as number);
+  return Math.sqrt(x * x + y * y);
+}
+
+const rise = (p: Float64Array, a: number, b: number): Mm =>
+  Math.abs((p[b + 2] as number) - (p[a + 2] as number));
+
+/** A number of a piece's point at a share of its time. */
+function between(p: Float64Array, k: number, t: number): number {
+  const first = p[k] as number;
+  return first + t * ((p[k + 6] as number) - first);
+}
+
+/** The least and the most of a number among the four points of a piece. */
+function least(p: Float64Array, k: number): number {
+  const a = p[k] as number;
+  const b = p[k + 3] as number;
+  const c = p[k + 6] as number;
+  const d = p[k + 9] as number;
+  const first = a < b ? a : b;
+  const last = c < d ? c : d;
+  return first < last ? first : last;
+}
+
+function most(p: Float64Array, k: number): number {
+  const a = p[k] as number;
+  const b = p[k + 3] as number;
+  const c = p[k + 6] as number;
+  const d = p[k + 9] as number;
+  const first = a > b ? a : b;
+  const last = c > d ? c : d;
+  return first > last ? first : last;
+}

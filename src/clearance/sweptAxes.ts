@@ -1,0 +1,147 @@
+import { type ArmPart, BUTT, ELBOW, GRIP, POSITION, TIP } from '../player/arm.ts';
+import { ElbowBow } from '../player/elbowBow.ts';
+import type { Move } from '../player/move.ts';
+import type { Mm } from '../units/quantity.ts';
+import type { AxisField } from './axisField.ts';
+import { BOW } from './floorBudget.ts';
+import { SweptAxis } from './sweptAxis.ts';
+import { type BoxedMove, SCRATCH, type SweptMoves } from './sweptMoves.ts';
+
+/** How often an interval is halved at most. */
+const DEEPEST = SCRATCH / 2;
+/** Steps of height, mm, in which intervals are put in order, and what is added to keep them above 0. */
+const STEP: Mm = 0.1;
+const DEEP: Mm = 10_000;
+
+const ENDS: Readonly<Record<ArmPart['name'], readonly [number, number]>> = {
+  stick: [BUTT, TIP],
+  hand: [GRIP, GRIP],
+  forearm: [ELBOW, GRIP],
+};
+
+/**
+ * The axes of sticks, hands and forearms in all moves, seen over a field. An interval of a move is taken as if both ends of the axis went evenly along
+ * straight lines between its two times, and halved where they may be more than {@link BOW} off (rule C5) and anything may be below the field.
+ * Lowest intervals come first, so that most others are known to be above the field.
+ */
+export class SweptAxes {
+  private readonly swept: SweptMoves;
+  private readonly field: AxisField;
+  private readonly axis: SweptAxis;
+  private readonly bow: ElbowBow;
+  private part: ArmPart['name'] = 'stick';
+  private move: Move | undefined;
+  /** Per halving: where the positions at both ends are, and from when on. */
+  private readonly starts = new Int32Array(DEEPEST + 1);
+  private readonly ends = new Int32Array(DEEPEST + 1);
+  private readonly times = new Float64Array(DEEPEST + 1);
+  /** How far the axis' ends may be off, mm. */
+  private startOff: Mm = 0;
+  private endOff: Mm = 0;
+
+  constructor(swept: SweptMoves, field: AxisField) {
+    this.swept = swept;
+    this.field = field;
+    this.axis = new SweptAxis(field, swept.positions);
+    this.bow = new ElbowBow(swept.arm);
+  }
+
+  /** Lowers the field to the axis of one part. */
+  show(part: ArmPart['name']): void {
+    this.part = part;
+    const { moves } = this.swept;
+    const intervals = moves.reduce((sum, boxed) => sum + boxed.intervals, 0);
+    const moveOf = new Int32Array(intervals);
+    const keys = new Float64Array(intervals);
+    for (const [index, { position, intervals: count, interval }] of moves.entries()) {
+      for (let i = 0; i < count; i++) {
+        moveOf[interval + i] = index;
+        const height = this.lowestIn(position + i * POSITION) + DEEP;
+        keys[interval + i] = Math.round(height / STEP) * intervals + interval + i;
+      }
+    }
+    keys.sort();
+    for (let k = 0; k < intervals; k++) {
+      const interval = (keys[k] as number) % intervals;
+      this.showInterval(moves[moveOf[interval] as number] as BoxedMove, interval);
+    }
+  }
+
+  private showInterval({ move, position, intervals, interval }: BoxedMove, at: number): void {
+    const i = at - interval;
+    this.move = move;
+    this.field.turnTo(move.side);
+    this.starts[0] = position + i * POSITION;
+    this.ends[0] = position + (i + 1) * POSITION;
+    this.times[0] = i / intervals;
+    const { part } = this.axis;
+    part.from = 0;
+    part.to = 1;
+    part.openFrom = 0;
+    part.openTo = 1;
+    this.lower(0, 1 / intervals);
+  }
+
+  /** The lowest of the axis' ends in the interval from a position on. */
+  private lowestIn(position: number): Mm {
+    const { positions } = this.swept;
+    const [a, b] = ENDS[this.part];
+    const first = Math.min(
+      positions[position + a + 2] as number,
+      positions[position + b + 2] as number,
+    );
+    const later = position + POSITION;
+    return Math.min(first, positions[later + a + 2] as number, positions[later + b + 2] as number);
+  }
+
+  private lower(depth: number, dt: number): void {
+    const { axis, move, swept, starts, ends, times } = this;
+    const [a, b] = ENDS[this.part];
+    const start = starts[depth] as number;
+    const end = ends[depth] as number;
+    this.findOff(start, end, dt);
+    axis.take(start + a, start + b, end + a, end + b);
+    axis.leavesNothing = depth === DEEPEST;
+    axis.lower(this.startOff, this.endOff);
+    const left = axis.part;
+    if (left.openTo <= left.openFrom || !move) return;
+    const { from, to, openFrom, openTo } = left;
+    const time = times[depth] as number;
+    const middle = swept.scratch + depth * POSITION;
+    move.write(time + dt / 2, swept.positions, middle);
+    for (const late of [0, 1]) {
+      starts[depth + 1] = late ? middle : start;
+      ends[depth + 1] = late ? end : middle;
+      times[depth + 1] = time + (late * dt) / 2;
+      left.from = from;
+      left.to = to;
+      left.openFrom = openFrom;
+      left.openTo = openTo;
+      this.lower(depth + 1, dt / 2);
+    }
+  }
+
+  /** Finds how far off the axis' ends may be in an interval of `dt` from one position to another. */
+  private findOff(start: number, end: number, dt: number): void {
+    const { move, part, swept } = this;
+    if (!move) return;
+    const { bend, speed } = move;
+    const eighth = (dt * dt) / 8;
+    const grip = bend.grip * eighth;
+    this.startOff = grip;
+    this.endOff = grip;
+    if (part === 'stick') {
+      // No end of a stick is ever farther from its grip than it is long, however it turns.
+      this.startOff = Math.min(bend.butt * eighth, grip + 2 * swept.arm.behind);
+      this.endOff = Math.min(bend.tip * eighth, grip + 2 * swept.arm.ahead);
+    } else if (part === 'forearm') {
+      const way = { room: speed.grip * dt, bend: bend.grip * dt * dt };
+      const elbow = this.bow.between(swept.positions, start + GRIP, end + GRIP, way);
+      // The elbow's ways to its two ends are together at most twice its room (rule C5).
+      this.startOff =
+        elbow <= BOW
+          ? elbow
+          : Math.min(elbow, 2 * swept.arm.elbowRoom(swept.positions, start, way.room));
+    }
+  }
+}
