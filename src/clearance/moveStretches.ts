@@ -1,9 +1,12 @@
-import { BUTT, GRIP, POSITION, TIP } from '../player/arm.ts';
+import { type Arm, BUTT, GRIP, POSITION, TIP } from '../player/arm.ts';
+import type { Move } from '../player/move.ts';
 import type { Mm } from '../units/quantity.ts';
-import { type BoxedMove, PARTS, type SweptMoves } from './sweptMoves.ts';
+import { PARTS, type SweptMoves } from './sweptMoves.ts';
 
 /** Stretches that there is room for at first. */
-const FIRST = 8192;
+const FIRST = 2048;
+/** Shared stretches, of some 400 bytes each, at which new ones are begun: a long drag leaves those of moves behind that are gone. */
+const MOST = 1 << 15;
 /** Numbers in a row of bows: of the butt, the tip and the grip, and the elbow's room, mm. */
 export const BOWS = 4;
 /** Pieces that there are numbers for in a stretch: a power of two, so that their numbers come apart by bits. */
@@ -42,21 +45,43 @@ export class MoveStretches {
   /** Per stretch the first of its halves; 0 while it has none. */
   private halves = new Int32Array(FIRST);
   private readonly hand = new Float64Array(POSITION);
+  /** The moves that were asked for, and the stretch of each whole. */
+  private readonly known: Move[] = [];
+  private readonly wholes = new Map<Move, number>();
 
   constructor(swept: SweptMoves) {
     this.swept = swept;
-    for (const [index, { position, intervals }] of swept.moves.entries()) {
-      const start = this.known(index, position);
-      this.add(index, 0, 1, [start, this.known(index, position + intervals * POSITION)]);
-    }
   }
 
-  /** All parts in all whole moves. */
-  whole(): Int32Array {
-    return Int32Array.from(
-      { length: this.swept.moves.length * PARTS },
-      (_, i) => Math.floor(i / PARTS) * PIECES + (i % PARTS),
-    );
+  /**
+   * Those that everybody shares who asks about moves of the same arm: while a drum is dragged, the stretches of all moves that stay the same are
+   * kept from motion to motion. They only ever become more, so that all who hold them may go on.
+   */
+  static shared(swept: SweptMoves): MoveStretches {
+    const before = sharedBy.get(swept.arm);
+    if (before && before.count < MOST) return before;
+    const fresh = new MoveStretches(swept);
+    sharedBy.set(swept.arm, fresh);
+    return fresh;
+  }
+
+  /** All parts in all moves whole, of these swept moves or of others of the same arm. */
+  whole({ moves }: Pick<SweptMoves, 'moves'> = this.swept): Int32Array {
+    const pieces = new Int32Array(moves.length * PARTS);
+    for (const [index, { move }] of moves.entries()) {
+      const stretch = this.wholes.get(move) ?? this.begin(move);
+      for (let part = 0; part < PARTS; part++) {
+        pieces[index * PARTS + part] = stretch * PIECES + part;
+      }
+    }
+    return pieces;
+  }
+
+  private begin(move: Move): number {
+    const index = this.known.push(move) - 1;
+    const stretch = this.add(index, 0, 1, [this.at(index, 0), this.at(index, 1)]);
+    this.wholes.set(move, stretch);
+    return stretch;
   }
 
   /** The first half of a piece in time; the second half is PIECES further. */
@@ -80,32 +105,19 @@ export class MoveStretches {
     return first;
   }
 
-  /** Keeps the position of a move at a time. The swept moves know those at the ends of their intervals. */
+  private move(index: number): Move {
+    return this.known[index] as Move;
+  }
+
+  /** Keeps the position of a move at a time. */
   private at(index: number, time: number): number {
-    const { position, intervals, move } = this.boxed(index);
-    const step = time * intervals;
-    if (Number.isInteger(step)) return this.known(index, position + step * POSITION);
-    move.write(time, this.hand, 0);
-    return this.place(index, this.hand, 0);
-  }
-
-  private boxed(index: number): BoxedMove {
-    return this.swept.moves[index] as BoxedMove;
-  }
-
-  private known(index: number, position: number): number {
-    return this.place(index, this.swept.positions, position);
-  }
-
-  /** Keeps a position of a move that is given in hand space. */
-  private place(index: number, hand: Float64Array, from: number): number {
     const at = this.placed;
     this.placed += POSITION;
     if (this.placed > this.positions.length) this.positions = doubled(this.positions);
     const p = this.positions;
-    for (let k = 0; k < POSITION; k++) p[at + k] = hand[from + k] as number;
-    if (this.boxed(index).move.side === 'right') return at;
-    for (let k = 0; k < POSITION; k += 3) p[at + k] = -(p[at + k] as number);
+    const move = this.move(index);
+    move.write(time, p, at);
+    if (move.side === 'left') for (let k = at; k < at + POSITION; k += 3) p[k] = -(p[k] as number);
     return at;
   }
 
@@ -114,7 +126,7 @@ export class MoveStretches {
     from: number,
     dt: number,
     [start, end]: readonly [number, number],
-  ): void {
+  ): number {
     if (this.count === this.moves.length) this.grow();
     const stretch = this.count++;
     this.moves[stretch] = index;
@@ -128,10 +140,11 @@ export class MoveStretches {
       this.middles[middle + k] = ((p[start + k] as number) + (p[end + k] as number)) / 2;
     }
     this.loosen(stretch);
+    return stretch;
   }
 
   private loosen(stretch: number): void {
-    const { bend, speed, side } = this.boxed(this.moves[stretch] as number).move;
+    const { bend, speed, side } = this.move(this.moves[stretch] as number);
     const dt = this.lengths[stretch] as number;
     const start = this.starts[stretch] as number;
     const end = this.ends[stretch] as number;
@@ -178,6 +191,8 @@ export class MoveStretches {
     }
   }
 }
+
+const sharedBy = new WeakMap<Arm, MoveStretches>();
 
 function doubled(table: Float64Array): Float64Array<ArrayBuffer> {
   const longer = new Float64Array(2 * table.length);

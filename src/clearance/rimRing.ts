@@ -1,4 +1,12 @@
-import { length, perpendicular, subtract } from '../geometry/vector.ts';
+import {
+  along,
+  distance,
+  dot,
+  length,
+  perpendicular,
+  subtract,
+  type Vec3,
+} from '../geometry/vector.ts';
 import { findMicClass } from '../layout/catalogue/micClasses.ts';
 import type { Mic } from '../layout/mics/mic.ts';
 import type { MicClass } from '../layout/mics/micClass.ts';
@@ -7,12 +15,13 @@ import type { Drum } from '../layout/pieces/drum.ts';
 import { clipSolids } from '../rig/mics/clipMic.ts';
 import type { MicSolid, PlacedMic } from '../rig/placed.ts';
 import { type MicSurroundings, placeMic } from '../rig/placeMic.ts';
+import { rimDirection } from '../rig/rimDirection.ts';
 import { type Surface, surfaceOf } from '../rig/surface.ts';
-import { cosDeg, toRadians } from '../units/angle.ts';
-import type { Degrees, Mm } from '../units/quantity.ts';
+import { cosDeg, sinDeg, toRadians } from '../units/angle.ts';
+import type { Degrees, Mm, Radians } from '../units/quantity.ts';
 import { cableRoom } from './cableRoom.ts';
 import type { Motion } from './micClearance.ts';
-import { micPose } from './micPose.ts';
+import { type MicPose, micPose } from './micPose.ts';
 import { TOLERANCE } from './moveSearch.ts';
 import type { Verdict } from './nearest.ts';
 import { Sieve } from './sieve.ts';
@@ -38,7 +47,8 @@ export interface Clip {
 const PLACES = 768;
 const STEP: Degrees = 360 / PLACES;
 /** The rim is halved from this many parts on; their ends lie the same way on a mirrored rim. */
-const SECTORS = 6;
+const PARTS = 48;
+const NONE = new Int32Array(0);
 
 /** The clip mic at another place round its rim. */
 export function atAngle({ mic, mount, surroundings }: Clip, angle: Degrees): PlacedMic {
@@ -67,6 +77,14 @@ interface Places {
   readonly end: number;
 }
 
+/** The clip in the middle of some places, and how far its solids may be from there in the others, mm. */
+interface Posed extends Places {
+  readonly angle: Degrees;
+  readonly pose: MicPose;
+  readonly rooms: readonly Mm[];
+  readonly room: Mm;
+}
+
 class Rim {
   private readonly sieve: Sieve;
   private readonly clip: Clip;
@@ -82,35 +100,64 @@ class Rim {
   }
 
   verdicts(): readonly Verdict[] {
-    const all = this.sieve.all();
-    const size = PLACES / SECTORS;
-    for (let first = 0; first < PLACES; first += size) {
-      this.look({ first, end: first + size }, 'tight', all);
-    }
+    const size = PLACES / PARTS;
+    const parts = Array.from({ length: PARTS }, (_, k) =>
+      this.posed({ first: k * size, end: (k + 1) * size }),
+    );
+    const lists = this.around(parts);
+    for (const [k, part] of parts.entries()) this.look(part, 'tight', lists[k] ?? NONE);
     return this.told;
   }
 
-  /** Tells which of the places are as near as a verdict says, or nearer. The list holds all that may matter there. */
-  private look({ first, end }: Places, verdict: 'tight' | 'struck', list: Int32Array): void {
-    const middle = (first + end) / 2;
-    const mount = { ...this.clip.mount, angle: middle * STEP };
-    const pose = micPose(clipSolids(this.micClass, mount, this.clip.drum));
-    const rooms = this.rooms(pose.solids, ((end - first - 1) / 2) * STEP);
-    const question = {
-      threshold: verdict === 'tight' ? this.clip.margin : 0,
-      rooms,
-      room: Math.max(...rooms),
-      tolerance: TOLERANCE,
+  /** What may matter in each of some parts of the rim: the mic keeps within a ball, whose middle goes round on a circle. */
+  private around(parts: readonly Posed[]): readonly Int32Array[] {
+    const { pose } = parts[0] ?? this.posed({ first: 0, end: PLACES });
+    const from = subtract(pose.centre, this.surface.centre);
+    const { normal } = this.surface;
+    const circle = {
+      centre: along(this.surface.centre, normal, dot(from, normal)),
+      normal,
+      radius: length(perpendicular(from, normal)),
     };
-    const finding = this.sieve.ask(pose, question, list);
+    const middles = parts.map(({ angle }) =>
+      along(circle.centre, rimDirection(this.surface, angle), circle.radius),
+    );
+    const limit = this.sizeAbout(middles[0] ?? pose.centre, pose) + this.clip.margin;
+    const room = Math.max(...parts.map((part) => part.room));
+    return this.sieve.nearEach(middles, limit + room, this.sieve.near(circle, limit));
+  }
+
+  /** How far any point of the mic is from one that goes round with it, wherever it is clipped on. */
+  private sizeAbout(middle: Vec3, { solids }: MicPose): Mm {
+    const sizes = solids.map(({ part, capsule: { a, b, radius } }) => {
+      const hanging = part === 'bend' ? this.hanging(solids, Number.POSITIVE_INFINITY) : 0;
+      return Math.max(distance(a, middle), distance(b, middle)) + radius + hanging;
+    });
+    return Math.max(...sizes);
+  }
+
+  private posed(places: Places): Posed {
+    const { first, end } = places;
+    const angle = ((first + end) / 2) * STEP;
+    const pose = micPose(clipSolids(this.micClass, { ...this.clip.mount, angle }, this.clip.drum));
+    const rooms = this.rooms(pose.solids, ((end - first - 1) / 2) * STEP);
+    return { ...places, angle, pose, rooms, room: Math.max(...rooms) };
+  }
+
+  /** Tells which of the places are as near as a verdict says, or nearer. The list holds all that may matter there. */
+  private look(posed: Posed, verdict: 'tight' | 'struck', list: Int32Array): void {
+    const { first, end, pose, rooms, room } = posed;
+    const threshold = verdict === 'tight' ? this.clip.margin : 0;
+    const finding = this.sieve.ask(pose, { threshold, rooms, room, tolerance: TOLERANCE }, list);
     if (finding === 'open') {
+      const middle = (first + end) / 2;
       const rest = this.sieve.rest();
-      this.look({ first, end: middle }, verdict, rest);
-      this.look({ first: middle, end }, verdict, rest);
+      this.look(this.posed({ first, end: middle }), verdict, rest);
+      this.look(this.posed({ first: middle, end }), verdict, rest);
     } else if (finding === 'below') {
       this.told.fill(verdict, first, end);
       // What is struck is tight too: it is looked for only where all is tight.
-      if (verdict === 'tight') this.look({ first, end }, 'struck', list);
+      if (verdict === 'tight') this.look(posed, 'struck', list);
     }
   }
 
@@ -126,9 +173,19 @@ class Rim {
         length(perpendicular(subtract(a, centre), normal)),
         length(perpendicular(subtract(b, centre), normal)),
       );
-      const hanging = part === 'bend' ? cableRoom(this.micClass, solids, turn) : 0;
+      const hanging = part === 'bend' ? this.hanging(solids, turn) : 0;
       return Math.min(turn, 2) * far + hanging;
     });
+  }
+
+  /**
+   * How far the cable of a right-angled plug gets beside what turns with the rim. To what is on the rim it looks as if the plumb line went round the
+   * head's normal on a cone, and turned by as much as that takes: the chord is at most the arc, and nowhere more than the cone is wide.
+   */
+  private hanging(solids: readonly MicSolid[], turn: Radians): Mm {
+    const { tilt } = this.clip.drum;
+    const plumb = Math.min(turn * sinDeg(tilt), 2 * toRadians(tilt));
+    return tilt === 0 ? 0 : cableRoom(this.micClass, solids, plumb);
   }
 }
 

@@ -1,5 +1,6 @@
+import { type Circle, comesNearCircle } from '../geometry/circleGap.ts';
 import { SegmentGap } from '../geometry/segments.ts';
-import { vec } from '../geometry/vector.ts';
+import { distance, type Vec3, vec } from '../geometry/vector.ts';
 import { type ArmPart, POSITION } from '../player/arm.ts';
 import type { Mm } from '../units/quantity.ts';
 import type { Motion } from './micClearance.ts';
@@ -7,6 +8,7 @@ import { type MicPose, squaredToPoint } from './micPose.ts';
 import { BOWS, MoveStretches, PIECES, partOf, stretchOf } from './moveStretches.ts';
 import { driftBound, type Finding, type Question } from './question.ts';
 import { StillThings } from './stillThings.ts';
+import type { SweptMoves } from './sweptMoves.ts';
 
 /** Indices into the arm's parts. */
 const HAND = 1;
@@ -17,6 +19,8 @@ const CROSSING: Mm = 1e-9;
 const LOOSEST = 2;
 const TIGHT = 0.4;
 const NARROW = 0.4;
+/** Pieces with more slack are halved before they are sorted by where they are near. */
+const COARSE: Mm = 40;
 
 /**
  * Sorts out what of all that moves matters to a mic near a pose. Rule C4: a clearance changes at most as fast as the fastest
@@ -25,6 +29,7 @@ const NARROW = 0.4;
  */
 export class Sieve {
   private readonly stretches: MoveStretches;
+  private readonly swept: SweptMoves;
   private readonly parts: readonly ArmPart[];
   private readonly still: StillThings;
   private readonly gap = new SegmentGap();
@@ -40,14 +45,65 @@ export class Sieve {
   private middle: Mm = 0;
 
   constructor(motion: Motion) {
-    this.stretches = new MoveStretches(motion.swept);
+    this.swept = motion.swept;
+    this.stretches = MoveStretches.shared(motion.swept);
     this.parts = motion.swept.arm.parts;
     this.still = new StillThings(motion);
   }
 
   /** All moves: the list to start with. */
   all(): Int32Array {
-    return this.stretches.whole();
+    return this.stretches.whole(this.swept);
+  }
+
+  /** What of all that moves may come within `limit` mm of a circle, in pieces that are not too coarse: a list to start with for poses there. */
+  near(circle: Circle, limit: Mm): Int32Array {
+    const { stack, stretches } = this;
+    const found: number[] = [];
+    for (const whole of this.all()) {
+      let open = 0;
+      stack[open++] = whole;
+      while (open > 0) {
+        const piece = stack[--open] as number;
+        this.looked++;
+        if (!this.meetsCircle(circle, piece, limit)) continue;
+        if ((stretches.slack[piece] as number) <= COARSE) {
+          found.push(piece);
+          continue;
+        }
+        const half = stretches.halved(piece);
+        stack[open++] = half + PIECES;
+        stack[open++] = half;
+      }
+    }
+    return Int32Array.from(found);
+  }
+
+  private meetsCircle(circle: Circle, piece: number, limit: Mm): boolean {
+    const { slack, middles } = this.stretches;
+    const { at, radius } = this.parts[partOf(piece)] as ArmPart;
+    const axis = stretchOf(piece) * POSITION + at;
+    return comesNearCircle(circle, middles, axis, limit + radius + (slack[piece] as number));
+  }
+
+  /** For each of a row of points what of a list may come within `limit` mm of it. */
+  nearEach(points: readonly Vec3[], limit: Mm, list: Int32Array): readonly Int32Array[] {
+    const found: number[][] = points.map(() => []);
+    const strides = points.slice(1).map((point, k) => distance(point, points[k] ?? point));
+    const longest = Math.max(...strides);
+    const { slack, middles } = this.stretches;
+    for (const piece of list) {
+      const { at, radius } = this.parts[partOf(piece)] as ArmPart;
+      const near = limit + radius + (slack[piece] as number);
+      const axis = stretchOf(piece) * POSITION + at;
+      for (let k = 0; k < points.length; ) {
+        const far = Math.sqrt(squaredToPoint(middles, axis, points[k] as Vec3)) - near;
+        if (far < 0) found[k]?.push(piece);
+        // What is far from one point is not near the next few either.
+        k += Math.max(1, Math.floor(far / longest));
+      }
+    }
+    return found.map((pieces) => Int32Array.from(pieces));
   }
 
   /** What was left by the last question, when it was open: the list to go on with for any part of its poses. */
