@@ -4,7 +4,7 @@ import { BoxDrift } from './boxDrift.ts';
 import { changeFrom, costOf, leastCost, type SpotChange } from './clearSpotCost.ts';
 import type { Freedom, Leeway, Spot } from './clearSpotFamily.ts';
 import { cheaper, simplest } from './clearSpotPolish.ts';
-import { areNear, type Place, placesAround } from './clearSpotScout.ts';
+import { areNear, CLOSE, type Place, placesAround, ROUGH } from './clearSpotScout.ts';
 import {
   confirmed,
   type FoundSpot,
@@ -62,7 +62,8 @@ interface Box {
  * C4), out of reach or barred by more than they can differ, cannot keep their aim or cost too much; else its middle is tried and it is cut in three,
  * down to a step of each freedom. Boxes of every size take turns, of each size the one first that may hold the cheapest spot: large ones soon lead to
  * some spot, which is made cheaper (rule N6), small ones to the proof that there is none much cheaper. So among the spots a whole number of steps
- * away, none is cheaper than the one found by more than 8 % and 8 mm, unless the budget came to an end before the proof.
+ * away, none is cheaper than the one found by more than 8 % and 8 mm, unless the budget came to an end before the proof. When it
+ * ends without any spot, those of a closer lattice are tried as well, so that 'none found' is said only where that holds none either.
  */
 export function* searchSpots(scene: SpotScene): Generator<SpotProgress, SpotOutcome> {
   const search = new SpotSearch(scene);
@@ -71,7 +72,10 @@ export function* searchSpots(scene: SpotScene): Generator<SpotProgress, SpotOutc
   let hasLookedAround = false;
   for (let box = search.next(); box; box = search.next()) {
     const spent = (scene.sieve.looked + looked * perBox) / BUDGET;
-    if (spent >= 1) return { found: search.found, ended: false };
+    if (spent >= 1) {
+      yield* search.lookCloser();
+      return { found: search.found, ended: false };
+    }
     if (spent >= EASY && !hasLookedAround) {
       hasLookedAround = true;
       yield* search.lookAround(spent);
@@ -111,13 +115,27 @@ class SpotSearch {
     let tried: readonly (readonly number[])[] = [];
     const isKnown = ({ values }: Place): boolean =>
       tried.some((start) => areNear(family.freedoms, start, values));
-    for (const place of placesAround(family, now, DEAREST)) {
+    for (const place of placesAround(family, now, { strides: ROUGH, dearest: DEAREST })) {
       if (tried.length === MOST_STARTS || place.cost >= this.worthTrying()) return;
       if (isKnown(place)) continue;
       const start = this.trial.found(place.values, DEAREST);
       if (!start) continue;
       tried = [...tried, place.values, this.improve(start).values];
       yield { cost: this.least(), spent };
+    }
+  }
+
+  /** Where the budget came to its end without any spot: the first clear one of a closer lattice, made cheaper. */
+  *lookCloser(): Generator<SpotProgress, void> {
+    if (this.found) return;
+    const { family, now } = this.scene;
+    const places = placesAround(family, now, { strides: CLOSE, dearest: DEAREST });
+    for (const [looked, place] of places.entries()) {
+      if (looked % REPORT === 0) yield { cost: this.least(), spent: 1 };
+      const start = this.trial.found(place.values, DEAREST);
+      if (!start) continue;
+      this.improve(start);
+      return;
     }
   }
 

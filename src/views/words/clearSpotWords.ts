@@ -27,8 +27,8 @@ export const whyNotWords: Readonly<Record<LeftMic['why'], readonly [string, stri
     'No place that this mount reaches is clear by the margin while the mic keeps its aim.',
   ],
   'none-found': [
-    'None found',
-    'A search all round, every 30 mm and 15 degrees and finer nearby, found no clear spot. There may still be a small one between: move the mic a little and look again.',
+    'None found in the time',
+    'The search had to stop before it knew. A look at every 30 mm and every 30 degrees of the base (15 degrees for a clip) about the mic found no clear spot, but there may be one between, or farther off: move the mic a little and look again.',
   ],
   fixed: ['Nothing to move', 'A plate stays where it lies.'],
 };
