@@ -8,12 +8,12 @@ export interface Circle {
   readonly radius: Mm;
 }
 
-/** A step along a segment that is not worth taking, mm: a segment that comes within this of a limit counts as within it. */
+/** A step along a segment that is not worth taking, mm. */
 export const LEAST_STEP: Mm = 1;
 
 /**
- * Whether the segment between the points at p[i] and p[i + 3] comes within `limit` mm of a circle, or within a step more. It is walked along: from a point that
- * is farther away by some mm, as many mm of the way are clear.
+ * Whether the segment between the points at p[i] and p[i + 3] comes within `limit` mm of a circle; true for some, too, that come within two of the
+ * least steps more. It is walked along: from a point that is farther away by some mm, as many mm of the way are clear.
  */
 export function comesNearCircle(
   { centre, normal, radius }: Circle,
@@ -41,11 +41,11 @@ export function comesNearCircle(
   };
   const middle = spareAt(0.5);
   if (middle <= LEAST_STEP) return true;
-  if (middle >= size / 2) return false;
+  if (middle > size / 2 + LEAST_STEP) return false;
   // What lies about the middle is told; both ends are left, walked from there.
   for (const way of [1, -1]) {
     let far = middle;
-    while (far < size / 2) {
+    while (far <= size / 2 + LEAST_STEP) {
       const spare = spareAt(0.5 + (way * far) / size);
       if (spare <= LEAST_STEP) return true;
       far += spare;
