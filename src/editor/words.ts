@@ -216,6 +216,10 @@ export const ringPlaceText = (
   unit: LengthUnit,
 ): string => `${name} at ${Math.round(angle)}°: ${spokenVerdict({ verdict, clearance }, unit)}`;
 
+/** Said of a clip that is proposed where its cable finds no free way, because no other place that is as clear has one. */
+export const NO_CABLE_WAY =
+  'Its cable finds no free way to the box, from there or from any other place that is as clear.';
+
 /** What the ring of a drum without a clip is for. */
 export const plannedText = (drum: string, micClass: string): string =>
   `No clip mic on ${drum} yet: the ring is for a ${micClass.toLowerCase()}.`;

@@ -1,10 +1,11 @@
+import { createCableRouter } from '../cabling/routeRuns.ts';
 import { type Motion, motionOf } from '../clearance/micClearance.ts';
 import type { Verdict } from '../clearance/nearest.ts';
 import type { RimArc } from '../clearance/rimRing.ts';
 import { type ClipMic, usualClip } from '../layout/catalogue/offered/usualClip.ts';
 import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
-import { buildRig } from '../rig/buildRig.ts';
+import { buildRig, createRigBuilder } from '../rig/buildRig.ts';
 import { placeMic } from '../rig/placeMic.ts';
 import { createStandingOf } from '../rig/standing/findStanding.ts';
 import { turnBetween, wrapDegrees } from '../units/angle.ts';
@@ -13,7 +14,8 @@ import { placeOnRing, type RingOfMic, ringOf } from './ring.ts';
 
 /**
  * R2 The ring of a drum without a clip is that of its usual clip mic, which is not placed yet. It is proposed at the clear place nearest to
- *    its usual one where it stands in nothing's way; where none is clear, at the nearest tight one, else where it usually is.
+ *    its usual one where it stands in nothing's way and its cable has a free way to the box; where no cable has one, at the nearest that is clear
+ *    and free, which is told; where none is clear, at the nearest tight one, else where it usually is.
  *
  * Null for what is no drum and where no mic can be added.
  */
@@ -26,10 +28,11 @@ export function plannedRing(
   if (!usual) return null;
   const ring = ringOf(withMic(layout, usual), usual.id, motion);
   if (!ring) return null;
-  const angle = proposedAngle(layout, usual, ring.arcs);
-  const mic = { ...usual, mount: { ...usual.mount, angle } };
+  const hasWay = createHasWay(layout, usual);
+  const angle = proposedAngle(layout, usual, { arcs: ring.arcs, hasWay });
+  const mic = turnedTo(usual, angle);
   const place = placeOnRing(withMic(layout, mic), mic.id, angle, motion);
-  return place && { ...ring, planned: { mic, place } };
+  return place && { ...ring, planned: { mic, place, hasWay: hasWay(angle) } };
 }
 
 /** A layout with the mic that a ring is for, which need not be placed yet. */
@@ -41,17 +44,45 @@ const withMic = (layout: Layout, mic: ClipMic): Layout => ({
   mics: [...layout.mics, mic],
 });
 
-function proposedAngle(layout: Layout, usual: ClipMic, arcs: readonly RimArc[]): Degrees {
+const turnedTo = (mic: ClipMic, angle: Degrees): ClipMic => ({
+  ...mic,
+  mount: { ...mic.mount, angle },
+});
+
+/** Whether the cable of the mic at an angle has a way that keeps clear of everything. Most places of a rim share where their cables come down. */
+function createHasWay(layout: Layout, usual: ClipMic): (angle: Degrees) => boolean {
+  const rigOf = createRigBuilder();
+  const route = createCableRouter();
+  const known = new Map<string, boolean>();
+  return (angle) => {
+    const placed = withMic(layout, turnedTo(usual, angle));
+    const rig = rigOf(placed);
+    const down = JSON.stringify(rig.mics.at(-1)?.deckPoint);
+    const hasWay = known.get(down) ?? route(placed, rig).runs.at(-1)?.through.length === 0;
+    known.set(down, hasWay);
+    return hasWay;
+  };
+}
+
+function proposedAngle(
+  layout: Layout,
+  usual: ClipMic,
+  rim: {
+    readonly arcs: readonly RimArc[];
+    readonly hasWay: (angle: Degrees) => boolean;
+  },
+): Degrees {
   const { angle: from } = usual.mount;
   const nearest = Array.from({ length: 360 }, (_, angle) => angle).toSorted(
     (a, b) => Math.abs(turnBetween(from, a)) - Math.abs(turnBetween(from, b)),
   );
   const standingOf = createStandingOf(buildRig(layout), layout.deck);
   const isFree = (angle: Degrees): boolean =>
-    standingOf(placeMic({ ...usual, mount: { ...usual.mount, angle } }, layout)).length === 0;
+    standingOf(placeMic(turnedTo(usual, angle), layout)).length === 0;
   for (const verdict of ['clear', 'tight'] as const) {
-    const places = nearest.filter((angle) => isAll(arcs, angle, verdict));
-    const found = places.find(isFree) ?? places[0];
+    const places = nearest.filter((angle) => isAll(rim.arcs, angle, verdict));
+    const free = places.filter(isFree);
+    const found = free.find(rim.hasWay) ?? free[0] ?? places[0];
     if (found !== undefined) return found;
   }
   return from;

@@ -22,7 +22,14 @@ export interface RingOfMic {
   /** Whole turn from 0 degrees, anticlockwise from above; azimuths as a clip's `angle`. */
   readonly arcs: readonly RimArc[];
   /** The mic, at the place that is proposed for it, when it is not placed yet: it is in no layout (rule R2). */
-  readonly planned?: { readonly mic: ClipMic; readonly place: RingPlace };
+  readonly planned?: PlannedClip;
+}
+
+export interface PlannedClip {
+  readonly mic: ClipMic;
+  readonly place: RingPlace;
+  /** Whether its cable has a way from there that keeps clear of everything. */
+  readonly hasWay: boolean;
 }
 
 /** What a clip mic would be at one place of its drum's rim: its exact clearance there (rule C1). */

@@ -260,7 +260,7 @@ it('asks for the ring of the mic that a selected drum has not got yet, and again
   } as const;
   const planned: RingOfMic = {
     ...ringOf('new', 100),
-    planned: { mic: { ...onRim('new', 0), mount: clip(0) }, place },
+    planned: { mic: { ...onRim('new', 0), mount: clip(0) }, place, hasWay: true },
   };
   rings.answer(rings.lastToken(), planned);
   expect(ring()).toEqual(planned);

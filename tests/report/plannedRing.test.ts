@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { fivePieceOneRack } from '../../src/layout/catalogue/kits/fivePieceOneRack.ts';
 import { largeKit } from '../../src/layout/catalogue/kits/largeKit.ts';
-import { usualClip } from '../../src/layout/catalogue/offered/usualClip.ts';
+import { type ClipMic, usualClip } from '../../src/layout/catalogue/offered/usualClip.ts';
 import { addMic } from '../../src/layout/edit/mics.ts';
 import type { Layout } from '../../src/layout/layout.ts';
 import { isDrum } from '../../src/layout/pieces/piece.ts';
@@ -10,8 +10,10 @@ import { createFieldFinder } from '../../src/report/fields.ts';
 import { plannedRing, withPlanned } from '../../src/report/plannedRing.ts';
 import { clipIn, type RingOfMic, ringOf } from '../../src/report/ring.ts';
 import { turnBetween } from '../../src/units/angle.ts';
+import { seededKits } from '../support/randomKit.ts';
 
-const IN_THE_WAY = /^(mic-in-shell|boom-through-piece|mic-against-)/;
+const STANDING = /^(mic-in-shell|boom-through-piece|mic-against-)/;
+const IN_THE_WAY = /^(mic-in-shell|boom-through-piece|mic-against-|run-no-way)/;
 
 /** Kits whose drums have no clips; what stands on the deck stays. */
 const bare = [fivePieceOneRack('kit'), largeKit('large')].map(
@@ -23,6 +25,12 @@ const bare = [fivePieceOneRack('kit'), largeKit('large')].map(
 const drums = bare.flatMap((layout) =>
   layout.pieces.filter(isDrum).map(({ id, name }) => ({ layout, id, name })),
 );
+
+/** Drums of random kits, whose stands and pieces bar some ways. */
+const seededDrums = seededKits(12, 19).flatMap((layout) => {
+  const drum = layout.pieces.find(isDrum);
+  return drum && usualClip(layout, drum.id) ? [{ layout, id: drum.id, name: layout.name }] : [];
+});
 
 function plannedOn(layout: Layout, drum: string): Required<RingOfMic> {
   const ring = plannedRing(layout, drum);
@@ -88,6 +96,33 @@ describe('R2: the ring of a drum without a clip', () => {
       }
     }
   });
+
+  it('proposes a place whose cable has a free way, and says so where no place that is as clear has one', () => {
+    const analyse = createAnalyst();
+    const hasNoWay = (layout: Layout, mic: ClipMic): boolean =>
+      analyse(addMic(layout, mic)).findings.some(
+        ({ code, about }) => code === 'run-no-way' && about.includes(mic.id),
+      );
+    const told = { way: 0, none: 0 };
+    for (const { layout, id, name } of seededDrums) {
+      const { planned, arcs } = plannedOn(layout, id);
+      expect(hasNoWay(layout, planned.mic), name).toBe(!planned.hasWay);
+      told[planned.hasWay ? 'way' : 'none'] += 1;
+      if (planned.hasWay || planned.place.verdict !== 'clear') continue;
+      // None of the other clear places is any better.
+      for (let angle = 0; angle < 360; angle += 30) {
+        const arc = arcs.find(({ from, to }) => from <= angle - 1 && angle + 1 < to);
+        if (arc?.verdict !== 'clear') continue;
+        const mic = { ...planned.mic, mount: { ...planned.mic.mount, angle } };
+        const isFree = !analyse(addMic(layout, mic)).findings.some(
+          ({ code, about }) => about.includes(mic.id) && STANDING.test(code),
+        );
+        if (isFree) expect(hasNoWay(layout, mic), `${name} at ${angle}`).toBe(true);
+      }
+    }
+    expect(told.way).toBeGreaterThan(5);
+    expect(told.none).toBeGreaterThan(0);
+  }, 60_000);
 
   it('is none for what is no drum, and comes by message as it is at hand', () => {
     const [layout] = bare;

@@ -3,7 +3,7 @@ import { addMic } from '../../layout/edit/mics.ts';
 import type { Layout } from '../../layout/layout.ts';
 import type { RingOfMic } from '../../report/ring.ts';
 import { edit, select, session } from '../../session/session.ts';
-import { plannedText, ringPlaceText } from '../words.ts';
+import { NO_CABLE_WAY, plannedText, ringPlaceText } from '../words.ts';
 import type { AskedPlace } from './useAskedPlace.ts';
 
 interface Props {
@@ -29,6 +29,7 @@ export function PlannedCard({ layout, planned, asked }: Props) {
       <p role={asked.place ? 'status' : undefined}>
         {plannedText(drum, micClass)}{' '}
         {ringPlaceText(place, asked.place ? 'Tapped' : 'Proposed', layout.units)}
+        {!asked.place && !planned.hasWay && ` ${NO_CABLE_WAY}`}
       </p>
       <button type="button" onClick={putThere}>
         Put a clip mic here
