@@ -33,7 +33,8 @@ interface Load {
  * T2 The base is the polygon of a tripod's feet, or a disc.
  * T3 About an edge of the base, the load tips with its mass times how far its centre lies beyond the edge, and base and mast
  *    hold with theirs times how far the hub lies inside. The factor is the smallest over the edges beyond which the load's
- *    centre lies; for a disc the edge is its tangent in the load's direction.
+ *    centre lies; for a disc the edge is its tangent in the load's direction. Method: equilibrium of moments about the edge, on which a
+ *    body stands when it is about to tip (Wickert and Lewis, An Introduction to Mechanical Engineering, section 4.5).
  * Undefined for a mic without a stand. The cable's weight and pull are not counted.
  */
 export function tippingOf({ stand, micClass }: PlacedMic): Tipping | undefined {

@@ -1,5 +1,7 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { STARTING_KITS } from '../../src/layout/catalogue/kits/startingKits.ts';
+import { Arm } from '../../src/player/arm.ts';
 import { outOfReach } from '../../src/player/outOfReach.ts';
 import { average, levelDrum } from './arms.ts';
 
@@ -46,4 +48,52 @@ describe('rule A2: out of reach', () => {
       expect(outOfReach(player, pieces), kit.name).toEqual([]);
     }
   });
+});
+
+/**
+ * Source: straight arms from the acromion to the centre of the grip as they were measured, person by person, in the public data of the
+ * 2012 survey (tests/fixtures/reference/values.json), at the mean statures of the same people. The model adds links of regression lines
+ * instead. 4 mm: measured medians lie up to 2.5 mm off the means, and one line for both sexes up to 2 mm off either's.
+ */
+describe('rule A2: reach against measured straight arms', () => {
+  const values: readonly { readonly id: string; readonly value: unknown }[] = JSON.parse(
+    readFileSync(new URL('../fixtures/reference/values.json', import.meta.url), 'utf8'),
+  );
+  const measured = (who: 'male' | 'female', percentile: 'p5' | 'p50' | 'p95'): number =>
+    Number(
+      values.find(({ id }) => id === `ansur2.DERIVED_acromion_to_gripcentre.${who}.${percentile}`)
+        ?.value,
+    );
+  const MEAN_STATURE = { male: 1756.2, female: 1628.5 };
+
+  /** How far beyond reach a piece is said to be whose grip is this far ahead of the shoulder, for someone who keeps the trunk still and plays taps. */
+  function beyond(who: 'male' | 'female', grip: number): number {
+    const stature = MEAN_STATURE[who];
+    const player = { ...average, stature, lean: 0, strokeHeight: 20 };
+    const { shoulderX, shoulderZ } = new Arm(player);
+    const [ahead, down] = [296 * Math.cos(Math.PI / 18), 296 * Math.sin(Math.PI / 18)];
+    const drum = {
+      ...levelDrum(shoulderX, grip + ahead, shoulderZ - down),
+      hands: 'right' as const,
+    };
+    return outOfReach(player, [drum])[0]?.beyond ?? 0;
+  }
+
+  it.each(['male', 'female'] as const)(
+    '%s: reach ends at 0.98 of a straight arm, within 4 mm',
+    (who) => {
+      const arm = measured(who, 'p50');
+      expect(arm).toBeGreaterThan(500);
+      expect(beyond(who, 0.98 * arm - 4)).toBe(0);
+      expect(Math.abs(beyond(who, arm + 100) - (0.02 * arm + 100))).toBeLessThan(4);
+    },
+  );
+
+  it.each(['male', 'female'] as const)(
+    '%s: what no arm of 19 in 20 reaches is out of reach, what all of them reach is not',
+    (who) => {
+      expect(beyond(who, measured(who, 'p95'))).toBeGreaterThan(0);
+      expect(beyond(who, 0.98 * measured(who, 'p5'))).toBe(0);
+    },
+  );
 });

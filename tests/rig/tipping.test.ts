@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { standSpec } from '../../src/layout/catalogue/standClasses.ts';
 import type { Mic } from '../../src/layout/mics/mic.ts';
 import type { MicClass } from '../../src/layout/mics/micClass.ts';
 import type { StandMount } from '../../src/layout/mics/mount.ts';
@@ -58,6 +59,30 @@ describe('tippingOf', () => {
     // Tipping about the disc's edge: 1 (600 - 165) + 0.6 (250 - 165) + 0.3 (-100 - 165) = 435 + 51 - 79.5 = 406.5 kg mm.
     // Righting: 8 x 165 = 1320 kg mm. Factor 1320 / 406.5 = 3.24723.
     expect(tipping(along('roundBoom', 600, 0)).factor).toBeCloseTo(1320 / 406.5, 9);
+  });
+
+  it('T2, T3: a published example of statics: what a forklift carries before it tips over its front wheels', () => {
+    // Source: J. Wickert, K. Lewis, An Introduction to Mechanical Engineering, section 4.5 'Equilibrium of Forces and Moments', p. 157.
+    // The truck weighs 3500 lb, 42 in behind the front wheels; an 800 lb container hangs 24 in before them. It tips at 6125 lb.
+    const [truck, container, tips, inch] = [3500, 800, 6125, 25.4];
+    // As a base with the front wheels for an edge, the rear ones far behind, the truck's weight on its hub. Only ratios of masses matter.
+    const { baseMass } = standSpec('roundStraight');
+    const usual = placeMic(micOn(along('roundStraight', 0, 0), 'heavy'), layout);
+    const carrying = (pounds: number): number => {
+      if (!usual.stand) throw new Error('a stand was expected');
+      const hold = { x: 24 * inch, y: 0, z: 0 };
+      const feet = [
+        { x: 0, y: -20 * inch },
+        { x: 0, y: 20 * inch },
+        { x: -90 * inch, y: 0 },
+      ];
+      const footprint = { hub: { x: -42 * inch, y: 0 }, hubRadius: 0, feet, legHeight: 0 };
+      const stand = { ...usual.stand, hold, clutch: hold, boomLength: 0, footprint };
+      const micClass = { ...heavy, mass: (pounds / truck) * baseMass };
+      return tippingOf({ ...usual, stand, micClass })?.factor ?? Number.NaN;
+    };
+    expect(carrying(tips)).toBeCloseTo(1, 12);
+    expect(carrying(container)).toBeCloseTo(tips / container, 9);
   });
 
   it('a leg under the boom holds better than an edge', () => {
