@@ -88,7 +88,7 @@ export function ElevationStage(props: Props) {
         </DeckFrame>
         <ElevationLabels {...props} colours={colours} />
         <Handles handles={props.handles} colours={colours} />
-        {finding && <FindingMark finding={finding.key} at={finding.at} colours={colours} />}
+        {finding && <FindingMark mark={finding} colours={colours} />}
       </Layer>
     </Stage>
   );

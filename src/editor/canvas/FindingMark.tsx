@@ -1,39 +1,54 @@
 import { useCallback, useEffect, useState } from 'react';
+import { MARK_RADIUS, type MarkedPlace } from '../labels/markedPlaces.ts';
 import type { Palette } from '../palette.ts';
 import { FULL_TURN, type Pen } from '../shapes/pen.ts';
 import type { ScreenPoint } from '../view/view.ts';
 import { Drawn } from './Drawn.tsx';
 
 interface Props {
-  /** Changes when another finding is shown. */
-  readonly finding: string;
-  readonly at: ScreenPoint;
+  readonly mark: MarkedPlace;
   readonly colours: Palette;
 }
 
-/** Of the ring at rest, px. */
-const RADIUS = 28;
-
-/** A ring round the place of a finding: it draws together three times, then stands still (screen px). */
-export function FindingMark({ finding, at, colours }: Props) {
-  const pulse = usePulse(finding);
-  const { x, y } = at;
+/**
+ * A ring round the place of a finding: it draws together three times, then stands still (screen px). A wished spot is tied to the mic
+ * that is wished there, so that of several rings each is seen to be whose it is.
+ */
+export function FindingMark({ mark, colours }: Props) {
+  const pulse = usePulse(mark.key);
+  const { at, from } = mark;
   const paint = useCallback(
     ({ canvas }: Pen) => {
+      const radius = MARK_RADIUS + 36 * pulse;
       for (const [colour, width] of [
         [colours.halo, 7],
         [colours.focus, 3],
       ] as const) {
         canvas.beginPath();
-        canvas.arc(x, y, RADIUS + 36 * pulse, 0, FULL_TURN);
+        canvas.arc(at.x, at.y, radius, 0, FULL_TURN);
+        if (from) tieTo(canvas, { at, from, radius });
         canvas.strokeStyle = colour;
         canvas.lineWidth = width;
         canvas.stroke();
       }
     },
-    [pulse, x, y, colours],
+    [pulse, at, from, colours],
   );
   return <Drawn paint={paint} colours={colours} />;
+}
+
+interface Tie {
+  readonly at: ScreenPoint;
+  readonly from: ScreenPoint;
+  readonly radius: number;
+}
+
+/** A line from the mic to the ring; none where the mic is inside it. */
+function tieTo(canvas: CanvasRenderingContext2D, { at, from, radius }: Tie): void {
+  const way = Math.hypot(from.x - at.x, from.y - at.y);
+  if (way <= radius) return;
+  canvas.moveTo(from.x, from.y);
+  canvas.lineTo(at.x + ((from.x - at.x) * radius) / way, at.y + ((from.y - at.y) * radius) / way);
 }
 
 const PULSES = 3;

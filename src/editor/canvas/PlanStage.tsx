@@ -1,4 +1,4 @@
-import { useCallback, useState } from 'react';
+import { useCallback, useMemo, useState } from 'react';
 import { Layer, Stage } from 'react-konva/es/ReactKonvaCore.js';
 import type { Layout } from '../../layout/layout.ts';
 import { createFigures } from '../../report/figure.ts';
@@ -9,6 +9,7 @@ import type { ForbiddenZone } from '../../report/zone.ts';
 import type { PlanMarks } from '../../session/patchView.ts';
 import type { Selection } from '../../session/selection.ts';
 import { answeredOf, type OpenLayout, type Preferences } from '../../session/session.ts';
+import { markBoxes, markedPlaces } from '../labels/markedPlaces.ts';
 import type { Box } from '../labels/placeLabels.ts';
 import type { Furniture } from '../labels/reserved.ts';
 import type { MicFocus } from '../move/micFocus.ts';
@@ -20,7 +21,7 @@ import { paintDeck } from '../shapes/deck.ts';
 import type { Pen } from '../shapes/pen.ts';
 import { paintSwing } from '../shapes/swing.ts';
 import type { Handle } from '../tools/handles.ts';
-import { type KitView, kitToScreen } from '../view/kitView.ts';
+import type { KitView } from '../view/kitView.ts';
 import type { View } from '../view/view.ts';
 import { BoxSpotsDrawing } from './BoxSpotsDrawing.tsx';
 import { Drawn } from './Drawn.tsx';
@@ -74,6 +75,7 @@ export function PlanStage(props: Props) {
     figure: figureIn(layout),
     selectedMic: selection?.kind === 'mic' ? selection.id : null,
   };
+  const { marked, covered } = useMarked(props);
   const paintTheDeck = useCallback((pen: Pen) => paintDeck(pen, deck), [deck]);
   return (
     <Stage width={view.size.width} height={view.size.height} listening={false}>
@@ -105,27 +107,34 @@ export function PlanStage(props: Props) {
           {...{ selection, showRuns, kitView, ring, floor, asked, colours }}
           layout={answered.layout}
           report={answered.report}
-          covered={props.covered}
+          covered={covered}
           furniture={props.furniture}
           focus={props.focus}
           marks={props.marks}
         />
         <BoxDigits box={layout.box} plugged={plugged} view={view} colours={colours} />
         <Handles handles={props.handles} colours={colours} />
-        {[...(finding ? [finding] : []), ...(props.wishes ?? [])].map(
-          ({ key, place }) =>
-            place && (
-              <FindingMark
-                key={key === finding?.key ? 'finding' : key}
-                finding={key}
-                at={kitToScreen(kitView, place)}
-                colours={colours}
-              />
-            ),
-        )}
+        {marked.map((mark) => (
+          <FindingMark
+            key={mark.key === finding?.key ? 'finding' : mark.key}
+            mark={mark}
+            colours={colours}
+          />
+        ))}
       </Layer>
     </Stage>
   );
+}
+
+/** What is marked, and all that labels keep out of. */
+function useMarked({ open, finding, wishes, kitView, covered }: Props) {
+  const { report } = answeredOf(open);
+  const marked = useMemo(
+    () => markedPlaces([...(finding ? [finding] : []), ...(wishes ?? [])], report, kitView),
+    [finding, wishes, report, kitView],
+  );
+  const both = useMemo(() => [...covered, ...markBoxes(marked)], [covered, marked]);
+  return { marked, covered: both };
 }
 
 type ChosenProps = Pick<Props, 'open' | 'zone' | 'ring' | 'asked' | 'focus' | 'preferences'> & {

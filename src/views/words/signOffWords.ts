@@ -56,7 +56,7 @@ export function signedByWords({ name, at }: Pick<SignOff, 'name' | 'at'>): strin
   return `${name}, ${day} ${two(time.getHours())}:${two(time.getMinutes())}`;
 }
 
-/** What would go wrong with mics as they stand, before anyone agrees to it: `1 mic would be struck: look at it first. Snare mic`. */
+/** What would go wrong with mics as they stand, before anyone agrees to it: `1 mic would be struck: Snare mic. Look at it first`. */
 export function strikeWarnings(
   rows: Report['clearances'],
   layout: Layout,
@@ -71,7 +71,7 @@ export function strikeWarnings(
     return [
       {
         verdict,
-        text: `${counted(mics.length, 'mic')} ${would}: look at ${them} first. ${capitalised(names)}`,
+        text: `${counted(mics.length, 'mic')} ${would}: ${capitalised(names)}. Look at ${them} first`,
       },
     ];
   });
@@ -109,7 +109,7 @@ export const PROOF = {
 } as const;
 
 const noted = (note: string | undefined): string =>
-  note === undefined || note === '' ? '' : ` The drummer’s note: “${note}”`;
+  note === undefined || note === '' ? '' : ` The drummer’s note: “${note}”.`;
 
 const noteAbout = ({ layout, finding }: SignOffSubject, about: 'mic' | 'stands' | 'lane'): string =>
   noted(
