@@ -139,3 +139,21 @@ test('a search that takes long shows how far it is and can be stopped', async ({
   await expect(page.getByRole('progressbar')).toHaveCount(0);
   await expect(findAll).toBeVisible();
 });
+
+test('all are looked for while one is on offer: the one is left, and nothing stays shown that cannot be taken', async ({
+  page,
+}) => {
+  await openTightMic(page);
+  await find(page).click();
+  await expect(take(page)).toBeVisible({ timeout: 60_000 });
+  await page.getByRole('tab', { name: /^Findings/ }).click();
+  await page.locator('.lines').getByText('Floor tom 1 mic').click();
+  await find(page).click();
+  await expect(take(page)).toBeVisible({ timeout: 60_000 });
+  await page.getByRole('button', { name: /^Clear everything: 1 mic/ }).click();
+  const all = page.getByRole('region', { name: 'Clear everything' });
+  await expect(all).toContainText('1 mic would move', { timeout: 60_000 });
+  await expect(take(page)).toHaveCount(1);
+  await all.getByRole('button', { name: 'Leave it' }).click();
+  await expect(page.getByText('If you take it')).toHaveCount(0);
+});

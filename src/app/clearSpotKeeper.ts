@@ -1,7 +1,13 @@
 import { changeMount } from '../layout/edit/mics.ts';
 import type { Layout } from '../layout/layout.ts';
 import { type ClearRequest, type ClearSpots, clearing } from '../session/clearing.ts';
-import { beginOffer, ownLayout, type SessionState, session } from '../session/session.ts';
+import {
+  beginOffer,
+  leaveOffer,
+  ownLayout,
+  type SessionState,
+  session,
+} from '../session/session.ts';
 import type { ClearAnswer, ClearQuestion } from './clearQuestion.ts';
 
 /**
@@ -9,7 +15,8 @@ import type { ClearAnswer, ClearQuestion } from './clearQuestion.ts';
  *
  * P1 One search at a time: a new one ends the work on the last.
  * P2 A search is about the layout it was asked for: any change ends it, and an answer that comes all the same is dropped.
- * P3 What was found is offered, never done: it is shown until it is taken or left, and nothing is changed before.
+ * P3 What was found is offered, never done: it is shown until it is taken or left, and nothing is changed before. A new search leaves what is
+ *    on offer: its answer is about the layout without it.
  * P4 That nothing was found is said until anything changes.
  */
 
@@ -39,6 +46,7 @@ export class ClearSpotKeeper implements ClearSpots {
 
   find(request: ClearRequest): void {
     this.stop();
+    leaveOffer();
     const layout = ownLayout(session.getState());
     if (layout === null) return;
     this.#computer ??= this.#start((answer) => this.#hear(answer));

@@ -101,6 +101,23 @@ describe('clear spots', () => {
     expect(current()).toMatchObject({ kind: 'offered', moved: [RACK], unproven: [RACK] });
   });
 
+  it('P3: a new search leaves what is on offer, and what it finds is offered in turn', () => {
+    const { keeper, find, found, asked } = keeping();
+    const before = layout();
+    find();
+    found(123);
+    keeper.find({ mics: [RACK], whole: true, label: 'Clear everything' });
+    expect(layout()).toBe(before);
+    expect(session.getState().gesture).toBeNull();
+    expect(asked()?.layout).toBe(before);
+    expect(current()).toMatchObject({ kind: 'working', request: { whole: true } });
+    found(77);
+    expect(current()).toMatchObject({ kind: 'offered', moved: [RACK], request: { whole: true } });
+    expect(clipOf(layout()).angle).toBe(77);
+    leaveOffer();
+    expect(layout()).toBe(before);
+  });
+
   it('P3: left, it is gone', () => {
     const { find, found } = keeping();
     const before = layout();

@@ -2,6 +2,7 @@ import type { Id } from '../../layout/fields.ts';
 import type { Clearing } from '../../session/clearing.ts';
 import { inTheWay } from '../panel/worstFirst.ts';
 import { useClearSpots } from '../parts/useClearSpots.ts';
+import { useOfferedOver } from '../parts/useOfferedOver.ts';
 import { useOpen } from '../parts/useOpen.ts';
 import { BEST_FOUND, roomWords, whyNotWords } from '../words/clearSpotWords.ts';
 import { moveRows } from '../words/moveRows.ts';
@@ -16,6 +17,8 @@ export function ClearEverything() {
   const { report } = useOpen();
   const spots = useClearSpots();
   const search = useSearch(null);
+  // What is only offered for one of them has cleared nothing yet, and is left when all are looked for.
+  const own = useOfferedOver() ?? report;
   switch (search?.kind) {
     case 'working': {
       const of = search.request.mics.length;
@@ -34,7 +37,7 @@ export function ClearEverything() {
     case 'failed':
       return <p role="alert">The search failed: {search.reason}</p>;
     default: {
-      const mics = inTheWay(report);
+      const mics = inTheWay(own);
       if (mics.length === 0) return null;
       return (
         <div className="section-actions">
