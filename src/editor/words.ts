@@ -26,7 +26,7 @@ export const arcText = (verdict: Verdict): string => `rim: ${verdictWords[verdic
 /** What the marks on the plan mean. */
 export const marksText: Readonly<Record<PlanMarks['shows'], string>> = {
   lineCheck:
-    'Line check by channel: ✓\u00a0passed, ✗\u00a0failed, –\u00a0skipped, ○\u00a0to\u00a0check',
+    'Line check by channel: ✓\u00a0passed, ✗\u00a0failed, –\u2060\u00a0skipped, ○\u00a0to\u00a0check',
   swap: 'Numbered: what to undo, in order',
 };
 

@@ -50,16 +50,18 @@ export function LineCheck({ patch }: { readonly patch: PatchReport }) {
   const lastStep = steps.find(({ row }) => row.id === last?.channel);
   return (
     <>
-      <p role="status" className="check-summary">
-        {isGood ? 'Every line passed. ' : ''}
-        {pass} passed, {fail} failed, {skip} skipped, {open + stale} to check
-      </p>
+      <div className="check-head">
+        <p role="status" className="check-summary">
+          {isGood ? 'Every line passed. ' : ''}
+          {pass} passed, {fail} failed, {skip} skipped, {open + stale} to check
+        </p>
+        <LastSaid step={lastStep} onUndo={() => last && takeBack(last)} />
+      </div>
       {step ? (
         <CheckCard step={step} counts={counts} onSay={said} />
       ) : (
         <p>{steps.length === 0 ? 'No lines yet.' : 'Every line has been checked.'}</p>
       )}
-      <LastSaid step={lastStep} onUndo={() => last && takeBack(last)} />
       <ol className="lines" aria-label="Lines">
         {steps.map((each) => (
           <li key={each.row.id} className={each === step ? 'line shown' : 'line'}>
@@ -124,7 +126,7 @@ interface LastSaidProps {
   readonly onUndo: () => void;
 }
 
-/** What was said last, and a way back. It keeps its place while empty: nothing moves under a finger. */
+/** What was said last, and a way back: over the buttons, where it is seen without scrolling. It keeps its place while empty: nothing moves under a finger. */
 function LastSaid({ step, onUndo }: LastSaidProps) {
   const isSaid = step && step.state !== 'open';
   return (
