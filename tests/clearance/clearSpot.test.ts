@@ -1,6 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { type ClearSpotAnswer, clearSpot } from '../../src/clearance/clearSpot.ts';
 import { motionOf, reachOf } from '../../src/clearance/micClearance.ts';
+import { standSpec } from '../../src/layout/catalogue/standClasses.ts';
 import { mirrorKit } from '../../src/layout/edit/mirror.ts';
 import type { Layout } from '../../src/layout/layout.ts';
 import { mountSchema } from '../../src/layout/mics/mount.ts';
@@ -105,12 +106,31 @@ describe('a clear spot', () => {
     expect(faults).toEqual([]);
   }, 60_000);
 
-  it('changes only the mount, within its limits and the reach of its stand', () => {
+  it('rule N1: changes only the mount, within its limits and the reach of its stand', () => {
     for (const { name, spot, now, there } of spots()) {
       expect(mountSchema.safeParse(spot.mic.mount).success, name).toBe(true);
       expect({ ...spot.mic, mount: now.mic.mount }).toEqual(now.mic);
       expect(there.stand?.beyondReach ?? 0, name).toBe(0);
       expect(Object.values(spot.by).every((by) => by !== 0)).toBe(true);
+    }
+  });
+
+  it('rule N1: the base of a boom stays as far from the present tip as it was; without a boom it goes along', () => {
+    const stands = spots().flatMap(({ name, spot, now }) => {
+      const [before, after] = [now.mic.mount, spot.mic.mount];
+      return before.kind === 'stand' && after.kind === 'stand' ? [{ name, before, after }] : [];
+    });
+    expect(stands.length).toBeGreaterThan(0);
+    const way = (a: { x: number; y: number }, b: { x: number; y: number }): number =>
+      Math.hypot(a.x - b.x, a.y - b.y);
+    for (const { name, before, after } of stands) {
+      expect(after.stand).toBe(before.stand);
+      const far =
+        standSpec(before.stand).boomMax > 0
+          ? way(after.base, before.tip) - way(before.base, before.tip)
+          : way(after.base, after.tip) - way(before.base, before.tip);
+      // Places are kept in whole mm.
+      expect(Math.abs(far), name).toBeLessThanOrEqual(1);
     }
   });
 

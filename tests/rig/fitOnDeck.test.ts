@@ -62,7 +62,7 @@ describe('what is found', () => {
     );
   });
 
-  test('no shift of a grid is smaller, and where a grid finds one, so does the search', () => {
+  test('H1: no shift of a grid is smaller, and where a grid finds one, so does the search', () => {
     fc.assert(
       fc.property(scene, (given) => {
         const { rig, deck, fit } = sceneOf(given);
@@ -84,7 +84,7 @@ describe('what is found', () => {
     );
   });
 
-  test('no turn of a grid is smaller, alone or with a shift', () => {
+  test('H2: no turn of a grid is smaller, alone or with a shift', () => {
     fc.assert(
       fc.property(scene, (given) => {
         const { rig, deck, fit } = sceneOf(given);

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { add, distance, dot, length, subtract, type Vec3, vec } from '../../src/geometry/vector.ts';
 import { findMicClass } from '../../src/layout/catalogue/micClasses.ts';
+import { standSpec } from '../../src/layout/catalogue/standClasses.ts';
 import { mirrorKit } from '../../src/layout/edit/mirror.ts';
 import type { Layout } from '../../src/layout/layout.ts';
 import type { Mount } from '../../src/layout/mics/mount.ts';
@@ -142,6 +143,22 @@ describe('placeMic', () => {
     );
   });
 
+  it('M7: a side-address body on a clip stands up from the head, its connector at the upper end', () => {
+    fc.assert(
+      fc.property(anyClip('rack-2'), (mount) => {
+        fc.pre(mount.pitch < 90);
+        const placed = place(mount, 'side-condenser');
+        const [body] = parts(placed, 'body');
+        const [connector] = parts(placed, 'connector');
+        if (!body || !connector) throw new Error('expected a body with a connector');
+        const { centre, normal } = surfaceOf(rackTom);
+        const above = (p: Vec3): number => dot(subtract(p, centre), normal);
+        expect(above(body.b)).toBeGreaterThan(above(body.a));
+        expect(above(connector.a)).toBeGreaterThan(above(body.b));
+      }),
+    );
+  });
+
   it('M8, M9: the arm of a clip leads from the top outside of the hoop to the mic', () => {
     const [arm] = parts(place({ ...straightClip, drum: 'rack-2' }), 'clipArm');
     const head = surfaceOf(rackTom);
@@ -189,6 +206,42 @@ describe('placeMic', () => {
       { along: 'mast', length: stand.clutch.z },
     ]);
     expect(placed.deckPoint).toEqual(levelStand.base);
+  });
+
+  it('M13, F3, F4: three legs run from the mast to the feet; a round base is a disc of bars, as thick as it is', () => {
+    fc.assert(
+      fc.property(anyStand, (mount) => {
+        const placed = place(mount);
+        const spec = standSpec(mount.stand);
+        const bars = parts(placed, 'base');
+        const { feet, hub, hubRadius } = placed.stand?.footprint ?? {
+          feet: [],
+          hub: mount.base,
+          hubRadius: 0,
+        };
+        expect(hub).toEqual({ x: mount.base.x, y: mount.base.y });
+        const out = (p: Vec3): number => Math.hypot(p.x - hub.x, p.y - hub.y);
+        if (spec.base === 'tripod') {
+          expect(feet).toHaveLength(3);
+          expect(bars.map(({ b }) => [b.x, b.y])).toEqual(feet.map(({ x, y }) => [x, y]));
+          for (const { a, b, radius } of bars) {
+            expect([out(a), a.z]).toEqual([0, spec.legHeight]);
+            expect(out(b)).toBeCloseTo(spec.footRadius, 9);
+            expect(b.z - radius).toBe(0);
+          }
+          return;
+        }
+        expect(feet).toEqual([]);
+        expect(hubRadius).toBe(spec.footRadius);
+        expect(bars).toHaveLength(4);
+        for (const { a, b, radius } of bars) {
+          expect(2 * radius).toBe(spec.legHeight);
+          expect([a.z, b.z]).toEqual([radius, radius]);
+          expect(out(a) + radius).toBeCloseTo(spec.footRadius, 9);
+          expect(out(b) + radius).toBeCloseTo(spec.footRadius, 9);
+        }
+      }),
+    );
   });
 
   it('M10: from a rim the cable goes to the stand, the nearest leg, or over the kick to a spur', () => {

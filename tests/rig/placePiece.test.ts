@@ -105,6 +105,22 @@ describe('placePiece', () => {
     });
   });
 
+  it('P8: a stand holds a cymbal by a stem 40 mm long, square to it, below its centre', () => {
+    const support = { kind: 'stand', dx: 150, dy: -80, legs: 3, spread: 300, turn: 10 };
+    for (const tilt of [0, 12, 30]) {
+      const { shells, hardware } = placedPiece('ride', { tilt, tiltToward: 200, support });
+      const stem = hardware.at(-1);
+      const [disc] = shells;
+      if (!stem || !disc) throw new Error('expected a stem and a cymbal');
+      expect(stem.b).toEqual(disc.centre);
+      const [dx, dy, dz] = [stem.b.x - stem.a.x, stem.b.y - stem.a.y, stem.b.z - stem.a.z];
+      expect(dx).toBeCloseTo(40 * disc.axis.x, 9);
+      expect(dy).toBeCloseTo(40 * disc.axis.y, 9);
+      expect(dz).toBeCloseTo(40 * disc.axis.z, 9);
+      expect(dz).toBeGreaterThan(0);
+    }
+  });
+
   it('P9: the cymbals of a hi-hat touch when closed and stand apart by the opening', () => {
     const open = (opening: number) => {
       const [upper, lower] = placedPiece('hi-hat', { tilt: 0, opening }).shells;
@@ -117,6 +133,23 @@ describe('placePiece', () => {
     };
     expect(open(0)).toBeCloseTo(0, 9);
     expect(open(30)).toBeCloseTo(30, 9);
+  });
+
+  it('P10: a kick lies along its turn with its front lifted by its rise, its centre the middle of the shell', () => {
+    const kick = fivePiece.pieces.find(({ id }) => id === 'kick');
+    if (kick?.kind !== 'kick') throw new Error('no kick');
+    // Turn 90 faces the audience (+y); cos 60 and sin 30 are a half.
+    const [lifted] = placedPiece('kick', { turn: 90, rise: 30 }).shells;
+    expect(lifted?.axis.x).toBeCloseTo(0, 12);
+    expect(lifted?.axis.y).toBeCloseTo(Math.sqrt(3) / 2, 12);
+    expect(lifted?.axis.z).toBeCloseTo(0.5, 12);
+    const [turned] = placedPiece('kick', { turn: 30, rise: 0 }).shells;
+    expect(turned?.axis.x).toBeCloseTo(Math.sqrt(3) / 2, 12);
+    expect(turned?.axis.y).toBeCloseTo(0.5, 12);
+    for (const shell of [lifted, turned]) {
+      expect(shell?.centre).toEqual({ x: kick.x, y: kick.y, z: kick.z });
+      expect(2 * (shell?.halfHeight ?? 0)).toBeCloseTo(kick.depth, 9);
+    }
   });
 
   it('P11, P12: a kick lies along its turn; its spurs stand outside its outline, on the deck', () => {

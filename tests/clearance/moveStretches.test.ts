@@ -1,0 +1,85 @@
+import { describe, expect, it } from 'vitest';
+import { MoveStretches, PIECES, partOf, stretchOf } from '../../src/clearance/moveStretches.ts';
+import { SweptMoves } from '../../src/clearance/sweptMoves.ts';
+import type { Layout } from '../../src/layout/layout.ts';
+import { POSITION } from '../../src/player/arm.ts';
+import { playingOf } from '../../src/player/moves.ts';
+import { seededKits } from '../support/randomKit.ts';
+import { startingKit } from './kits.ts';
+
+/** One part in one stretch of one move. */
+interface Looked {
+  readonly piece: number;
+  readonly move: number;
+  readonly from: number;
+  readonly length: number;
+}
+
+/** Some parts in the whole of some moves, and in halves of halves of them, always another half. */
+function someStretches(stretches: MoveStretches, every: number, depth: number): readonly Looked[] {
+  const wholes = [...stretches.whole()].map(
+    (piece): Looked => ({ piece, move: stretchOf(piece), from: 0, length: 1 }),
+  );
+  return wholes
+    .filter((_, k) => k % every === 0)
+    .flatMap((whole, k) => {
+      const line = [whole];
+      for (let level = 0; level < depth; level++) {
+        const last = line.at(-1) ?? whole;
+        const second = (k >> level) % 2;
+        const length = last.length / 2;
+        const piece = stretches.halved(last.piece) + second * PIECES;
+        line.push({ piece, move: last.move, from: last.from + second * length, length });
+      }
+      return line;
+    });
+}
+
+const TIMES = [0, 0.13, 0.31, 0.5, 0.62, 0.87, 1];
+
+/** How far any point of a part gets beyond its slack in some stretches of a kit, and in how many that was looked at. */
+function beyondSlack({ player, pieces }: Layout) {
+  const swept = new SweptMoves(playingOf(player, pieces));
+  const stretches = new MoveStretches(swept);
+  const looked = someStretches(stretches, 5, 7);
+  const hand = new Float64Array(POSITION);
+  let beyond = Number.NEGATIVE_INFINITY;
+  for (const { piece, move: index, from, length } of looked) {
+    const move = swept.moves[index]?.move;
+    const part = swept.arm.parts[partOf(piece)];
+    if (!move || !part) throw new Error('expected a move and a part');
+    const side = move.side === 'right' ? 1 : -1;
+    const middle = stretchOf(piece) * POSITION;
+    for (const t of TIMES) {
+      move.write(from + t * length, hand, 0);
+      // A point between the ends of an axis is no farther from its place than the farther end: both are straight.
+      for (const end of [part.at, part.at + 3]) {
+        const [x = 0, y = 0, z = 0] = hand.subarray(end, end + 3);
+        const [mx = 0, my = 0, mz = 0] = stretches.middles.subarray(middle + end, middle + end + 3);
+        const off = Math.hypot(side * x - mx, y - my, z - mz);
+        beyond = Math.max(beyond, off - (stretches.slack[piece] ?? 0));
+      }
+    }
+  }
+  return { beyond, looked: looked.length };
+}
+
+describe('rule C5: the slack of a stretch', () => {
+  it('no point of a part is ever farther from its place in the middle', () => {
+    let looked = 0;
+    for (const kit of [startingKit('large-kit'), ...seededKits(12, 93)]) {
+      const found = beyondSlack(kit);
+      looked += found.looked;
+      expect(found.beyond, kit.name).toBeLessThanOrEqual(1e-6);
+    }
+    expect(looked).toBeGreaterThan(1000);
+  });
+
+  it('shrinks with the stretch: halved ten times it is below a centimetre', () => {
+    const { player, pieces } = startingKit('five-piece-two-racks');
+    const stretches = new MoveStretches(new SweptMoves(playingOf(player, pieces)));
+    for (const { piece, length } of someStretches(stretches, 11, 10)) {
+      if (length < 2 ** -9.5) expect(stretches.slack[piece]).toBeLessThan(10);
+    }
+  });
+});
