@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { HistoryRow } from '../../session/library.ts';
 import { CheckField } from '../fields/CheckField.tsx';
+import { useSeen } from '../parts/useSeen.ts';
 import { pointKindWords } from '../words/historyWords.ts';
 import { clockWords, dayWords } from '../words/timeWords.ts';
 import type { HistoryView } from './useHistory.ts';
@@ -22,6 +23,7 @@ export function PointList({ rows, view }: PointListProps) {
       !onlyKept || name !== '' || (signed ?? withheld) !== null || tip !== null,
   );
   const shown = wanted.slice(0, most);
+  const beforeOf = new Map(rows.map((row, index) => [row, rows[index + 1]]));
   const days = [...new Set(shown.map(({ at }) => dayWords(at)))];
   return (
     <>
@@ -33,7 +35,7 @@ export function PointList({ rows, view }: PointListProps) {
             {shown
               .filter(({ at }) => dayWords(at) === day)
               .map((row) => (
-                <PointLine key={row.revision} row={row} view={view} />
+                <PointLine key={row.revision} row={row} before={beforeOf.get(row)} view={view} />
               ))}
           </ul>
         </div>
@@ -47,11 +49,20 @@ export function PointList({ rows, view }: PointListProps) {
   );
 }
 
-function PointLine({ row, view }: { readonly row: HistoryRow; readonly view: HistoryView }) {
+interface PointLineProps {
+  readonly row: HistoryRow;
+  /** The point before it; none for the oldest. */
+  readonly before: HistoryRow | undefined;
+  readonly view: HistoryView;
+}
+
+function PointLine({ row, before, view }: PointLineProps) {
+  const line = useSeen<HTMLLIElement>(() => before && view.hints.want(row, before));
+  const hint = view.hints.known.get(row.revision);
   const isNow = row.tip === 'holds';
   const isShown = view.looked === null ? isNow : view.looked.row.revision === row.revision;
   return (
-    <li className={isShown ? 'line shown' : 'line'}>
+    <li ref={line} className={isShown ? 'line shown' : 'line'}>
       <button
         type="button"
         className="line-button"
@@ -60,6 +71,7 @@ function PointLine({ row, view }: { readonly row: HistoryRow; readonly view: His
       >
         <span className="line-text">
           <span className="line-name">{pointKindWords(row)}</span>
+          {hint !== undefined && <span className="line-note">{hint}</span>}
           {isNow && <span className="line-note">As it is now</span>}
         </span>
         <span className="line-number">

@@ -5,6 +5,7 @@ import { beginOffer, edit, leaveOffer, select } from '../../session/session.ts';
 import { useActions } from '../parts/useActions.ts';
 import { type Task, useTask } from '../parts/useTask.ts';
 import { pointWords } from '../words/historyWords.ts';
+import { type Hints, useHints } from './useHints.ts';
 
 /** A revision that is looked at. */
 export interface Looked {
@@ -21,6 +22,7 @@ export interface HistoryView {
   readonly against: Looked | null;
   /** What was just done, to be read. */
   readonly done: string;
+  readonly hints: Hints;
   look(row: HistoryRow): void;
   compareWith(row: HistoryRow | null): void;
   bringBack(): void;
@@ -37,6 +39,7 @@ export function useHistory(): HistoryView {
   const [looked, setLooked] = useState<Looked | null>(null);
   const [against, setAgainst] = useState<Looked | null>(null);
   const [done, setDone] = useState('');
+  const hints = useHints(history);
   const refresh = useCallback(
     () => run('Reading the history', async () => setRows(await history.list())),
     [history, run],
@@ -62,6 +65,7 @@ export function useHistory(): HistoryView {
     looked,
     against,
     done,
+    hints,
     look: (row) => {
       setDone('');
       if (row.tip === 'holds') return leave();

@@ -1,26 +1,24 @@
+import { findMicClass } from '../../layout/catalogue/micClasses.ts';
 import type { Difference } from '../../layout/differences.ts';
 import type { Layout } from '../../layout/layout.ts';
 import type { KitChanges, ThingChange } from '../../report/compareKits.ts';
 import { type LengthUnit, showLength } from '../../units/lengthText.ts';
-import { capitalised, listed } from './nameOf.ts';
+import { HOLDING, mountChangeWords } from './mountChangeWords.ts';
+import { capitalised, inSentence, listed } from './nameOf.ts';
 
 /** What a field is called where its own name says too little. Lengths in mm and angles in degrees end in their unit's kind. */
 const fieldNames: Readonly<Record<string, readonly [string, 'mm' | 'deg' | 'plain']>> = {
   micClass: ['class', 'plain'],
-  'mount.kind': ['mount', 'plain'],
-  'mount.stand': ['class of stand', 'plain'],
   'mount.mast': ['mast', 'mm'],
   'mount.turn': ['feet', 'deg'],
-  'mount.material': ['clip', 'plain'],
-  'mount.drum': ['drum', 'plain'],
-  'mount.kick': ['kick', 'plain'],
   diameter: ['diameter', 'mm'],
   depth: ['depth', 'mm'],
   opening: ['opening', 'mm'],
   hands: ['played by', 'plain'],
   'support.turn': ['feet', 'deg'],
   'support.spread': ['spread of the feet', 'mm'],
-  'support.kind': ['support', 'plain'],
+  'support.kind': ['carried by', 'plain'],
+  'support.by': ['held by', 'plain'],
   name: ['name', 'plain'],
   stature: ['stature', 'mm'],
   seatHeight: ['seat', 'mm'],
@@ -33,6 +31,19 @@ const fieldNames: Readonly<Record<string, readonly [string, 'mm' | 'deg' | 'plai
   'stick.butt': ['grip', 'mm'],
 };
 
+/** What a choice is called. */
+const choices: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  hands: {
+    both: 'both hands',
+    lead: 'the lead hand',
+    right: 'the right hand',
+    left: 'the left hand',
+    none: 'no hand',
+  },
+  hiHat: { either: 'played by either hand', crossed: 'played crossed', open: 'played open' },
+  'support.kind': { stand: 'a stand', legs: 'legs on its shell', held: 'held by another piece' },
+};
+
 /** Fields that say where a thing is or faces: distance and angle tell those. */
 const PLACES = new Set([
   ...['x', 'y', 'z', 'tilt', 'tiltToward', 'turn', 'rise', 'support.dx', 'support.dy'],
@@ -41,32 +52,54 @@ const PLACES = new Set([
   'mount.depth',
 ]);
 
-/** `moved 32 mm, turned 4°, class of stand tripodLow → tripodTall`: how one mic or piece is not as it was. */
-export function thingChangeWords(change: ThingChange, unit: LengthUnit): string {
+/**
+ * How one mic or piece is not as it was: `moved 32 mm, turned 4°`, `moved from a rubber rim clip on the snare to a tall tripod boom, by 80 mm`.
+ * `nameOf` tells what an id is called.
+ */
+export function thingChangeWords(
+  change: ThingChange,
+  unit: LengthUnit,
+  nameOf: (id: string) => string = plainName,
+): string {
   if (change.change === 'new') return 'is new';
   if (change.change === 'gone') return 'is gone';
   const { moved, turned, base, fields } = change;
+  const held = mountChangeWords(fields, nameOf);
+  const far = moved > 0 ? [atLeast(moved, unit)] : [];
   const parts = [
-    ...(moved > 0 ? [`moved ${atLeast(moved, unit)}`] : []),
+    ...(held === undefined ? far.map((by) => `moved ${by}`) : [`moved ${held}`, ...far.map((by) => `by ${by}`)]),
     ...(turned > 0
       ? [`turned ${turned < 0.1 ? 'less than 0.1' : Number(turned.toFixed(1))}°`]
       : []),
     ...(base > 0 && Math.abs(base - moved) > 0.5 ? [`its stand moved ${atLeast(base, unit)}`] : []),
-    ...fieldWords(fields, unit),
+    ...fieldWords(fields, unit, nameOf),
   ];
   const with_ = fields.length === 0 ? ['with what carries it'] : [];
   return parts.length > 0 ? [...parts, ...with_].join(', ') : 'is not as it was';
 }
 
 /** Differences that are no place, in words; of the same name each once. */
-function fieldWords(fields: readonly Difference[], unit: LengthUnit): readonly string[] {
-  const told = fields.filter(({ path }) => !PLACES.has(path));
-  const words = told.map((difference) => differenceWords(difference, unit));
+function fieldWords(
+  fields: readonly Difference[],
+  unit: LengthUnit,
+  nameOf: (id: string) => string,
+): readonly string[] {
+  // What a mount of another kind has of its own says nothing beside what the mount was and is.
+  const isOther = fields.some(({ path }) => path === 'mount.kind');
+  const told = fields.filter(
+    ({ path }) =>
+      !PLACES.has(path) && !HOLDING.has(path) && !(isOther && path.startsWith('mount.')),
+  );
+  const words = told.map((difference) => differenceWords(difference, unit, nameOf));
   return [...new Set(words)];
 }
 
 /** `stature 1750 mm → 1820 mm`. */
-export function differenceWords({ path, before, after }: Difference, unit: LengthUnit): string {
+export function differenceWords(
+  { path, before, after }: Difference,
+  unit: LengthUnit,
+  nameOf: (id: string) => string = plainName,
+): string {
   const [top = path] = path.split('.');
   if (top === 'hears') return 'what it must hear';
   const known = fieldNames[path];
@@ -74,6 +107,8 @@ export function differenceWords({ path, before, after }: Difference, unit: Lengt
   const [name, kind] = known;
   const show = (value: Difference['before']): string => {
     if (value === undefined || value === null) return kind === 'mm' ? 'free' : 'none';
+    if (path in choices) return choices[path]?.[String(value)] ?? plainName(String(value));
+    if (path === 'micClass' || path === 'support.by') return inSentence(nameOf(String(value)));
     if (typeof value !== 'number') return plainName(String(value));
     if (kind === 'mm') return showLength(value, unit);
     return kind === 'deg' ? `${value}°` : String(value);
@@ -94,10 +129,14 @@ const atLeast = (length: number, unit: LengthUnit): string =>
 /** Everything that changed, a line each: `Snare mic: moved 32 mm, turned 4°`. The player first, then mics, then pieces. */
 export function kitChangeLines(
   { player, mics, pieces }: KitChanges,
-  { units }: Pick<Layout, 'units'>,
+  layout: Pick<Layout, 'units' | 'pieces' | 'ownClasses'>,
 ): readonly string[] {
+  const nameOf = (id: string): string =>
+    [...layout.pieces, ...pieces].find((piece) => piece.id === id)?.name ??
+    findMicClass(layout, id)?.name ??
+    plainName(id);
   const line = (thing: ThingChange): string =>
-    `${capitalised(thing.name)}: ${thingChangeWords(thing, units)}`;
-  const of = listed(player.map((difference) => differenceWords(difference, units)));
+    `${capitalised(thing.name)}: ${thingChangeWords(thing, layout.units, nameOf)}`;
+  const of = listed(player.map((difference) => differenceWords(difference, layout.units)));
   return [...(player.length > 0 ? [`Player: ${of}`] : []), ...mics.map(line), ...pieces.map(line)];
 }

@@ -6,7 +6,7 @@ import type { LeftMic } from '../../session/clearing.ts';
 import { showLength } from '../../units/lengthText.ts';
 import { choiceOf, mountChoices } from '../mics/mountChoices.ts';
 import { choiceWords } from './kindWords.ts';
-import { listed } from './nameOf.ts';
+import { inSentence, listed } from './nameOf.ts';
 import { clearanceNumber, verdictWord } from './verdictWords.ts';
 
 /** `Struck, −12 mm`: the verdict with its number. */
@@ -68,6 +68,5 @@ function smallerClasses(layout: Layout, mic: Mic): readonly string[] {
     .map(({ name }) => name);
 }
 
-const lowered = (name: string): string => `${name.charAt(0).toLowerCase()}${name.slice(1)}`;
 const orWords = (names: readonly string[]): string =>
-  listed(names.map(lowered)).replace(/ and ([^,]*)$/, ' or $1');
+  listed(names.map(inSentence)).replace(/ and ([^,]*)$/, ' or $1');

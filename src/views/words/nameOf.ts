@@ -25,5 +25,9 @@ export function listed(names: readonly string[]): string {
 export const counted = (count: number, one: string, many = `${one}s`): string =>
   `${count} ${count === 1 ? one : many}`;
 
+/** A name in the middle of a sentence: `snare`; a short name such as `T1` stays as it is. */
+export const inSentence = (name: string): string =>
+  /^\p{Lu}[\p{Ll}-]/u.test(name) ? `${name.charAt(0).toLowerCase()}${name.slice(1)}` : name;
+
 /** The first letter as a capital, the rest as it is. */
 export const capitalised = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,10 +1,16 @@
 import { expect, test } from 'vitest';
-import type { ThingChange } from '../../../src/report/compareKits.ts';
+import type { MountChoice } from '../../../src/layout/catalogue/micClasses.ts';
+import { remount } from '../../../src/layout/edit/remount.ts';
+import { deletePiece } from '../../../src/layout/edit/removePiece.ts';
+import type { Layout } from '../../../src/layout/layout.ts';
+import { compareKits, placedKit, type ThingChange } from '../../../src/report/compareKits.ts';
+import { buildRig } from '../../../src/rig/buildRig.ts';
 import {
   differenceWords,
   kitChangeLines,
   thingChangeWords,
 } from '../../../src/views/words/changeWords.ts';
+import { sample } from './sampleLayout.ts';
 
 const change = (part: Partial<ThingChange>): ThingChange => ({
   id: 'mic-snare',
@@ -16,6 +22,16 @@ const change = (part: Partial<ThingChange>): ThingChange => ({
   fields: [{ path: 'mount.tip.x', before: 1, after: 2 }],
   ...part,
 });
+
+const linesOf = (before: Layout, after: Layout): readonly string[] =>
+  kitChangeLines(compareKits(placedKit(before), placedKit(after)), after);
+
+/** The layout with a mic on another mount, about where it was. */
+function onMount(layout: Layout, id: string, choice: MountChoice): Layout {
+  const placed = buildRig(layout).mics.find(({ mic }) => mic.id === id);
+  if (placed === undefined) throw new Error(`${id} is placed`);
+  return remount(layout, id, choice, placed);
+}
 
 test('how far, by how much, and what else of a thing is not as it was', () => {
   expect(thingChangeWords(change({ moved: 32.4, turned: 4.04 }), 'mm')).toBe(
@@ -43,7 +59,34 @@ test('fields of the player by name, and a line for each thing', () => {
         mics: [change({ moved: 5 })],
         pieces: [change({ id: 'snare', name: 'snare', change: 'new' })],
       },
-      { units: 'mm' },
+      { units: 'mm', pieces: [], ownClasses: [] },
     ),
   ).toEqual(['Player: stature 1750 mm → 1820 mm', 'Snare mic: moved 5 mm', 'Snare: is new']);
+});
+
+test('what a mic is held by is told in the words of the trade, not of the file', () => {
+  const layout = sample;
+  const mic = layout.mics.find(({ mount }) => mount.kind === 'clip');
+  if (mic === undefined) throw new Error('the sample has a clip');
+  const onStand = onMount(layout, mic.id, 'tripodTall');
+  const lines = linesOf(layout, onStand);
+  expect(lines).toHaveLength(1);
+  expect(lines[0]).toMatch(
+    /^\w+.*: moved from a (rubber|metal) rim clip on the [a-z0-9 ]+ to a tall tripod boom(, by \d+ mm)?(, turned [\d.]+°)?$/,
+  );
+  const lower = linesOf(onStand, onMount(onStand, mic.id, 'tripodMedium'));
+  expect(lower[0]).toContain('from a tall tripod boom to a medium tripod boom');
+  const gone = linesOf(layout, deletePiece(layout, 'snare'));
+  expect(gone.join('\n')).toContain('is gone');
+});
+
+test('no line of a change has a name of the file in it', () => {
+  const names = /[a-z][A-Z]|undefined|\bnone\b.*→|tripod[A-Z]/;
+  for (const from of sample.mics) {
+    for (const choice of ['clip', 'tripodLow', 'roundBoom', 'plateOnDeck'] as const) {
+      for (const line of linesOf(sample, onMount(sample, from.id, choice))) {
+        expect(line).not.toMatch(names);
+      }
+    }
+  }
 });

@@ -1,0 +1,78 @@
+import { type ReactNode, useId, useState } from 'react';
+import { FieldProblem } from '../fields/FieldProblem.tsx';
+import { tooLong } from '../fields/TextField.tsx';
+import { Dialog } from './Dialog.tsx';
+
+/** As long as a name may be, of a layout as of a point of its history. */
+const MOST = 80;
+
+interface NameDialogProps {
+  readonly title: string;
+  readonly name: string;
+  /** Of the button that takes the name over. */
+  readonly take: string;
+  /** Is no name an answer too? */
+  readonly mayBeEmpty?: boolean;
+  readonly placeholder?: string;
+  /** What stands below the field. */
+  readonly children?: ReactNode;
+  readonly onName: (name: string) => void;
+  readonly onClose: () => void;
+}
+
+/** Asks for a name; nothing of one that is too long is cut off. */
+export function NameDialog({ title, name, take, onName, onClose, ...props }: NameDialogProps) {
+  const { mayBeEmpty = false, placeholder, children } = props;
+  const id = useId();
+  const [text, setText] = useState(name);
+  const [problem, setProblem] = useState('');
+  const wanted = text.trim();
+  const problemOf = (name: string): string =>
+    name.length > MOST
+      ? tooLong(name, MOST)
+      : name === '' && !mayBeEmpty
+        ? `A name is needed: 1 to ${MOST} characters.`
+        : '';
+  return (
+    <Dialog title={title} onClose={onClose}>
+      <form
+        onSubmit={(event) => {
+          event.preventDefault();
+          const found = problemOf(wanted);
+          setProblem(found);
+          if (found === '') onName(wanted);
+        }}
+      >
+        <div className="field">
+          <label className="field-label" htmlFor={id}>
+            Name
+          </label>
+          <input
+            id={id}
+            className="text-input"
+            value={text}
+            placeholder={placeholder}
+            onFocus={(event) => event.target.select()}
+            onChange={(event) => {
+              setText(event.target.value);
+              const name = event.target.value.trim();
+              setProblem(name.length > MOST ? problemOf(name) : '');
+            }}
+            aria-invalid={problem !== '' || undefined}
+            aria-describedby={problem ? `${id}-problem` : undefined}
+          />
+          <FieldProblem id={`${id}-problem`} text={problem} />
+          {children}
+        </div>
+        <div className="dialog-foot">
+          <button type="button" onClick={onClose}>
+            Cancel
+          </button>
+          <button type="submit" className="primary">
+            {take}
+          </button>
+        </div>
+      </form>
+    </Dialog>
+  );
+}
