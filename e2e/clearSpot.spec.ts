@@ -86,6 +86,8 @@ test('everything in the way is cleared in one step, with what moved and what is 
   const offer = page.getByRole('region', { name: 'Clear everything' });
   await expect(offer).toContainText('2 mics would move', { timeout: 80_000 });
   await expect(offer.getByRole('listitem').first()).toContainText(/Floor tom 1.*→ Clear/);
+  await expect(page.getByText('If you take them all', { exact: true })).toBeVisible();
+  await expect(page.getByText('If you take it', { exact: true })).toHaveCount(0);
   await offer.getByRole('button', { name: 'Take them all' }).click();
   await expect(tally(page)).toContainText('Clear8');
   await expect(undo(page)).toHaveAccessibleName('Undo: Clear everything');

@@ -1,4 +1,4 @@
-import { writeFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { chromium, type Page } from '@playwright/test';
 import encodeQR from 'qr';
 import { filmOf, readElsewhere, screensOfCodes } from './support/codes.ts';
@@ -158,7 +158,37 @@ test('a file that the system opens with the app is taken in and shown, a bad one
 test('the manifest offers the app for layout files', async ({ page }) => {
   const answer = await page.request.get('/manifest.webmanifest');
   const { file_handlers: handlers } = await answer.json();
-  expect(handlers).toEqual([{ action: '/', accept: { 'application/json': ['.json'] } }]);
+  const accept = { 'application/json': ['.json'], 'application/octet-stream': ['.layouts'] };
+  expect(handlers).toEqual([{ action: '/', accept }]);
+});
+
+test('a library dropped over an open layout is taken in there, and what is open stays open', async ({
+  page,
+}) => {
+  await startLayout(page);
+  await renameAndSave(page, name);
+  await closeLayout(page);
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Export the whole library' }).click(),
+  ]);
+  const bytes = [...readFileSync(await download.path())];
+  await listed(page).first().click();
+  await expect(nameOf(page)).toContainText(name);
+  await page.evaluate((content) => {
+    const dataTransfer = new DataTransfer();
+    dataTransfer.items.add(new File([new Uint8Array(content)], 'all.layouts'));
+    const plan = document.querySelector('.workspace');
+    for (const type of ['dragover', 'drop']) {
+      const init = { dataTransfer, bubbles: true, cancelable: true };
+      plan?.dispatchEvent(new DragEvent(type, init));
+    }
+  }, bytes);
+  const report = page.getByRole('dialog', { name: 'A library was taken in' });
+  await expect(report).toContainText('1 layout the same as here already.');
+  await report.getByRole('button', { name: 'Close' }).last().click();
+  await expect(report).toBeHidden();
+  await expect(nameOf(page)).toContainText(name);
 });
 
 test('a file dropped over an open layout is taken in and shown', async ({ page }) => {

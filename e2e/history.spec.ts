@@ -35,6 +35,8 @@ test('an earlier point is looked at, compared in mm, and brought back as a new o
   await expect(page).toHaveURL(/\/history$/);
   await expect(points(page)).toHaveCount(3);
   await expect(points(page).first()).toContainText('As it is now');
+  await expect(points(page).first()).toContainText('Snare moved');
+  await expect(points(page).nth(1)).toContainText('Snare moved');
   await points(page).nth(1).click();
   await expect(page.getByRole('heading', { name: /^As it was/ })).toBeVisible();
   const changes = page.locator('.history-changes');
@@ -116,3 +118,23 @@ async function expectInside(page: Page, what: string, holder: string): Promise<v
   expect(inner.x).toBeGreaterThanOrEqual(outer.x);
   expect(inner.x + inner.width).toBeLessThanOrEqual(outer.x + outer.width + 0.5);
 }
+
+test('the picture of the point that was tapped stays in view, however far down the list @portrait', async ({
+  page,
+}) => {
+  await startLayout(page);
+  const field = await snareHeight(page);
+  for (let height = 700; height < 716; height += 1) {
+    await field.fill(String(height));
+    await field.press('Enter');
+    await expect(savedSign(page)).toHaveText(/^Saved \d/);
+  }
+  await openHistory(page);
+  await expect(points(page)).toHaveCount(17);
+  await points(page).last().scrollIntoViewIfNeeded();
+  await points(page).last().tap();
+  await expect(page.getByRole('heading', { name: /^As it was/ })).toBeAttached();
+  await points(page).last().scrollIntoViewIfNeeded();
+  await expect(points(page).last()).toBeInViewport();
+  await expect(page.locator('.history-plan')).toBeInViewport({ ratio: 0.9 });
+});

@@ -1,6 +1,13 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
-import { closeLayout, downloaded, importText, listed, startLayout } from './support/layouts.ts';
+import {
+  closeLayout,
+  downloaded,
+  importText,
+  listed,
+  savedSign,
+  startLayout,
+} from './support/layouts.ts';
 import { Fingers } from './support/plan.ts';
 import { expect, test } from './support/test.ts';
 
@@ -222,6 +229,12 @@ test('what went out is out, then still out, and missing once the strike is over'
   await expect(page.getByText(/^Still out: \d+ things/)).toBeVisible();
   await expect(page.getByText(/\d missing/)).toHaveCount(0);
   await page.getByRole('button', { name: 'Strike is over' }).click();
+  await expect(page.getByText(/^Missing: \d+ things/)).toBeVisible();
+  // Said once, it stays said: on another page, and after a new start.
+  await page.getByRole('tab', { name: 'Kit' }).click();
+  await expect(savedSign(page)).toHaveText(/^Saved \d/);
+  await page.reload();
+  await openPatch(page, 'Pull');
   await expect(page.getByText(/^Missing: \d+ things/)).toBeVisible();
   await page.getByRole('button', { name: 'Strike is over' }).click();
   const count = await ins.count();

@@ -162,3 +162,13 @@ test('a mic that would be struck is named before anyone agrees, and looking at i
   await press(page, 'All fine');
   await expect(page.getByRole('button', { name: 'I agree' })).toBeVisible();
 });
+
+test('an asking that was begun goes on after a reload, with what was said', async ({ page }) => {
+  await startLayout(page);
+  await state(page).click();
+  await press(page, 'One by one');
+  await press(page, 'Fine');
+  await expect(page.getByText(/^Mic 2 of/)).toBeVisible();
+  await page.reload();
+  await expect(page.getByText(/^Mic 2 of/)).toBeVisible();
+});

@@ -96,6 +96,12 @@ export function libraryActions(around: LibrarySurroundings): LibraryActions {
         choice === 'take-theirs' ? workbench.takeTheirs() : workbench.keepMineAsCopy(),
       ),
     askToKeep: () => around.askToKeep(),
+    saveNow: () =>
+      inTurn(async () => {
+        if (!(await around.autosave.flush())) {
+          throw new Error('the layout could not be saved. Export it, then try again.');
+        }
+      }),
     applyUpdate: () =>
       inTurn(async () => {
         const update = around.update();

@@ -41,16 +41,14 @@ export function takeDroppedFiles(target: Window, take: (file: File) => Promise<v
 }
 
 /**
- * Takes a layout file in and opens it. What is wrong with it is said as trouble; nothing that is stored changes then.
+ * Takes a layout file in and opens it, or a whole library, over which what is open stays open. What is wrong with a file is said as
+ * trouble; nothing that is stored changes then.
  */
 export async function openFile(
-  actions: Pick<LibraryActions, 'importFile' | 'isLibrary' | 'open'>,
+  actions: Pick<LibraryActions, 'importFile' | 'importLibrary' | 'isLibrary' | 'open'>,
   file: File,
 ): Promise<void> {
-  if (await actions.isLibrary(file)) {
-    const where = 'It holds a whole library. Go to the list of layouts and import it there.';
-    return sayTrouble(`“${file.name}” was not opened`, new Error(where));
-  }
+  if (await actions.isLibrary(file)) return actions.importLibrary(file);
   const outcome = await actions.importFile(file);
   if (outcome.ok) return actions.open(outcome.id);
   const faults = outcome.problems.map(({ path, message }) =>

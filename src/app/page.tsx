@@ -19,6 +19,7 @@ import { handOverIn } from './handOverIn.ts';
 import { tasksInTurn } from './inTurn.ts';
 import { keepAddress } from './keepAddress.ts';
 import { askOnceWhenThereIsSomething, askToKeep, lookWhetherKept } from './keeping.ts';
+import { keepSigning } from './keepSigning.ts';
 import { leaveNotes } from './leaveNotes.ts';
 import { libraryActions } from './libraryActions.ts';
 import { openFile, takeDroppedFiles, takeOpenedFiles } from './openedFiles.ts';
@@ -41,6 +42,7 @@ listenForTrouble(window);
 listenForSteps(window);
 watchPointer(window, document.documentElement);
 keepPreferences(() => localStorage);
+keepSigning(() => localStorage);
 watchForLoss(
   () => localStorage,
   (before) =>

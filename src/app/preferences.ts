@@ -1,3 +1,4 @@
+import { type Id, idField } from '../layout/fields.ts';
 import {
   type Drawing,
   initialState,
@@ -47,8 +48,12 @@ export function readPreferences(text: string): Preferences {
     showFloor: one('showFloor', flags, standard.showFloor),
     drawing: one('drawing', drawings, standard.drawing),
     sound: soundPreferencesIn(Reflect.get(kept, 'sound')),
+    strikesOver: idsIn(Reflect.get(kept, 'strikesOver')),
   };
 }
+
+const idsIn = (value: unknown): readonly Id[] =>
+  Array.isArray(value) ? value.filter((id) => idField.safeParse(id).success) : [];
 
 function parsed(text: string): object {
   try {

@@ -43,11 +43,16 @@ export function wholeLibraryActions(around: WholeLibrarySurroundings): WholeLibr
       }),
     exportLibrary: () => inTurn(async () => around.handOut(await libraryFile(full, Date.now()))),
     isLibrary: isLibraryFile,
-    importLibrary: (file, tell) =>
+    importLibrary: (file) =>
       inTurn(async () => {
-        const read = await takeInLibrary(full, file, tell);
+        const tell = (read: number, promised: number) =>
+          session.setState({ taking: { read, promised } });
+        const taken = takeInLibrary(full, file, tell);
+        const read = await taken.finally(() => session.setState({ taking: null }));
+        // What is open may have gone on in the file.
+        await workbench.lookForOthersChange();
         await workbench.refresh();
-        return summary(read);
+        session.setState({ taken: { ...summary(read), file: file.name } });
       }),
   };
 }

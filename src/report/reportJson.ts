@@ -8,8 +8,11 @@ import type { FindingCode, Report, RunRow, Severity } from './report.ts';
 import { type SignOffJson, signOffJson } from './signOffJson.ts';
 import { type SoundJson, soundJson } from './soundJson.ts';
 
-/** The version of the report document that this program writes; raised when a reader of the last one would go wrong. */
-const REPORT_VERSION = 1;
+/**
+ * The version of the report document that this program writes; raised when a reader of the last one would go wrong.
+ * 2: `signOff.state` can be `reworked`, which version 1 told as `withheld`: a reader that knows the states of 1 would not know it.
+ */
+const REPORT_VERSION = 2;
 
 /** A point of the kit frame, mm: x to the player's right, y to the audience, z up from the deck. */
 export interface PointJson {
@@ -19,8 +22,8 @@ export interface PointJson {
 }
 
 /**
- * The whole report of one layout as plain JSON, for other programs. Lengths are mm, rounded to 0.001. Fields are only added
- * within a version.
+ * The whole report of one layout as plain JSON, for other programs. Lengths are mm, rounded to 0.001. Within a version fields and codes of
+ * findings are only added; a value that is new where the values are a closed list, as a verdict or a sign-off's state, raises it.
  */
 export interface ReportJson {
   readonly format: 'strokespace-report';

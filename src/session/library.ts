@@ -53,6 +53,9 @@ export interface LibraryImport {
   readonly damagedPoints: number;
 }
 
+/** What became of a library, with the name of its file. */
+export type TakenLibrary = LibraryImport & { readonly file: string };
+
 /** Whether the open layout is on the disk. `kept`: the browser promised not to clear it by itself. */
 export type SaveState =
   | { readonly kind: 'saved'; readonly at: number }
@@ -156,11 +159,13 @@ export interface LibraryActions {
   exportLibrary(): Promise<void>;
   /** Whether a file is a whole library and not one layout. */
   isLibrary(file: File): Promise<boolean>;
-  /** Takes a whole library in; nothing that is here is changed. `tell` hears how many layouts were read, and of how many. */
-  importLibrary(file: File, tell: (read: number, promised: number) => void): Promise<LibraryImport>;
+  /** Takes a whole library in; nothing that is here is changed. How far it is and what became of it stand in the session. */
+  importLibrary(file: File): Promise<void>;
   readonly history: HistoryActions;
   /** Asks the browser to keep the data; its answer. */
   askToKeep(): Promise<boolean>;
+  /** Saves what is open now. Rejects when it can't be stored. */
+  saveNow(): Promise<void>;
   /** Saves, then lets the waiting new version take over. */
   applyUpdate(): Promise<void>;
 }

@@ -1,5 +1,6 @@
 import { useStore } from 'zustand';
 import { createStore } from 'zustand/vanilla';
+import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
 import { createAnalyst } from '../report/analyse.ts';
 import type { FloorReport } from '../report/floor.ts';
@@ -7,7 +8,7 @@ import type { Report } from '../report/report.ts';
 import type { RingOfMic } from '../report/ring.ts';
 import type { ForbiddenZone } from '../report/zone.ts';
 import { emptyHistory, type History, recorded, redone, undone } from './history.ts';
-import type { CopyState, LibraryRow, Restored, SaveState } from './library.ts';
+import type { CopyState, LibraryRow, Restored, SaveState, TakenLibrary } from './library.ts';
 import type { PageName } from './pages.ts';
 import { type PatchView, type PlanMarks, usualPatchView } from './patchView.ts';
 import { isThere, type Selection } from './selection.ts';
@@ -30,6 +31,8 @@ export interface Preferences {
   readonly showFloor: boolean;
   readonly drawing: Drawing;
   readonly sound: SoundPreferences;
+  /** Layouts whose strike was said to be over on this device, the last one first. */
+  readonly strikesOver: readonly Id[];
 }
 
 /** The layout that is open, with all that was computed from it. */
@@ -83,6 +86,10 @@ export interface SessionState {
   readonly copy: CopyState;
   /** What came back from the second copy at this start; null when nothing had to, and once it was read. */
   readonly restored: Restored | null;
+  /** How far the library is that is being taken in, in layouts; null while none is. */
+  readonly taking: { readonly read: number; readonly promised: number } | null;
+  /** What became of the library file that was taken in last, until it was read. */
+  readonly taken: TakenLibrary | null;
 }
 
 export const initialState: SessionState = {
@@ -106,6 +113,7 @@ export const initialState: SessionState = {
     showFloor: false,
     drawing: 'plan',
     sound: usualSoundPreferences,
+    strikesOver: [],
   },
   library: null,
   saving: null,
@@ -113,6 +121,8 @@ export const initialState: SessionState = {
   updateWaiting: false,
   copy: { kind: 'checking' },
   restored: null,
+  taking: null,
+  taken: null,
 };
 
 /** The one store of the page: what is open, selected and undoable now. */

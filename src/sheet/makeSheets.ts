@@ -1,6 +1,7 @@
 import type { Layout } from '../layout/layout.ts';
 import type { Report } from '../report/report.ts';
 import type { SeenFrom } from '../rig/standpoint.ts';
+import type { Mm } from '../units/quantity.ts';
 import type { Mark, Page } from './mark.ts';
 import { elevationBody } from './pages/elevationPage.ts';
 import { placementBody, type SheetSource } from './pages/placementPage.ts';
@@ -48,6 +49,9 @@ export const makeSheets = (
   choice: SheetChoice,
 ): readonly Sheet[] => SHEETS.map((name) => makeSheet(name, from, choice));
 
+/** Letters of what is read on a dark stage, paper in hand: more than 8 points. What finds no room goes on, on the next page. */
+const READ_ON_STAGE: Mm = 2.9;
+
 function bodiesOf(name: SheetName, source: SheetSource, room: Room): readonly (readonly Mark[])[] {
   const { words } = source;
   switch (name) {
@@ -69,6 +73,7 @@ function bodiesOf(name: SheetName, source: SheetSource, room: Room): readonly (r
           { kind: 'table', table: words.setUp },
         ],
         room,
+        READ_ON_STAGE,
       );
   }
 }

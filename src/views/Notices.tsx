@@ -3,6 +3,7 @@ import { useSession } from '../session/session.ts';
 import { Conflict } from './notices/Conflict.tsx';
 import { RestoredNotice } from './notices/RestoredNotice.tsx';
 import { SaveRefused } from './notices/SaveRefused.tsx';
+import { TakenLibrary } from './notices/TakenLibrary.tsx';
 import { UpdateWaiting } from './notices/UpdateWaiting.tsx';
 import { Notice } from './parts/Notice.tsx';
 
@@ -16,6 +17,7 @@ export function Notices({ actions }: { readonly actions: LibraryActions }) {
       {saving?.kind === 'conflict' && <Conflict actions={actions} />}
       {saving?.kind === 'failed' && <SaveRefused refused={saving} actions={actions} />}
       <RestoredNotice />
+      <TakenLibrary actions={actions} />
       {updateWaiting && <UpdateWaiting actions={actions} />}
       {!(window.isSecureContext || saysInsecure) && (
         <Notice tone="news" title="Only with the network for now">

@@ -6,32 +6,21 @@ import { movePiece } from '../../src/layout/edit/pieces.ts';
 import { moveBox, setBox, setCabling } from '../../src/layout/edit/stage.ts';
 import { boxSearch } from '../../src/session/boxSearch.ts';
 import { edit, initialState, openLayout, session, undo } from '../../src/session/session.ts';
+import { standInComputers } from './computers.ts';
 
 const current = () => boxSearch.getState().current;
 const spots = { along: [], byCable: [], byLongest: [] };
 
 /** A keeper with computers that answer when they are told to. */
 function keeping() {
-  const computers: { questions: BoxQuestion[]; ended: boolean }[] = [];
-  let answer: (given: BoxAnswer) => void = () => {};
-  const keeper = new BoxSpotKeeper((hear) => {
-    const computer = { questions: [] as BoxQuestion[], ended: false };
-    computers.push(computer);
-    answer = hear;
-    return {
-      ask: (question) => computer.questions.push(question),
-      end: () => {
-        computer.ended = true;
-      },
-    };
-  });
-  const token = () => computers.at(-1)?.questions.at(-1)?.token ?? 0;
+  const { start, ...stage } = standInComputers<BoxQuestion, BoxAnswer>();
+  const keeper = new BoxSpotKeeper(start);
+  const token = () => stage.asked()?.token ?? 0;
   return {
+    ...stage,
     keeper,
-    computers,
     token,
-    answer: (given: BoxAnswer) => answer(given),
-    found: () => answer({ token: token(), kind: 'found', spots }),
+    found: () => stage.answer({ token: token(), kind: 'found', spots }),
   };
 }
 

@@ -17,6 +17,7 @@ import {
   takeOffer,
   undo,
 } from '../../src/session/session.ts';
+import { standInComputers } from './computers.ts';
 
 const RACK = 'mic-rack-1';
 const current = () => clearing.getState().current;
@@ -34,29 +35,15 @@ const turned = (angle: number) => (from: Layout) => changeClip(from, RACK, { ang
 
 /** A keeper with computers that answer when they are told to. */
 function keeping() {
-  const computers: { questions: ClearQuestion[]; ended: boolean }[] = [];
-  let answer: (given: ClearAnswer) => void = () => {};
-  const keeper = new ClearSpotKeeper((hear) => {
-    const computer = { questions: [] as ClearQuestion[], ended: false };
-    computers.push(computer);
-    answer = hear;
-    return {
-      ask: (question) => computer.questions.push(question),
-      end: () => {
-        computer.ended = true;
-      },
-    };
-  });
-  const asked = () => computers.at(-1)?.questions.at(-1);
+  const { start, ...stage } = standInComputers<ClearQuestion, ClearAnswer>();
+  const keeper = new ClearSpotKeeper(start);
   return {
+    ...stage,
     keeper,
-    computers,
-    asked,
     find: () => keeper.find({ mics: [RACK], whole: false, label: 'Clear spot of Rack 1' }),
-    answer: (given: ClearAnswer) => answer(given),
     found: (angle: number, proven = true) =>
-      answer({
-        token: asked()?.token ?? 0,
+      stage.answer({
+        token: stage.asked()?.token ?? 0,
         kind: 'found',
         moved: [{ mic: RACK, mount: { ...clipOf(layout()), angle }, proven }],
         left: [],

@@ -16,6 +16,13 @@ describe('readPreferences', () => {
     expect(readPreferences(text)).toEqual({ ...standard, theme: 'light', showRuns: false });
   });
 
+  it('takes only ids of layouts whose strike is over', () => {
+    const strikesOver = ['town-hall', 7, 'Not An Id', null];
+    const kept = readPreferences(JSON.stringify({ strikesOver })).strikesOver;
+    expect(kept).toEqual(['town-hall']);
+    expect(readPreferences('{"strikesOver":"town-hall"}').strikesOver).toEqual([]);
+  });
+
   it('is the standard for any other text', () => {
     for (const text of ['', 'null', '[]', '{"__proto__":{"theme":"light"}}', 'not JSON']) {
       expect(readPreferences(text)).toEqual(standard);

@@ -1,5 +1,32 @@
+import fc from 'fast-check';
 import type { Cylinder, PiercedDisc, Tube } from '../../src/geometry/cylinder.ts';
-import { type Vec3, vec } from '../../src/geometry/vector.ts';
+import { length, unit, type Vec3, vec } from '../../src/geometry/vector.ts';
+
+export const UP = vec(0, 0, 1);
+
+/** To a tenth of a millimetre: a general library stumbles over numbers next to 0. */
+export const tenths = (min: number, max: number): fc.Arbitrary<number> =>
+  fc.integer({ min: 10 * min, max: 10 * max }).map((count) => count / 10);
+
+/** A point in a cube of twice `most` about the origin. */
+export const pointWithin = (most: number): fc.Arbitrary<Vec3> =>
+  fc
+    .tuple(tenths(-most, most), tenths(-most, most), tenths(-most, most))
+    .map((p): Vec3 => vec(...p));
+
+/** Any direction. */
+export const direction: fc.Arbitrary<Vec3> = pointWithin(1)
+  .filter((p) => length(p) > 0.1)
+  .map((p) => unit(p, UP));
+
+/** From cymbals to kicks. */
+export const cylinderAlong = (axis: fc.Arbitrary<Vec3>): fc.Arbitrary<Cylinder> =>
+  fc.record({
+    centre: pointWithin(200),
+    axis,
+    radius: tenths(30, 300),
+    halfHeight: fc.oneof(fc.constant(3), tenths(3, 250)),
+  });
 
 /**
  * Distances of single points, for checking by dense samples: independent of the product's code, each written from its

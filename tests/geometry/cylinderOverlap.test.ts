@@ -3,43 +3,21 @@ import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Cylinder } from '../../src/geometry/cylinder.ts';
 import { cylinderOverlap, OVERLAP_TOLERANCE } from '../../src/geometry/cylinderOverlap.ts';
+import { add, along, cross, dot, scale, type Vec3, vec } from '../../src/geometry/vector.ts';
 import {
-  add,
-  along,
-  cross,
-  dot,
-  length,
-  scale,
-  unit,
-  type Vec3,
-  vec,
-} from '../../src/geometry/vector.ts';
-import { outsideCylinder } from './axialSolids.ts';
+  cylinderAlong,
+  direction,
+  outsideCylinder,
+  pointWithin,
+  tenths,
+  UP,
+} from './axialSolids.ts';
 
-const UP = vec(0, 0, 1);
-/** To a tenth of a millimetre: the library below stumbles over numbers next to 0. */
-const number = (min: number, max: number) =>
-  fc.integer({ min: 10 * min, max: 10 * max }).map((tenths) => tenths / 10);
-const point = (most: number) =>
-  fc
-    .tuple(number(-most, most), number(-most, most), number(-most, most))
-    .map((p): Vec3 => vec(...p));
-const direction = point(1)
-  .filter((p) => length(p) > 0.1)
-  .map((p) => unit(p, UP));
-/** From cymbals to kicks. */
-const cylinder = (axis: fc.Arbitrary<Vec3>): fc.Arbitrary<Cylinder> =>
-  fc.record({
-    centre: point(200),
-    axis,
-    radius: number(30, 300),
-    halfHeight: fc.oneof(fc.constant(3), number(3, 250)),
-  });
 /** Also upright ones: their faces lie along each other. */
 const pair = fc.oneof(
-  fc.tuple(cylinder(direction), cylinder(direction)),
-  fc.tuple(cylinder(fc.constant(UP)), cylinder(direction)),
-  fc.tuple(cylinder(fc.constant(UP)), cylinder(fc.constant(UP))),
+  fc.tuple(cylinderAlong(direction), cylinderAlong(direction)),
+  fc.tuple(cylinderAlong(fc.constant(UP)), cylinderAlong(direction)),
+  fc.tuple(cylinderAlong(fc.constant(UP)), cylinderAlong(fc.constant(UP))),
 );
 
 const turned = (p: Vec3, axis: Vec3, angle: number): Vec3 =>
@@ -89,7 +67,7 @@ describe('cylinderOverlap', () => {
 
   it('is the same the other way round, moved and turned together, and in the mirror', () => {
     fc.assert(
-      fc.property(pair, point(500), direction, number(0, 6), ([p, q], shift, axis, angle) => {
+      fc.property(pair, pointWithin(500), direction, tenths(0, 6), ([p, q], shift, axis, angle) => {
         const ours = depth(p, q);
         const move = (c: Cylinder): Cylinder => ({
           ...c,

@@ -10,30 +10,22 @@ import {
   type LiftedCylinder,
   liftedOverlap,
 } from '../../src/geometry/liftedCylinder.ts';
-import { along, length, unit, type Vec3, vec } from '../../src/geometry/vector.ts';
-import { outsideCylinder } from './axialSolids.ts';
+import { along, vec } from '../../src/geometry/vector.ts';
+import {
+  cylinderAlong,
+  direction,
+  outsideCylinder,
+  pointWithin,
+  tenths,
+  UP,
+} from './axialSolids.ts';
 
-const UP = vec(0, 0, 1);
-const number = (min: number, max: number) =>
-  fc.integer({ min: 10 * min, max: 10 * max }).map((tenths) => tenths / 10);
-const point = (most: number) =>
-  fc
-    .tuple(number(-most, most), number(-most, most), number(-most, most))
-    .map((p): Vec3 => vec(...p));
-const leaning = point(1)
-  .filter((p) => length(p) > 0.1)
-  .map((p) => unit(p, UP));
-const cylinder: fc.Arbitrary<Cylinder> = fc.record({
-  centre: point(200),
-  axis: fc.oneof(fc.constant(UP), leaning),
-  radius: number(30, 250),
-  halfHeight: number(3, 200),
-});
-const lifted: fc.Arbitrary<LiftedCylinder> = fc.record({ cylinder, rise: number(0, 400) });
+const cylinder = cylinderAlong(fc.oneof(fc.constant(UP), direction));
+const lifted: fc.Arbitrary<LiftedCylinder> = fc.record({ cylinder, rise: tenths(0, 400) });
 const capsule: fc.Arbitrary<Capsule> = fc.record({
-  a: point(500),
-  b: point(500),
-  radius: number(3, 30),
+  a: pointWithin(500),
+  b: pointWithin(500),
+  radius: tenths(3, 30),
 });
 
 const STEPS = 400;

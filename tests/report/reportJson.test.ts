@@ -51,7 +51,7 @@ describe('reportJson', () => {
         ...nothing,
         clearances: verdicts.map((verdict) => ({ ...row, verdict })),
       });
-    expect(json()).toMatchObject({ format: 'strokespace-report', version: 1, verdict: 'clear' });
+    expect(json()).toMatchObject({ format: 'strokespace-report', version: 2, verdict: 'clear' });
     expect(json('clear', 'tight', 'clear').verdict).toBe('tight');
     expect(json('tight', 'struck', 'clear').verdict).toBe('struck');
   });

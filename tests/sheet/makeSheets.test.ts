@@ -4,6 +4,7 @@ import { STARTING_KITS } from '../../src/layout/catalogue/kits/startingKits.ts';
 import type { Layout } from '../../src/layout/layout.ts';
 import { readLayout } from '../../src/layout/read.ts';
 import type { Page, TextMark } from '../../src/sheet/mark.ts';
+import { bodyRoom } from '../../src/sheet/paper/frame.ts';
 import { PAPER_MARGIN, paperExtent } from '../../src/sheet/paper/paper.ts';
 import { overlaps } from '../../src/sheet/paper/placeLabels.ts';
 import { roomOf } from '../../src/sheet/paper/text.ts';
@@ -111,6 +112,33 @@ describe.each(STARTING_KITS.map(({ key }) => key))('the sheets of the starting k
       for (const mark of sheetMarks(layout).values()) expect(words).toContain(mark);
     }
   });
+});
+
+test('the set-up list is never set in less than 8 points, and goes on, on the next page', () => {
+  // A point is 25.4 / 72 mm.
+  const least = (8 * 25.4) / 72;
+  for (const paper of PAPERS) {
+    const setUp = sheetsOf(startingKit('large-kit'), paper).find(({ name }) => name === 'setUp');
+    const pages = setUp?.pages ?? [];
+    expect(pages.length).toBeGreaterThan(1);
+    const body = bodyRoom(paper);
+    const inTable = pages
+      .flatMap(texts)
+      .filter(({ at }) => at.y > body.y && at.y < body.y + body.height);
+    expect(inTable.length).toBeGreaterThan(50);
+    expect(Math.min(...inTable.map(({ size }) => size))).toBeGreaterThanOrEqual(least);
+  }
+});
+
+test('no sheet names another by a name that it does not have', () => {
+  const [paper] = PAPERS;
+  const titles = ['Placement', 'Elevations', 'Stands and mics', 'Clearances and sign-off'];
+  const layout = { ...startingKit('demo'), margin: 300 };
+  const all = paper ? sheetsOf(layout, paper).flatMap(({ pages }) => pages.flatMap(texts)) : [];
+  const sentences = all.map(({ text }) => text).join(' ');
+  const named = [...sentences.matchAll(/sheet “([^”]+)”/g)].map(([, title]) => title);
+  expect(named.length).toBeGreaterThan(0);
+  for (const title of named) expect(titles).toContain(title);
 });
 
 test('the same layout makes the same sheets', () => {

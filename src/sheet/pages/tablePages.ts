@@ -21,13 +21,20 @@ const AFTER: Mm = 2.5;
 /** A heading is not left alone at the foot of a page: this much must follow it. */
 const FOLLOWS: Mm = 12;
 
-/** Sets parts one below the other in the largest letters that take one page; where none do, in the smallest, onto as many as they take. */
-export function flowedBodies(parts: readonly Flowing[], body: Room): readonly (readonly Mark[])[] {
-  for (const size of TABLE_SIZES) {
+/**
+ * Sets parts one below the other in the largest letters that take one page; where none do, in the smallest, onto as many as they take. `least`:
+ * no letters smaller than these.
+ */
+export function flowedBodies(
+  parts: readonly Flowing[],
+  body: Room,
+  least: Mm = SMALLEST_TABLE,
+): readonly (readonly Mark[])[] {
+  for (const size of TABLE_SIZES.filter((each) => each >= least)) {
     const pages = flowedIn(parts, body, size);
     if (pages.length === 1) return pages;
   }
-  return flowedIn(parts, body, SMALLEST_TABLE);
+  return flowedIn(parts, body, least);
 }
 
 function flowedIn(parts: readonly Flowing[], body: Room, size: Mm): readonly (readonly Mark[])[] {

@@ -39,7 +39,6 @@ export function useHistory(): HistoryView {
   const [looked, setLooked] = useState<Looked | null>(null);
   const [against, setAgainst] = useState<Looked | null>(null);
   const [done, setDone] = useState('');
-  const hints = useHints(history);
   const refresh = useCallback(
     () => run('Reading the history', async () => setRows(await history.list())),
     [history, run],
@@ -65,7 +64,7 @@ export function useHistory(): HistoryView {
     looked,
     against,
     done,
-    hints,
+    hints: useHints(history),
     look: (row) => {
       setDone('');
       if (row.tip === 'holds') return leave();

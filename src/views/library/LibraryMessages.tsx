@@ -1,8 +1,6 @@
 import { useSession } from '../../session/session.ts';
 import { Notice } from '../parts/Notice.tsx';
-import { counted } from '../words/nameOf.ts';
 import { ImportProblems } from './ImportProblems.tsx';
-import { LibraryReport } from './LibraryReport.tsx';
 import type { Library } from './useLibrary.ts';
 
 /** What just happened to the list: a deletion that can be undone, an import, a refusal, a file that was not taken. */
@@ -26,18 +24,6 @@ export function LibraryMessages({ library }: { readonly library: Library }) {
       <DeletedNotice library={library} />
       <ArchivedNotice library={library} />
       <ImportedNotice library={library} />
-      {library.progress !== null && (
-        <Notice tone="news" title="Taking a library in">
-          {library.progress.read} of {counted(library.progress.promised, 'layout')}
-        </Notice>
-      )}
-      {library.report !== null && (
-        <LibraryReport
-          report={library.report}
-          onOpen={(id) => library.open({ id })}
-          onClose={library.forgetReport}
-        />
-      )}
       {refused !== null && (
         <ImportProblems
           file={refused.file}

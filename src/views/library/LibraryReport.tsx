@@ -1,10 +1,10 @@
 import type { Id } from '../../layout/fields.ts';
-import type { LibraryImport } from '../../session/library.ts';
+import type { TakenLibrary } from '../../session/library.ts';
 import { Dialog } from '../parts/Dialog.tsx';
 import { counted } from '../words/nameOf.ts';
 
 interface LibraryReportProps {
-  readonly report: { readonly file: string } & LibraryImport;
+  readonly report: TakenLibrary;
   readonly onOpen: (id: Id) => void;
   readonly onClose: () => void;
 }

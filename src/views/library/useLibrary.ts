@@ -4,7 +4,6 @@ import type { Layout } from '../../layout/layout.ts';
 import type {
   ImportOutcome,
   LibraryActions,
-  LibraryImport,
   LibraryMarks,
   LibraryRow,
 } from '../../session/library.ts';
@@ -22,10 +21,6 @@ export interface Library {
   readonly refused: RefusedFile | null;
   /** Id of the layout that was imported last. */
   readonly imported: Id | null;
-  /** What became of the library that was taken in last. */
-  readonly report: ({ readonly file: string } & LibraryImport) | null;
-  /** How far the library that is being taken in is. */
-  readonly progress: { readonly read: number; readonly promised: number } | null;
   start(layout: Layout): void;
   takeIn(file: File): void;
   open(row: Pick<LibraryRow, 'id'>): void;
@@ -34,7 +29,6 @@ export interface Library {
   exportFile(row: LibraryRow): void;
   mark(row: LibraryRow, marks: Partial<LibraryMarks>): void;
   exportLibrary(): void;
-  forgetReport(): void;
   remove(row: LibraryRow): void;
   restore(): void;
   forgetDeleted(): void;
@@ -49,31 +43,22 @@ export function useLibrary(actions: LibraryActions): Library {
   const [archived, setArchived] = useState<LibraryRow | null>(null);
   const [refused, setRefused] = useState<RefusedFile | null>(null);
   const [imported, setImported] = useState<Id | null>(null);
-  const [report, setReport] = useState<Library['report']>(null);
-  const [progress, setProgress] = useState<Library['progress']>(null);
   return {
     task,
     deleted,
     archived,
     refused,
     imported,
-    report,
-    progress,
     mark: (row, marks) =>
       task.run('Keeping this', async () => {
         await actions.mark(row.id, marks);
         if (marks.archived === true) setArchived(row);
       }),
     exportLibrary: () => task.run('Export', () => actions.exportLibrary()),
-    forgetReport: () => setReport(null),
     start: (layout) => task.run('Starting the layout', () => actions.create(layout)),
     takeIn: (file) =>
       task.run('Import', async () => {
-        if (await actions.isLibrary(file)) {
-          const tell = (read: number, promised: number) => setProgress({ read, promised });
-          const taken = actions.importLibrary(file, tell).finally(() => setProgress(null));
-          return setReport({ ...(await taken), file: file.name });
-        }
+        if (await actions.isLibrary(file)) return actions.importLibrary(file);
         const outcome = await actions.importFile(file);
         setImported(outcome.ok ? outcome.id : null);
         if (!outcome.ok) setRefused({ ...outcome, file: file.name });

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import type { Id } from '../../layout/fields.ts';
 import type { Layout } from '../../layout/layout.ts';
 import { pullWords } from '../../patch/csv/pullTable.ts';
 import {
@@ -12,6 +12,7 @@ import {
   tickAllOut,
 } from '../../patch/pull/ticks.ts';
 import type { PatchReport } from '../../report/patch.ts';
+import { prefer, session, useSession } from '../../session/session.ts';
 import { useOpen } from '../parts/useOpen.ts';
 import { counted, listed } from '../words/nameOf.ts';
 import { SpareFields } from './SpareFields.tsx';
@@ -24,9 +25,9 @@ const NAMED_AT_MOST = 6;
 export function PullListView({ patch }: { readonly patch: PatchReport }) {
   const { layout } = useOpen();
   const missing = stillMissing(patch.strike);
-  const [saidOver, setSaidOver] = useState(false);
+  const strikesOver = useSession((state) => state.preferences.strikesOver);
   const hasBegun = hasStrikeBegun(patch.strike);
-  const isOver = saidOver && hasBegun;
+  const isOver = hasBegun && strikesOver.includes(layout.id);
   const isOut = patch.strike.some(({ out }) => out > 0);
   return (
     <>
@@ -40,14 +41,20 @@ export function PullListView({ patch }: { readonly patch: PatchReport }) {
       <div className="buttons">
         <button
           type="button"
-          onClick={() => editPatch('Tick all out', (from) => tickAllOut(from, patch.pull))}
+          onClick={() => {
+            sayOver(false, layout.id);
+            editPatch('Tick all out', (from) => tickAllOut(from, patch.pull));
+          }}
         >
           All out
         </button>
         <button
           type="button"
           disabled={!isOut}
-          onClick={() => editPatch('Clear the ticks', clearTicks)}
+          onClick={() => {
+            sayOver(false, layout.id);
+            editPatch('Clear the ticks', clearTicks);
+          }}
         >
           Clear ticks
         </button>
@@ -55,7 +62,7 @@ export function PullListView({ patch }: { readonly patch: PatchReport }) {
           type="button"
           aria-pressed={isOver}
           disabled={!hasBegun}
-          onClick={() => setSaidOver(!isOver)}
+          onClick={() => sayOver(!isOver, layout.id)}
         >
           Strike is over
         </button>
@@ -76,6 +83,15 @@ export function PullListView({ patch }: { readonly patch: PatchReport }) {
       <SpareFields />
     </>
   );
+}
+
+/** So many layouts are remembered. */
+const STRIKES = 100;
+
+/** That a strike is over is said on this device, and stays said when the layout is left. */
+function sayOver(isOver: boolean, layout: Id): void {
+  const others = session.getState().preferences.strikesOver.filter((id) => id !== layout);
+  prefer({ strikesOver: isOver ? [layout, ...others].slice(0, STRIKES) : others });
 }
 
 /** What is missing, by name as long as that can be read at a glance. */

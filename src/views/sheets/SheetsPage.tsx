@@ -5,7 +5,7 @@ import { SHEETS, type SheetName } from '../../sheet/words.ts';
 import { toSvg } from '../../sheet/writers/toSvg.ts';
 import { Choice } from '../fields/Choice.tsx';
 import { CAUTION_CLOSE, CAUTIONS } from '../words/cautionWords.ts';
-import { SHEET_TITLES } from '../words/sheetWords.ts';
+import { SHEET_TITLES } from '../words/sheetTitles.ts';
 import { svgAddress } from './pngOf.ts';
 import { SheetsOut } from './SheetsOut.tsx';
 import { PAPER_NAMES, usePaper } from './usePaper.ts';

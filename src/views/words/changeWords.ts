@@ -67,7 +67,9 @@ export function thingChangeWords(
   const held = mountChangeWords(fields, nameOf);
   const far = moved > 0 ? [atLeast(moved, unit)] : [];
   const parts = [
-    ...(held === undefined ? far.map((by) => `moved ${by}`) : [`moved ${held}`, ...far.map((by) => `by ${by}`)]),
+    ...(held === undefined
+      ? far.map((by) => `moved ${by}`)
+      : [`moved ${held}`, ...far.map((by) => `by ${by}`)]),
     ...(turned > 0
       ? [`turned ${turned < 0.1 ? 'less than 0.1' : Number(turned.toFixed(1))}°`]
       : []),

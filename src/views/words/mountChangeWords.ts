@@ -35,9 +35,9 @@ export function mountChangeWords(
         return 'a plate on the deck';
     }
   };
-  const changes = (path: string): boolean =>
-    fields.some((field) => field.path === `mount.${path}`);
-  const fromTo = (tell: (side: Side) => string): string => `from ${tell('before')} to ${tell('after')}`;
+  const changes = (path: string): boolean => fields.some((field) => field.path === `mount.${path}`);
+  const fromTo = (tell: (side: Side) => string): string =>
+    `from ${tell('before')} to ${tell('after')}`;
   if (changes('kind')) return fromTo(held);
   if (changes('drum')) return fromTo((side) => piece('drum', side));
   if (changes('kick')) return fromTo((side) => piece('kick', side));

@@ -16,6 +16,7 @@ import {
   pointWords,
 } from './placementWords.ts';
 import { inputWords, stockWords } from './runWords.ts';
+import { SHEET_TITLES } from './sheetTitles.ts';
 
 const stages: Readonly<Record<Stage, string>> = {
   marks: 'Deck and throne',
@@ -138,7 +139,9 @@ function checkStep({ findings }: Report): StepText {
       'sit down, play slowly round the kit, watch every mic',
       'cover or ramp every cable that crosses a way; keep signal away from mains',
       'push every tall stand gently: what rocks gets a sandbag or a counterweight',
-      open > 0 ? `${counted(open, 'finding')} open in this plan: see the check sheet` : '',
+      open > 0
+        ? `${counted(open, 'finding')} open in this plan: see the sheet “${SHEET_TITLES.check}”`
+        : '',
     ]),
   };
 }

@@ -3,7 +3,7 @@ import type { Layout } from '../../layout/layout.ts';
 import type { KitChanges } from '../../report/compareKits.ts';
 import type { Report } from '../../report/report.ts';
 import type { SignOffState } from '../../report/signOffState.ts';
-import type { SheetName, SheetWords } from '../../sheet/words.ts';
+import type { SheetWords } from '../../sheet/words.ts';
 import { showLength, showLengthNumber } from '../../units/lengthText.ts';
 import { counted, listed, nameOf } from './nameOf.ts';
 import { SET_UP_KEY } from './setUpWords.ts';
@@ -15,15 +15,8 @@ import {
   micsTable,
   setUpTable,
 } from './sheetTables.ts';
+import { SHEET_TITLES } from './sheetTitles.ts';
 import { PROOF, signOffHeadWords, signOffStateWords } from './signOffWords.ts';
-
-export const SHEET_TITLES: Readonly<Record<SheetName, string>> = {
-  placement: 'Placement',
-  elevations: 'Elevations',
-  mics: 'Stands and mics',
-  check: 'Clearances and sign-off',
-  setUp: 'Set-up list',
-};
 
 const CAUTION =
   'A plan, not a safety approval. Counterweight or sandbag stands that can tip; cover or ramp cables that cross a way; keep signal apart from mains, which only qualified people work on; lift with enough hands. Loud kits harm hearing. Local rules and qualified people decide.';

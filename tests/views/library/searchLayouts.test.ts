@@ -8,6 +8,8 @@ const row = (id: string, rest: Partial<LibraryRow>): LibraryRow => ({
   ...rest,
 });
 
+const plainId = (name: string): string => name.toLowerCase().replace(' ', '-');
+
 const rows = [
   row('club', { name: 'Small club', venue: 'Cellar', player: 'First Drummer', date: '2026-07-11' }),
   row('hall', { name: 'Town hall', venue: 'Été hall', date: '2026-12-05', tags: ['tour'] }),
@@ -32,10 +34,30 @@ describe('searchOver', () => {
     ['cellat', ['club']],
     ['club tour', []],
     ['nothing', []],
+    ['ubs', []],
+    ['lub', ['club', 'field']],
+    ['rummer', ['club', 'field']],
+    ['ell', ['club']],
+    ['own all', ['hall']],
+    ['ub', []],
+    ['ÉT', ['hall']],
     ['', []],
     ['<script> AND * ', []],
   ])('%s finds %j', (text, ids) => {
     expect(search(text)).toEqual(ids);
+  });
+
+  it('finds every name by any three letters of it, what begins a word first', () => {
+    const names = ['Drumhouse', 'Warehouse', 'House party'];
+    const over = searchOver(names.map((name) => row(plainId(name), { name })));
+    for (const name of names) {
+      for (let at = 0; at + 3 <= name.length; at += 1) {
+        const part = name.slice(at, at + 3);
+        if (!part.includes(' ')) expect(over(part), part).toContain(plainId(name));
+      }
+    }
+    expect(over('house')[0]).toBe('house-party');
+    expect(over('house')).toHaveLength(3);
   });
 
   it('a name counts more than a venue', () => {

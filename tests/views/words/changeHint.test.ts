@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest';
 import { moveMic } from '../../../src/layout/edit/mics.ts';
 import { movePiece } from '../../../src/layout/edit/pieces.ts';
+import { remount } from '../../../src/layout/edit/remount.ts';
 import { deletePiece } from '../../../src/layout/edit/removePiece.ts';
 import { moveBox, renameLayout, setMargin, setPlayer } from '../../../src/layout/edit/stage.ts';
 import { buildRig } from '../../../src/rig/buildRig.ts';
-import { remount } from '../../../src/layout/edit/remount.ts';
 import { changeHint } from '../../../src/views/words/changeHint.ts';
 import { sample } from './sampleLayout.ts';
 

@@ -6,7 +6,9 @@ import { answersOf, goTo, startAgain, useSigning } from '../../../session/signin
 import { showLength } from '../../../units/lengthText.ts';
 import { FieldProblem } from '../../fields/FieldProblem.tsx';
 import { Icon } from '../../parts/Icon.tsx';
+import { useActions } from '../../parts/useActions.ts';
 import { useOpen } from '../../parts/useOpen.ts';
+import { useTask } from '../../parts/useTask.ts';
 import { capitalised } from '../../words/nameOf.ts';
 import { sceneNames } from '../../words/signOffWords.ts';
 
@@ -15,26 +17,11 @@ export function Consent({ onSigned }: { readonly onSigned: () => void }) {
   const { layout } = useOpen();
   const asking = useSigning();
   const heading = useRef<HTMLHeadingElement>(null);
-  const [name, setName] = useState(layout.player.name);
-  const [problem, setProblem] = useState('');
+  const { name, setName, problem, sign, busy } = useConsent(onSigned);
   const nameId = useId();
   useEffect(() => heading.current?.focus(), []);
   const answers = answersOf(asking, layout);
   const moves = answers.filter(({ answer }) => answer === 'move');
-  const sign = (consent: boolean) => {
-    const by = name.trim();
-    if (by === '') {
-      setProblem('A name is needed: 1 to 80 characters.');
-      return;
-    }
-    const at = new Date().toISOString().replace(/\.\d+Z$/, 'Z');
-    edit(consent ? `Sign-off by ${by}` : `Changes asked for by ${by}`, (from) =>
-      addSignOff(from, { name: by, at, consent, answers, notes: '' }),
-    );
-    startAgain(null, []);
-    onSigned();
-    if (!consent) showPage(null);
-  };
   return (
     <>
       <h2 ref={heading} tabIndex={-1}>
@@ -64,6 +51,7 @@ export function Consent({ onSigned }: { readonly onSigned: () => void }) {
         <button
           type="button"
           className={moves.length === 0 ? 'sign-answer primary' : 'sign-answer'}
+          disabled={busy}
           onClick={() => sign(true)}
         >
           <Icon name="check" /> I agree
@@ -71,6 +59,7 @@ export function Consent({ onSigned }: { readonly onSigned: () => void }) {
         <button
           type="button"
           className={moves.length === 0 ? 'sign-answer' : 'sign-answer primary'}
+          disabled={busy}
           onClick={() => sign(false)}
         >
           <Icon name="target" /> Not yet
@@ -81,6 +70,32 @@ export function Consent({ onSigned }: { readonly onSigned: () => void }) {
       </button>
     </>
   );
+}
+
+/** The name, and signing with it: what is signed is saved first, so that a sign-off never stands on what was lost. */
+function useConsent(onSigned: () => void) {
+  const { layout } = useOpen();
+  const asking = useSigning();
+  const actions = useActions();
+  const task = useTask();
+  const [name, setName] = useState(layout.player.name);
+  const [missing, setMissing] = useState('');
+  const sign = (consent: boolean) => {
+    const by = name.trim();
+    setMissing(by === '' ? 'A name is needed: 1 to 80 characters.' : '');
+    if (by === '') return;
+    task.run('Signing', async () => {
+      await actions.saveNow();
+      const at = new Date().toISOString().replace(/\.\d+Z$/, 'Z');
+      edit(consent ? `Sign-off by ${by}` : `Changes asked for by ${by}`, (from) =>
+        addSignOff(from, { name: by, at, consent, answers: answersOf(asking, from), notes: '' }),
+      );
+      startAgain(null, []);
+      onSigned();
+      if (!consent) showPage(null);
+    });
+  };
+  return { name, setName, problem: missing || task.failure, sign, busy: task.busy };
 }
 
 function Moves({ moves }: { readonly moves: readonly Answer[] }) {

@@ -3,7 +3,7 @@ import { useContext, useEffect, useState } from 'react';
 import type { Id } from '../../../layout/fields.ts';
 import type { Report } from '../../../report/report.ts';
 import { micsToAsk } from '../../../report/signOffState.ts';
-import { beginSigning, startAgain, useSigning } from '../../../session/signing.ts';
+import { beginSigning, signing, startAgain, useSigning } from '../../../session/signing.ts';
 import { useOpen } from '../../parts/useOpen.ts';
 import type { Verdict } from '../../words/verdictWords.ts';
 import { DrummerPlanContext } from '../DrummerPlanContext.ts';
@@ -17,8 +17,10 @@ export function SignOffPage() {
   const { layout, report } = useOpen();
   const plan = useContext(DrummerPlanContext);
   const { signOff } = report;
-  // One that holds is shown first; it is asked about all again only when that is wanted.
-  const [again, setAgain] = useState(false);
+  // One that holds is shown first; it is asked about all again only when that is wanted, or was begun.
+  const [again, setAgain] = useState(
+    () => signOff.kind === 'holds' && signing.getState().layout === layout.id,
+  );
   const holds = signOff.kind === 'holds' && !again;
   const asked = worstFirst(
     report,
