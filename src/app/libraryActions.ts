@@ -72,15 +72,7 @@ export function libraryActions(around: LibrarySurroundings): LibraryActions {
     remove: (id) => inTurn(() => workbench.remove(id)),
     restore: (id) => inTurn(() => workbench.restore(id)),
     close: () => inTurn(() => workbench.close()),
-    exportFile: (id) => exportFile(around, id),
-    exportTable: async (table, csv) => {
-      const open = around.workbench.openNow();
-      if (open) await around.handOut(tableFile(open, table, csv));
-    },
-    exportSheet: async (what, format, content) => {
-      const open = around.workbench.openNow();
-      if (open) await around.handOut(sheetFile(open, what, format, content));
-    },
+    ...exports(around),
     importFile: (file) =>
       inTurn(async () => {
         const read = await readLayoutFile(file, newLayoutId());
@@ -113,6 +105,21 @@ export function libraryActions(around: LibrarySurroundings): LibraryActions {
       }),
   };
 }
+
+type Exports = Pick<LibraryActions, 'exportFile' | 'exportTable' | 'exportSheet'>;
+
+/** Files that are handed out. */
+const exports = (around: LibrarySurroundings): Exports => ({
+  exportFile: (id) => exportFile(around, id),
+  exportTable: async (table, csv) => {
+    const open = around.workbench.openNow();
+    if (open) await around.handOut(tableFile(open, table, csv));
+  },
+  exportSheet: async (what, format, content) => {
+    const open = around.workbench.openNow();
+    if (open) await around.handOut(sheetFile(open, what, format, content));
+  },
+});
 
 /** The open layout is handed out as it is now, whatever the storage does meanwhile. */
 async function exportFile(around: LibrarySurroundings, id: string | undefined): Promise<void> {
