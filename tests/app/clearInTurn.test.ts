@@ -1,11 +1,14 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { clearInTurn } from '../../src/app/clearInTurn.ts';
-import type { ClearAnswer } from '../../src/app/clearQuestion.ts';
+import type { ClearAnswer, ClearedMic } from '../../src/app/clearQuestion.ts';
 import { createClearances } from '../../src/clearance/clearances.ts';
 import { STARTING_KITS } from '../../src/layout/catalogue/kits/startingKits.ts';
 import { changeMount } from '../../src/layout/edit/mics.ts';
 import type { Layout } from '../../src/layout/layout.ts';
 import { buildRig } from '../../src/rig/buildRig.ts';
+import { createStandingFinder } from '../../src/rig/standing/findStanding.ts';
+import { TOUCHING } from '../../src/rig/standing/standing.ts';
+import { seededKits } from '../support/randomKit.ts';
 
 const kit = (): Layout => {
   const found = STARTING_KITS.find(({ key }) => key === 'five-piece-two-racks')?.make('kit');
@@ -27,6 +30,18 @@ function foundIn(answers: readonly ClearAnswer[]) {
   return last;
 }
 
+const after = (layout: Layout, moved: readonly ClearedMic[]): Layout =>
+  moved.reduce((now, { mic, mount }) => changeMount(now, mic, () => mount), layout);
+
+/** How deep things stand in each other, by what stands in what. */
+const depths = (layout: Layout): ReadonlyMap<string, number> =>
+  new Map(
+    createStandingFinder()(buildRig(layout), layout.deck).map(({ code, about, overlap }) => [
+      `${code} ${about.join(' ')}`,
+      overlap,
+    ]),
+  );
+
 describe('clear spots, one after the other', () => {
   const clips = ['mic-rack-1', 'mic-rack-2'];
   /** One of the clips is a few mm nearer than the margin. */
@@ -41,11 +56,8 @@ describe('clear spots, one after the other', () => {
     const { moved, left } = foundIn(answers);
     expect(left).toEqual([]);
     expect(moved.map(({ mic }) => mic)).toEqual(['mic-rack-1']);
-    const after = moved.reduce(
-      (layout, { mic, mount }) => changeMount(layout, mic, () => mount),
-      inTheWay,
-    );
-    expect(clips.map((mic) => verdicts(after).get(mic))).toEqual(['clear', 'clear']);
+    const cleared = after(inTheWay, moved);
+    expect(clips.map((mic) => verdicts(cleared).get(mic))).toEqual(['clear', 'clear']);
   });
 
   it('tells how many are done, and answers the question that was asked', () => {
@@ -68,4 +80,31 @@ describe('clear spots, one after the other', () => {
       left: [{ mic: 'mic-kick-plate', why: 'fixed' }],
     });
   });
+
+  // Rule N4 lets each of two mics that stand in each other come deeper by TOUCHING.
+  it('N4 whatever is cleared, no other mic is worse off, and nothing stands deeper in anything than before', () => {
+    const kits = [{ ...kit(), margin: 80 }, ...seededKits(3, 19)];
+    let count = 0;
+    for (const layout of kits) {
+      const { moved } = foundIn(
+        answersTo(
+          layout,
+          layout.mics.map(({ id }) => id),
+        ),
+      );
+      const cleared = after(layout, moved);
+      count += moved.length;
+      const [was, is] = [verdicts(layout), verdicts(cleared)];
+      for (const { id } of layout.mics) {
+        const isMoved = moved.some(({ mic }) => mic === id);
+        expect(is.get(id)).toBe(isMoved ? 'clear' : was.get(id));
+      }
+      const before = depths(layout);
+      for (const [what, depth] of depths(cleared)) {
+        expect(before.get(what), what).toBeDefined();
+        expect(depth, what).toBeLessThanOrEqual((before.get(what) ?? 0) + 2 * TOUCHING);
+      }
+    }
+    expect(count).toBeGreaterThan(4);
+  }, 240_000);
 });

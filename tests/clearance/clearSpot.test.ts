@@ -70,7 +70,7 @@ beforeAll(() => {
     starting('large-kit', 80),
     ...seededKits(12, 77),
   ].flatMap(asked);
-}, 120_000);
+}, 400_000);
 
 const spots = () =>
   all.flatMap((each) => {
