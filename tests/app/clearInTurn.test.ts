@@ -30,7 +30,7 @@ function foundIn(answers: readonly ClearAnswer[]) {
   return last;
 }
 
-const after = (layout: Layout, moved: readonly ClearedMic[]): Layout =>
+const withMoved = (layout: Layout, moved: readonly ClearedMic[]): Layout =>
   moved.reduce((now, { mic, mount }) => changeMount(now, mic, () => mount), layout);
 
 /** How deep things stand in each other, by what stands in what. */
@@ -56,7 +56,7 @@ describe('clear spots, one after the other', () => {
     const { moved, left } = foundIn(answers);
     expect(left).toEqual([]);
     expect(moved.map(({ mic }) => mic)).toEqual(['mic-rack-1']);
-    const cleared = after(inTheWay, moved);
+    const cleared = withMoved(inTheWay, moved);
     expect(clips.map((mic) => verdicts(cleared).get(mic))).toEqual(['clear', 'clear']);
   });
 
@@ -92,7 +92,7 @@ describe('clear spots, one after the other', () => {
           layout.mics.map(({ id }) => id),
         ),
       );
-      const cleared = after(layout, moved);
+      const cleared = withMoved(layout, moved);
       count += moved.length;
       const [was, is] = [verdicts(layout), verdicts(cleared)];
       for (const { id } of layout.mics) {

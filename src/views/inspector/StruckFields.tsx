@@ -45,15 +45,17 @@ function HandsField({ piece }: { readonly piece: Struck }) {
   const byWay = kind === 'hiHat' && now === 'both' && others.length === 0 && alone !== undefined;
   return (
     <>
-      <SelectField
-        label="Played by"
-        value={now}
-        options={handsField.options.map((value) => ({ value, text: handsWords(value, player) }))}
-        onChoose={(value) => {
-          const hands = handsField.options.find((option) => option === value);
-          if (hands) edit(`Hands on ${name}`, (from) => setHands(from, id, hands));
-        }}
-      />
+      <div className="wide">
+        <SelectField
+          label="Played by"
+          value={now}
+          options={handsField.options.map((value) => ({ value, text: handsWords(value, player) }))}
+          onChoose={(value) => {
+            const hands = handsField.options.find((option) => option === value);
+            if (hands) edit(`Hands on ${name}`, (from) => setHands(from, id, hands));
+          }}
+        />
+      </div>
       {byWay && (
         <p className="whole field-hint">
           This player plays the hi-hat {player.hiHat}: the {alone} hand alone. See Player.

@@ -53,7 +53,8 @@ export function StrokeFields() {
       {stick('butt', 'Held from the butt', LENGTH)}
       <p className="whole field-hint">
         The named heights are common teaching, from memory: any height can be set. A mic that is
-        clear of taps alone is not clear of a full stroke.
+        clear of taps alone is not clear of a full stroke. And after lower strokes the hands travel
+        lower from piece to piece: a mic beside that way can come out nearer.
       </p>
     </Group>
   );
