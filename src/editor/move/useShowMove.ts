@@ -27,17 +27,17 @@ export function moveExtent(
   };
 }
 
-/** Brings a move into view, large, when it is opened; what the user does with the view then stays. */
+/** Brings a move into view, large, when it is opened or its drawing gets another size; what the user does with the view then stays. */
 export function useShowMove(
   opened: string | null,
   focus: MicFocus | null,
   spotOf: (point: Vec3) => Vec2<'deck'>,
-  { show }: ViewControls,
+  { show, view: { size } }: ViewControls,
 ): void {
-  // Only opening a move moves the view, not what is dragged or played then.
+  // Only opening a move and another size move the view, not what is dragged or played then.
   // biome-ignore lint/correctness/useExhaustiveDependencies: see above.
   useEffect(() => {
     const extent = opened !== null && focus ? moveExtent(focus, spotOf) : null;
     if (extent) show(extent);
-  }, [opened]);
+  }, [opened, size.width, size.height]);
 }
