@@ -93,7 +93,7 @@ describe('the report command', () => {
       expect(ran.code).toBe(code);
       expect(JSON.parse(ran.printed)).toMatchObject({
         format: 'strokespace-report',
-        version: 1,
+        version: 2,
         verdict: code === 0 ? 'clear' : 'struck',
       });
     }
