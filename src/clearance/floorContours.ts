@@ -1,3 +1,4 @@
+import { contours } from 'd3-contour';
 import type { Vec2 } from '../geometry/vector.ts';
 import type { Mm } from '../units/quantity.ts';
 import { SPOT, type StickFloor } from './floorField.ts';
@@ -23,10 +24,23 @@ export interface HeightContour {
  * lies inside its line, and the line at most two diagonals between nodes beyond.
  */
 export function floorContours(floor: StickFloor, levels: readonly Mm[]): readonly HeightContour[] {
-  const lines = new LevelLines(nodesOf(floor));
+  const { left, bottom, columns, rows, heights } = nodesOf(floor);
+  // The library draws round what is high: what is low is lifted.
+  const lifted = Array.from(heights, (height) => -height);
+  const generate = contours().size([columns, rows]);
+  const point = ([column = 0, row = 0]: readonly number[]): Vec2 => ({
+    // The library's values lie in the middles of unit cells.
+    x: left + (column - 0.5) * NODE,
+    y: bottom + (row - 0.5) * NODE,
+  });
   return levels
     .toSorted((p, q) => p - q)
-    .map((height) => ({ height, rings: lines.ringsAt(height) }));
+    .map((height) => ({
+      height,
+      rings: generate
+        .contour(lifted, -height)
+        .coordinates.flatMap((polygon) => polygon.map((ring) => ring.map(point))),
+    }));
 }
 
 /** Heights in rows and columns of nodes, `NODE` apart from the one at (left, bottom) on. */
@@ -81,109 +95,3 @@ function nodesAlong(start: Mm, spots: number): { readonly first: number; readonl
   const first = STEP * Math.floor(from / STEP) - from - BESIDE * STEP;
   return { first, count: Math.ceil((spots - 1 - first) / STEP) + 1 + BESIDE };
 }
-
-/**
- * Lines of even height through squares of four nodes, straight in each. An edge between two nodes has a number: twice its left or front node's, and
- * one more when it leads ahead. Lines have what is low on their left, so that one comes in and one goes on at every edge that they cross.
- */
-class LevelLines {
-  private readonly nodes: Nodes;
-  /** The edge at which the line that crosses an edge leaves the square that it enters there; -1 where none does. */
-  private readonly next: Int32Array;
-  private crossed: number[] = [];
-
-  constructor(nodes: Nodes) {
-    this.nodes = nodes;
-    this.next = new Int32Array(2 * nodes.heights.length).fill(-1);
-  }
-
-  ringsAt(level: Mm): readonly Ring[] {
-    this.cross(level);
-    const rings: Ring[] = [];
-    for (const start of this.crossed) {
-      const ring: Vec2[] = [];
-      let edge = start;
-      for (let to = this.next[edge] as number; to >= 0; to = this.next[edge] as number) {
-        ring.push(this.pointOn(edge, level));
-        this.next[edge] = -1;
-        edge = to;
-      }
-      if (ring.length > 0) rings.push(ring);
-    }
-    return rings;
-  }
-
-  /** Finds how the lines of a level cross all squares. */
-  private cross(level: Mm): void {
-    const { columns, rows, heights } = this.nodes;
-    this.crossed = [];
-    for (let row = 0; row + 1 < rows; row++) {
-      let node = row * columns;
-      const end = node + columns - 1;
-      let left = bit(heights, node, level) + 8 * bit(heights, node + columns, level);
-      for (; node < end; node++) {
-        const right = bit(heights, node + 1, level) + 8 * bit(heights, node + columns + 1, level);
-        // The bits of the corners, anticlockwise from the near left one.
-        const corners = left + (right & 1) * 2 + (right & 8) / 2;
-        left = right;
-        if (corners > 0 && corners < 15) this.crossSquare(corners, node);
-      }
-    }
-  }
-
-  private crossSquare(corners: number, node: number): void {
-    const sides = [2 * node, 2 * node + 3, 2 * (node + this.nodes.columns), 2 * node + 1];
-    for (const [from, to] of WAYS[corners] ?? []) {
-      const edge = sides[from] as number;
-      this.next[edge] = sides[to] as number;
-      this.crossed.push(edge);
-    }
-  }
-
-  private pointOn(edge: number, level: Mm): Vec2 {
-    const { left, bottom, columns, heights } = this.nodes;
-    const node = edge >> 1;
-    const leadsAhead = edge & 1;
-    const here = heights[node] as number;
-    const there = heights[leadsAhead ? node + columns : node + 1] as number;
-    const share = (level - here) / (there - here);
-    const column = node % columns;
-    const row = (node - column) / columns;
-    return {
-      x: left + (column + (leadsAhead ? 0 : share)) * NODE,
-      y: bottom + (row + (leadsAhead ? share : 0)) * NODE,
-    };
-  }
-}
-
-/** 1 where a node is at or below a level. */
-const bit = (heights: Float32Array, node: number, level: Mm): number =>
-  (heights[node] as number) <= level ? 1 : 0;
-
-/** Sides of a square: near, right, far, left. By which corners are low, the sides that lines come in and go out at. */
-const [NEAR, RIGHT, FAR, LEFT] = [0, 1, 2, 3] as const;
-type Way = readonly [number, number];
-const WAYS: readonly (readonly Way[])[] = [
-  [],
-  [[NEAR, LEFT]],
-  [[RIGHT, NEAR]],
-  [[RIGHT, LEFT]],
-  [[FAR, RIGHT]],
-  [
-    [NEAR, LEFT],
-    [FAR, RIGHT],
-  ],
-  [[FAR, NEAR]],
-  [[FAR, LEFT]],
-  [[LEFT, FAR]],
-  [[NEAR, FAR]],
-  [
-    [RIGHT, NEAR],
-    [LEFT, FAR],
-  ],
-  [[RIGHT, FAR]],
-  [[LEFT, RIGHT]],
-  [[NEAR, RIGHT]],
-  [[LEFT, NEAR]],
-  [],
-];
