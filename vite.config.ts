@@ -16,6 +16,8 @@ export default defineConfig({
     include: ['tests/**/*.test.ts'],
     setupFiles: ['tests/support/seed.ts'],
     environment: 'node',
+    // One to a core, as the browser tests: one fewer would leave a core of two idle.
+    maxWorkers: '100%',
     // Generous, because a property test may share two cores with a browser; no test judges by time.
     testTimeout: 60_000,
   },

@@ -12,7 +12,7 @@ export default defineConfig({
   outputDir: '../test-results/browser',
   timeout: 90_000,
   expect: { timeout: 15_000 },
-  globalTimeout: 20 * 60_000,
+  globalTimeout: 35 * 60_000,
   retries: 0,
   forbidOnly: true,
   fullyParallel: true,

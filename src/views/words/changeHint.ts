@@ -24,7 +24,7 @@ export function changeHint(before: Layout, after: Layout): string {
   const kit = compareKits(placedKit(before), placedKit(after));
   // A mic that only went along with its drum is told by the drum.
   const mics = kit.mics.filter(({ change, fields }) => change !== 'changed' || fields.length > 0);
-  const name = before.name === after.name ? [] : [`named “${after.name}”`];
+  const name = before.name === after.name ? [] : [`renamed to “${after.name}”`];
   const parts = [
     ...things(mics, 'mic', [before, after]),
     ...things(kit.pieces, 'piece', [before, after]),

@@ -33,7 +33,7 @@ test('a mic on another mount, a piece that is gone, and the rest of the layout',
   const bare = deletePiece(sample, 'crash-1');
   expect(changeHint(sample, bare)).toContain('removed');
   expect(changeHint(bare, sample)).toContain('added');
-  expect(changeHint(sample, renameLayout(sample, 'Town hall'))).toBe('Named “Town hall”');
+  expect(changeHint(sample, renameLayout(sample, 'Town hall'))).toBe('Renamed to “Town hall”');
   expect(changeHint(sample, moveBox(sample, { x: 0, y: 0, turn: 90 }))).toBe('Box changed');
   expect(changeHint(sample, sample)).toBe('Nothing that is shown');
 });
