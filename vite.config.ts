@@ -19,6 +19,7 @@ export default defineConfig({
     // One to a core, as the browser tests: one fewer would leave a core of two idle.
     maxWorkers: '100%',
     // Generous, because a property test may share two cores with a browser; no test judges by time.
-    testTimeout: 60_000,
+    testTimeout: 240_000,
+    hookTimeout: 240_000,
   },
 });
