@@ -161,5 +161,5 @@ describe('the report command', () => {
     } finally {
       rmSync(folder, { recursive: true });
     }
-  }, 60_000);
+  }, 240_000);
 });

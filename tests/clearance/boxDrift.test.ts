@@ -42,7 +42,7 @@ describe('rule C6: how far a box of spots drifts in one direction', () => {
     }
     expect(bounded).toBeGreaterThan(2000);
     expect(faults).toEqual([]);
-  }, 30_000);
+  }, 240_000);
 
   it('a value has the share of what it does, and nothing is told before something was bounded', () => {
     const shared = boxes.filter(({ halves }) => halves.filter((half) => half > 0).length > 1);

@@ -84,7 +84,7 @@ describe('clearances that are remembered', () => {
       }),
       { numRuns: 25 },
     );
-  }, 60_000);
+  }, 240_000);
 
   it('in a hurry are as near to the exact minimum, however long it lasts, and fresh ones at rest', () => {
     fc.assert(

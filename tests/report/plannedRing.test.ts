@@ -122,7 +122,7 @@ describe('R2: the ring of a drum without a clip', () => {
     }
     expect(told.way).toBeGreaterThan(5);
     expect(told.none).toBeGreaterThan(0);
-  }, 60_000);
+  }, 240_000);
 
   it('is none for what is no drum, and comes by message as it is at hand', () => {
     const [layout] = bare;
