@@ -1,3 +1,4 @@
+import { isSameList } from '../geometry/remembered.ts';
 import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
 import type { PlacedMic, Rig } from '../rig/placed.ts';
@@ -102,8 +103,8 @@ const servesTheSame = (
   { carried, missing }: ServedRun,
 ): boolean =>
   before.shortest === shortest &&
-  isSame(before.carried, carried) &&
-  isSame(before.missing, missing);
+  isSameList(before.carried, carried) &&
+  isSameList(before.missing, missing);
 
 const cableRun = (
   { run, shortest, extra }: LoomedRun,
@@ -128,10 +129,7 @@ const keptIfEqual = (now: CableRun, before: CableRun | undefined): CableRun =>
   before.shortest === now.shortest &&
   before.electrical.corner === now.electrical.corner &&
   before.electrical.loop === now.electrical.loop &&
-  isSame(before.carried, now.carried) &&
-  isSame(before.missing, now.missing)
+  isSameList(before.carried, now.carried) &&
+  isSameList(before.missing, now.missing)
     ? before
     : now;
-
-const isSame = (p: readonly Mm[], q: readonly Mm[]): boolean =>
-  p.length === q.length && p.every((length, i) => length === q[i]);

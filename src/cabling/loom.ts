@@ -1,6 +1,7 @@
 import { gatherWays } from '../geometry/gatherWays.ts';
 import { createPlaceNumbers } from '../geometry/placeNumbers.ts';
 import { wayLength } from '../geometry/plan.ts';
+import { isSameList } from '../geometry/remembered.ts';
 import type { Place, Tangents } from '../geometry/tangents.ts';
 import type { Vec2 } from '../geometry/vector.ts';
 import type { GatherWeights, WayToGather } from '../geometry/wayTree.ts';
@@ -128,8 +129,7 @@ const isSameGathering = (
   settings.inHurry === inHurry &&
   // Without neatness nothing but the ways counts.
   (neatness === 0 || floors === now.floors) &&
-  ways.length === now.ways.length &&
-  ways.every((way, i) => way === now.ways[i]);
+  isSameList(ways, now.ways);
 
 /** Routes that are as they were, as the objects they were. */
 const keptWhereEqual = (now: Routes, before: Routes): Routes =>

@@ -1,5 +1,6 @@
 import { passesThrough } from '../geometry/convexPolygon.ts';
 import { rectangleGap } from '../geometry/leave.ts';
+import { isSameList } from '../geometry/remembered.ts';
 import type { Vec2 } from '../geometry/vector.ts';
 import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
@@ -47,7 +48,7 @@ export function createCableRouter(): (layout: Layout, rig: Rig) => CableRouting 
     const found = obstaclesOf(layout, rig);
     const isSameFloor = last !== undefined && sameFloor(last.layout, layout);
     const change = changeOf(last?.routing.obstacles ?? [], found);
-    const isStill = sameItems(last?.routing.obstacles ?? [], found);
+    const isStill = isSameList(last?.routing.obstacles ?? [], found);
     const obstacles = last && isStill ? last.routing.obstacles : found;
     const isKept = last !== undefined && isSameFloor && isStill;
     const floors = last && isKept ? last.routing.floors : createFloors(layout, found);
@@ -113,9 +114,6 @@ const isSamePlace = (p: Vec2<'deck'>, q: Vec2<'deck'>): boolean => p.x === q.x &
 
 const sameFloor = (p: Layout, q: Layout): boolean =>
   p.deck === q.deck && p.box === q.box && p.cabling === q.cabling;
-
-const sameItems = <T>(p: readonly T[], q: readonly T[]): boolean =>
-  p.length === q.length && p.every((item, i) => item === q[i]);
 
 /** {@link floorObstacles}, with those of every unchanged piece and mic kept. */
 function createObstacleKeeper(): (layout: Layout, rig: Rig) => readonly Obstacle[] {

@@ -12,12 +12,15 @@ export function remembered<Key extends object, Value>(
   };
 }
 
+/** Whether two lists have the same entries in the same places. */
+export const isSameList = (p: readonly unknown[], q: readonly unknown[]): boolean =>
+  p === q || (p.length === q.length && p.every((entry, i) => entry === q[i]));
+
 /** A function that answers with the list it gave last where a new one has the same entries. */
 export function sameList<Entry>(): (list: readonly Entry[]) => readonly Entry[] {
   let last: readonly Entry[] = [];
   return (list) => {
-    const same = list.length === last.length && list.every((entry, i) => entry === last[i]);
-    if (!same) last = list;
+    if (!isSameList(list, last)) last = list;
     return last;
   };
 }

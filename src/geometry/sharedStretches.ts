@@ -1,6 +1,7 @@
 import type { Mm } from '../units/quantity.ts';
 import { createPlaceNumbers } from './placeNumbers.ts';
 import { wayLength } from './plan.ts';
+import { isSameList } from './remembered.ts';
 import type { Frame, Vec2 } from './vector.ts';
 
 /** A line that the same ways share from end to end; ways by their places in the list, in order. */
@@ -97,6 +98,3 @@ function addStretches<F extends Frame>(found: Drawn<F>[], passages: readonly Pas
     found.push(last);
   }
 }
-
-const isSameList = (p: readonly number[], q: readonly number[]): boolean =>
-  p.length === q.length && p.every((way, i) => way === q[i]);

@@ -1,4 +1,4 @@
-import { remembered, sameList } from '../geometry/remembered.ts';
+import { isSameList, remembered, sameList } from '../geometry/remembered.ts';
 import { findMicClass } from '../layout/catalogue/micClasses.ts';
 import type { Layout } from '../layout/layout.ts';
 import type { Mic } from '../layout/mics/mic.ts';
@@ -73,7 +73,7 @@ function createKeeper<Thing extends { readonly id: string }, Placed>() {
       const same = was?.thing === thing ? was : undefined;
       if (same && isStill) return same;
       const needs = placing.needs(thing);
-      return same && sameEntries(same.needs, needs)
+      return same && isSameList(same.needs, needs)
         ? same
         : { thing, needs, placed: placing.place(thing) };
     });
@@ -102,6 +102,3 @@ function micNeeds(mic: Mic, layout: RigLayout): readonly unknown[] {
   const chain = piece ? carriers(piece, layout) : [];
   return [findMicClass(layout, mic.micClass), piece, ...chain];
 }
-
-const sameEntries = (p: readonly unknown[], q: readonly unknown[]): boolean =>
-  p.length === q.length && p.every((entry, i) => Object.is(entry, q[i]));

@@ -1,4 +1,4 @@
-import { remembered } from '../../geometry/remembered.ts';
+import { isSameList, remembered } from '../../geometry/remembered.ts';
 import type { PatchSettings } from '../../layout/patch.ts';
 import type { PatchFact } from '../../patch/fact.ts';
 import { festivalRank } from '../../patch/festivalOrder.ts';
@@ -46,8 +46,4 @@ export function createPatchFacts(): PatchFactsOf {
 type MicBasis = readonly unknown[];
 
 const isSame = (p: readonly MicBasis[], q: readonly MicBasis[]): boolean =>
-  p.length === q.length &&
-  p.every((mic, i) => {
-    const other = q[i];
-    return mic === other || mic.every((value, k) => value === other?.[k]);
-  });
+  p.length === q.length && p.every((mic, i) => isSameList(mic, q[i] ?? []));
