@@ -2,10 +2,7 @@ import type { Mm } from '../units/quantity.ts';
 import { type AxisField, CELLS, TILE } from './axisField.ts';
 import { LOWER, WIDER } from './floorBudget.ts';
 import { SPOT, type StickFloor } from './floorField.ts';
-
-/** Steps of height, mm, in which tiles are put in order, and what is added to keep them above 0. */
-const STEP: Mm = 0.1;
-const DEEP: Mm = 10_000;
+import { lowestFirst } from './lowestFirst.ts';
 
 /**
  * Lowers a field of spots to the under sides of balls about the places of axes, radius by radius (rule F3). Of every tile of spots the highest height
@@ -45,15 +42,12 @@ export class BallsBelow {
   lower(radius: Mm): void {
     this.findDepths(radius);
     const { seen } = this.axes;
-    const keys = new Float64Array(seen.length);
-    let count = 0;
+    const bottoms = new Float64Array(seen.length).fill(Number.POSITIVE_INFINITY);
     for (let tile = 0; tile < seen.length; tile++) {
-      if (seen[tile] === 0) continue;
-      keys[count++] = Math.round((this.bottom(tile) + DEEP) / STEP) * seen.length + tile;
+      if (seen[tile] === 1) bottoms[tile] = this.bottom(tile);
     }
     // The lowest first: the others then have less to lower.
-    const inOrder = keys.subarray(0, count).sort();
-    for (let k = 0; k < count; k++) this.spread((inOrder[k] as number) % seen.length);
+    for (const tile of lowestFirst(bottoms)) this.spread(tile);
   }
 
   private findDepths(radius: Mm): void {

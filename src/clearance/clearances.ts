@@ -1,4 +1,6 @@
 import type { Layout } from '../layout/layout.ts';
+import type { Piece } from '../layout/pieces/piece.ts';
+import type { Player } from '../layout/player.ts';
 import { createPlaying } from '../player/moves.ts';
 import type { PlacedMic } from '../rig/placed.ts';
 import type { Mm } from '../units/quantity.ts';
@@ -65,8 +67,13 @@ export function createClearances(): Clearances {
   };
 }
 
+interface Kit {
+  readonly player: Player;
+  readonly pieces: readonly Piece[];
+}
+
 /** The motion of a layout, kept while its kit and player stay the same. */
-export function createMotion(): (layout: Pick<Layout, 'player' | 'pieces'>) => Motion {
+export function createMotion(): (kit: Kit) => Motion {
   const playingFor = createPlaying();
   let last:
     | { readonly player: unknown; readonly pieces: unknown; readonly motion: Motion }

@@ -1,6 +1,7 @@
 import type { Vec3 } from '../geometry/vector.ts';
 import type { MicSolid } from '../rig/placed.ts';
 import type { Mm } from '../units/quantity.ts';
+import { capsuleRows } from './micShape.ts';
 
 /** A mic's solids in one place, kit frame: as they are, as rows of numbers, and a ball round all of them. */
 export interface MicPose {
@@ -13,22 +14,12 @@ export interface MicPose {
 }
 
 export function micPose(solids: readonly MicSolid[]): MicPose {
-  const axes = new Float64Array(solids.length * 6);
-  const radii = new Float64Array(solids.length);
+  const { axes, radii } = capsuleRows(solids);
   const low = [Infinity, Infinity, Infinity];
   const high = [-Infinity, -Infinity, -Infinity];
-  for (const [index, { capsule }] of solids.entries()) {
-    const { a, b, radius } = capsule;
-    radii[index] = radius;
-    const row = index * 6;
-    axes[row] = a.x;
-    axes[row + 1] = a.y;
-    axes[row + 2] = a.z;
-    axes[row + 3] = b.x;
-    axes[row + 4] = b.y;
-    axes[row + 5] = b.z;
+  for (const [index, radius] of radii.entries()) {
     for (let k = 0; k < 6; k++) {
-      const value = axes[row + k] as number;
+      const value = axes[index * 6 + k] as number;
       low[k % 3] = Math.min(low[k % 3] as number, value - radius);
       high[k % 3] = Math.max(high[k % 3] as number, value + radius);
     }

@@ -24,12 +24,13 @@ export function micShapes(solids: readonly MicSolid[]): MicShapes {
   return { right, left: mirroredShape(right) };
 }
 
-function rightShape(solids: readonly MicSolid[]): MicShape {
+/** A mic's capsules as rows of numbers, kit frame: six a capsule for both ends of its axis, and its radius. */
+export function capsuleRows(
+  solids: readonly MicSolid[],
+): Pick<MicShape, 'count' | 'axes' | 'radii'> {
   const count = solids.length;
   const axes = new Float64Array(count * 6);
   const radii = new Float64Array(count);
-  const middle = count >> 1;
-  const boxes = new Float64Array((count + 3) * BOX);
   for (let index = 0; index < count; index++) {
     const { a, b, radius } = (solids[index] as MicSolid).capsule;
     const at = index * 6;
@@ -40,6 +41,17 @@ function rightShape(solids: readonly MicSolid[]): MicShape {
     axes[at + 4] = b.y;
     axes[at + 5] = b.z;
     radii[index] = radius;
+  }
+  return { count, axes, radii };
+}
+
+function rightShape(solids: readonly MicSolid[]): MicShape {
+  const { count, axes, radii } = capsuleRows(solids);
+  const middle = count >> 1;
+  const boxes = new Float64Array((count + 3) * BOX);
+  for (let index = 0; index < count; index++) {
+    const at = index * 6;
+    const radius = radii[index] as number;
     for (let axis = 0; axis < 3; axis++) {
       const low = Math.min(axes[at + axis] as number, axes[at + axis + 3] as number) - radius;
       const high = Math.max(axes[at + axis] as number, axes[at + axis + 3] as number) + radius;

@@ -27,7 +27,7 @@ export const partOf = (piece: number): number => piece & 3;
  * - Between the ends of an axis the slack is at most the greater of theirs.
  */
 export class MoveStretches {
-  readonly swept: SweptMoves;
+  private readonly arm: Arm;
   /** Positions at the ends of stretches, and per stretch where in there its own are. */
   positions = new Float64Array(FIRST * POSITION);
   starts = new Int32Array(FIRST);
@@ -49,24 +49,24 @@ export class MoveStretches {
   private readonly known: Move[] = [];
   private readonly wholes = new Map<Move, number>();
 
-  constructor(swept: SweptMoves) {
-    this.swept = swept;
+  constructor(arm: Arm) {
+    this.arm = arm;
   }
 
   /**
    * Those that everybody shares who asks about moves of the same arm: while a drum is dragged, the stretches of all moves that stay the same are
    * kept from motion to motion. They only ever become more, so that all who hold them may go on.
    */
-  static shared(swept: SweptMoves): MoveStretches {
-    const before = sharedBy.get(swept.arm);
+  static shared(arm: Arm): MoveStretches {
+    const before = sharedBy.get(arm);
     if (before && before.count < MOST) return before;
-    const fresh = new MoveStretches(swept);
-    sharedBy.set(swept.arm, fresh);
+    const fresh = new MoveStretches(arm);
+    sharedBy.set(arm, fresh);
     return fresh;
   }
 
-  /** All parts in all moves whole, of these swept moves or of others of the same arm. */
-  whole({ moves }: Pick<SweptMoves, 'moves'> = this.swept): Int32Array {
+  /** All parts in all moves whole, of swept moves of the arm. */
+  whole({ moves }: Pick<SweptMoves, 'moves'>): Int32Array {
     const pieces = new Int32Array(moves.length * PARTS);
     for (const [index, { move }] of moves.entries()) {
       const stretch = this.wholes.get(move) ?? this.begin(move);
@@ -155,7 +155,7 @@ export class MoveStretches {
     const { hand } = this;
     for (let k = GRIP; k < GRIP + 3; k++) hand[k] = this.positions[start + k] as number;
     if (side === 'left') hand[GRIP] = -(hand[GRIP] as number);
-    const room = this.swept.arm.elbowRoom(hand, 0, longest);
+    const room = this.arm.elbowRoom(hand, 0, longest);
     const row = stretch * BOWS;
     const butt = bend.butt * bow;
     const tip = bend.tip * bow;

@@ -46,7 +46,7 @@ export class Sieve {
 
   constructor(motion: Motion) {
     this.swept = motion.swept;
-    this.stretches = MoveStretches.shared(motion.swept);
+    this.stretches = MoveStretches.shared(motion.swept.arm);
     this.parts = motion.swept.arm.parts;
     this.still = new StillThings(motion);
   }

@@ -4,14 +4,12 @@ import type { Move } from '../player/move.ts';
 import type { Mm } from '../units/quantity.ts';
 import type { AxisField } from './axisField.ts';
 import { BOW } from './floorBudget.ts';
+import { lowestFirst } from './lowestFirst.ts';
 import { SweptAxis } from './sweptAxis.ts';
 import { type BoxedMove, SCRATCH, type SweptMoves } from './sweptMoves.ts';
 
 /** How often an interval is halved at most. */
 const DEEPEST = SCRATCH / 2;
-/** Steps of height, mm, in which intervals are put in order, and what is added to keep them above 0. */
-const STEP: Mm = 0.1;
-const DEEP: Mm = 10_000;
 
 const ENDS: Readonly<Record<ArmPart['name'], readonly [number, number]>> = {
   stick: [BUTT, TIP],
@@ -31,10 +29,6 @@ export class SweptAxes {
   private readonly bow: ElbowBow;
   private part: ArmPart['name'] = 'stick';
   private move: Move | undefined;
-  /** Per halving: where the positions at both ends are, and from when on. */
-  private readonly starts = new Int32Array(DEEPEST + 1);
-  private readonly ends = new Int32Array(DEEPEST + 1);
-  private readonly times = new Float64Array(DEEPEST + 1);
   /** How far the axis' ends may be off, mm. */
   private startOff: Mm = 0;
   private endOff: Mm = 0;
@@ -52,17 +46,14 @@ export class SweptAxes {
     const { moves } = this.swept;
     const intervals = moves.reduce((sum, boxed) => sum + boxed.intervals, 0);
     const moveOf = new Int32Array(intervals);
-    const keys = new Float64Array(intervals);
+    const heights = new Float64Array(intervals);
     for (const [index, { position, intervals: count, interval }] of moves.entries()) {
       for (let i = 0; i < count; i++) {
         moveOf[interval + i] = index;
-        const height = this.lowestIn(position + i * POSITION) + DEEP;
-        keys[interval + i] = Math.round(height / STEP) * intervals + interval + i;
+        heights[interval + i] = this.lowestIn(position + i * POSITION);
       }
     }
-    keys.sort();
-    for (let k = 0; k < intervals; k++) {
-      const interval = (keys[k] as number) % intervals;
+    for (const interval of lowestFirst(heights)) {
       this.showInterval(moves[moveOf[interval] as number] as BoxedMove, interval);
     }
   }
@@ -71,9 +62,10 @@ export class SweptAxes {
     const i = at - interval;
     this.move = move;
     this.field.turnTo(move.side);
-    this.starts[0] = position + i * POSITION;
-    this.ends[0] = position + (i + 1) * POSITION;
-    this.times[0] = i / intervals;
+    const { starts, ends, times } = this.swept.halvings;
+    starts[0] = position + i * POSITION;
+    ends[0] = position + (i + 1) * POSITION;
+    times[0] = i / intervals;
     const { part } = this.axis;
     part.from = 0;
     part.to = 1;
@@ -95,7 +87,8 @@ export class SweptAxes {
   }
 
   private lower(depth: number, dt: number): void {
-    const { axis, move, swept, starts, ends, times } = this;
+    const { axis, move, swept } = this;
+    const { starts, ends, times } = swept.halvings;
     const [a, b] = ENDS[this.part];
     const start = starts[depth] as number;
     const end = ends[depth] as number;

@@ -109,16 +109,15 @@ export class SweptMoves {
     const old = before.moves[from] as BoxedMove;
     const last = this.moves[to + count - 1] as BoxedMove;
     const intervals = last.interval + last.intervals - first.interval;
-    const box = ROW;
     const table = (key: CopiedTable, source: number, at: number, size: number): void =>
       this[key].set(before[key].subarray(source, source + size), at);
     const positions = last.position + (last.intervals + 1) * POSITION - first.position;
     table('positions', old.position, first.position, positions);
     table('elbowBow', old.interval, first.interval, intervals);
-    table('boxes', old.interval * box, first.interval * box, intervals * box);
-    const groups = box / GROUP;
+    table('boxes', old.interval * ROW, first.interval * ROW, intervals * ROW);
+    const groups = ROW / GROUP;
     table('groupBoxes', old.interval * groups, first.interval * groups, intervals * groups);
-    table('moveBoxes', from * box, to * box, count * box);
+    table('moveBoxes', from * ROW, to * ROW, count * ROW);
     table('armBoxes', from * BOX, to * BOX, count * BOX);
     return count;
   }
@@ -175,7 +174,7 @@ export class SweptMoves {
       const from = position + i * POSITION;
       const elbow = this.arm.elbowBow(this.positions, from, from + POSITION, way);
       this.elbowBow[interval + i] = elbow;
-      const box = (interval + i) * PARTS * BOX;
+      const box = (interval + i) * ROW;
       this.grow(box, from + BUTT, from + TIP, stickSlack);
       this.grow(box + BOX, from + GRIP, from + GRIP, hand.radius + gripBow);
       const forearmSlack = forearm.radius + Math.max(elbow, gripBow);

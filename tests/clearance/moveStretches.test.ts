@@ -16,8 +16,12 @@ interface Looked {
 }
 
 /** Some parts in the whole of some moves, and in halves of halves of them, always another half. */
-function someStretches(stretches: MoveStretches, every: number, depth: number): readonly Looked[] {
-  const wholes = [...stretches.whole()].map(
+function someStretches(
+  [stretches, swept]: readonly [MoveStretches, SweptMoves],
+  every: number,
+  depth: number,
+): readonly Looked[] {
+  const wholes = [...stretches.whole(swept)].map(
     (piece): Looked => ({ piece, move: stretchOf(piece), from: 0, length: 1 }),
   );
   return wholes
@@ -40,8 +44,8 @@ const TIMES = [0, 0.13, 0.31, 0.5, 0.62, 0.87, 1];
 /** How far any point of a part gets beyond its slack in some stretches of a kit, and in how many that was looked at. */
 function beyondSlack({ player, pieces }: Layout) {
   const swept = new SweptMoves(playingOf(player, pieces));
-  const stretches = new MoveStretches(swept);
-  const looked = someStretches(stretches, 5, 7);
+  const stretches = new MoveStretches(swept.arm);
+  const looked = someStretches([stretches, swept], 5, 7);
   const hand = new Float64Array(POSITION);
   let beyond = Number.NEGATIVE_INFINITY;
   for (const { piece, move: index, from, length } of looked) {
@@ -77,8 +81,9 @@ describe('rule C5: the slack of a stretch', () => {
 
   it('shrinks with the stretch: halved ten times it is below a centimetre', () => {
     const { player, pieces } = startingKit('five-piece-two-racks');
-    const stretches = new MoveStretches(new SweptMoves(playingOf(player, pieces)));
-    for (const { piece, length } of someStretches(stretches, 11, 10)) {
+    const swept = new SweptMoves(playingOf(player, pieces));
+    const stretches = new MoveStretches(swept.arm);
+    for (const { piece, length } of someStretches([stretches, swept], 11, 10)) {
       if (length < 2 ** -9.5) expect(stretches.slack[piece]).toBeLessThan(10);
     }
   });
