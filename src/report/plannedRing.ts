@@ -81,11 +81,25 @@ function proposedAngle(
     standingOf(placeMic(turnedTo(usual, angle), layout)).length === 0;
   for (const verdict of ['clear', 'tight'] as const) {
     const places = nearest.filter((angle) => isAll(rim.arcs, angle, verdict));
-    const free = places.filter(isFree);
-    const found = free.find(rim.hasWay) ?? free[0] ?? places[0];
+    const found = firstFree(places, isFree, rim.hasWay) ?? places[0];
     if (found !== undefined) return found;
   }
   return from;
+}
+
+/** The first place that is free and has a way; where none has one, the first that is free. No more are looked at than are needed to know. */
+function firstFree(
+  places: readonly Degrees[],
+  isFree: (angle: Degrees) => boolean,
+  hasWay: (angle: Degrees) => boolean,
+): Degrees | undefined {
+  let free: Degrees | undefined;
+  for (const angle of places) {
+    if (!isFree(angle)) continue;
+    if (hasWay(angle)) return angle;
+    free ??= angle;
+  }
+  return free;
 }
 
 /** Whether a place has a verdict with room for what the ends of arcs are exact to, half a degree either way. */
