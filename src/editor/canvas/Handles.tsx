@@ -1,5 +1,5 @@
 import { useCallback } from 'react';
-import type { Box } from '../labels/placeLabels.ts';
+import { type Box, boxAbout } from '../labels/placeLabels.ts';
 import type { Palette } from '../palette.ts';
 import { paintHandle } from '../shapes/handle.ts';
 import type { Pen } from '../shapes/pen.ts';
@@ -26,9 +26,4 @@ const HALF = 16;
 
 /** Where labels should not stand. */
 export const handleBoxes = (handles: readonly Handle[]): readonly Box[] =>
-  handles.map(({ at }) => ({
-    left: at.x - HALF,
-    top: at.y - HALF,
-    width: 2 * HALF,
-    height: 2 * HALF,
-  }));
+  handles.map(({ at }) => boxAbout(at, HALF));

@@ -1,7 +1,7 @@
 import type { Finding, Report } from '../../report/report.ts';
 import { type KitView, kitToScreen } from '../view/kitView.ts';
 import type { ScreenPoint } from '../view/view.ts';
-import type { Box } from './placeLabels.ts';
+import { type Box, boxAbout } from './placeLabels.ts';
 
 /** The place of a finding that is marked on the plan, px. */
 export interface MarkedPlace {
@@ -29,9 +29,4 @@ export const markedPlaces = (
 
 /** What the rings cover: labels keep out of them where they can. */
 export const markBoxes = (marked: readonly MarkedPlace[]): readonly Box[] =>
-  marked.map(({ at }) => ({
-    left: at.x - MARK_RADIUS,
-    top: at.y - MARK_RADIUS,
-    width: 2 * MARK_RADIUS,
-    height: 2 * MARK_RADIUS,
-  }));
+  marked.map(({ at }) => boxAbout(at, MARK_RADIUS));

@@ -42,6 +42,14 @@ export interface Box {
   readonly height: number;
 }
 
+/** The square that reaches `reach` px to each side of a spot. */
+export const boxAbout = ({ x, y }: ScreenPoint, reach: number): Box => ({
+  left: x - reach,
+  top: y - reach,
+  width: 2 * reach,
+  height: 2 * reach,
+});
+
 export interface PlacedLabel {
   readonly key: string;
   readonly at: ScreenPoint;

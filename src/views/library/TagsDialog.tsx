@@ -1,6 +1,7 @@
 import { useId, useState } from 'react';
 import type { LibraryRow } from '../../session/library.ts';
 import { Dialog } from '../parts/Dialog.tsx';
+import { FormFoot } from '../parts/FormFoot.tsx';
 
 interface TagsDialogProps {
   readonly row: LibraryRow;
@@ -34,14 +35,7 @@ export function TagsDialog({ row, onKeep, onClose }: TagsDialogProps) {
           />
           <p className="small soft">At most 12, of 40 characters each. The search finds them.</p>
         </div>
-        <div className="dialog-foot">
-          <button type="button" onClick={onClose}>
-            Cancel
-          </button>
-          <button type="submit" className="primary">
-            Keep them
-          </button>
-        </div>
+        <FormFoot take="Keep them" onClose={onClose} />
       </form>
     </Dialog>
   );

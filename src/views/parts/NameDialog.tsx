@@ -2,6 +2,7 @@ import { type ReactNode, useId, useState } from 'react';
 import { FieldProblem } from '../fields/FieldProblem.tsx';
 import { tooLong } from '../fields/TextField.tsx';
 import { Dialog } from './Dialog.tsx';
+import { FormFoot } from './FormFoot.tsx';
 
 /** As long as a name may be, of a layout as of a point of its history. */
 const MOST = 80;
@@ -64,14 +65,7 @@ export function NameDialog({ title, name, take, onName, onClose, ...props }: Nam
           <FieldProblem id={`${id}-problem`} text={problem} />
           {children}
         </div>
-        <div className="dialog-foot">
-          <button type="button" onClick={onClose}>
-            Cancel
-          </button>
-          <button type="submit" className="primary">
-            {take}
-          </button>
-        </div>
+        <FormFoot take={take} onClose={onClose} />
       </form>
     </Dialog>
   );
