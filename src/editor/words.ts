@@ -7,7 +7,7 @@ import type { PlanMarks } from '../session/patchView.ts';
 import { isThere, type Selection, sameSelection } from '../session/selection.ts';
 import type { Drawing } from '../session/session.ts';
 import { wrapDegrees } from '../units/angle.ts';
-import { type LengthUnit, roundedDown, showLength } from '../units/lengthText.ts';
+import { type LengthUnit, showLength, showRoom } from '../units/lengthText.ts';
 import type { Mm } from '../units/quantity.ts';
 import type { Verdict } from './palette.ts';
 import { wholeArcs } from './rim/arcs.ts';
@@ -33,7 +33,7 @@ export const marksText: Readonly<Record<PlanMarks['shows'], string>> = {
 /** A clearance, rounded down so that the plan never promises more room than there is; a dash when nothing moves near. */
 export function clearanceText(clearance: Mm, unit: LengthUnit): string {
   if (!Number.isFinite(clearance)) return '–';
-  return showLength(roundedDown(clearance, unit), unit);
+  return showRoom(clearance, unit);
 }
 
 /** The name of what is selected. */

@@ -96,7 +96,7 @@ function micForms(
   if (selection?.kind === 'mic' && selection.id === mic) {
     return nearest ? [name] : [`${name}  ${text}`];
   }
-  const number = text.split(' ')[0] ?? text;
+  const number = text.replace(` ${layout.units}`, '');
   if (kitView.view.scale >= NAMES_FROM) return [`${name}  ${text}`, text, number];
   // Where even the number finds no room, the mark alone stands.
   return verdict === 'clear' ? [number, ''] : [text];

@@ -1,5 +1,5 @@
 import type { ClearanceRow } from '../../report/report.ts';
-import { type LengthUnit, roundedDown, showLength } from '../../units/lengthText.ts';
+import { type LengthUnit, roundedDown, showLength, showRoom } from '../../units/lengthText.ts';
 import type { Mm } from '../../units/quantity.ts';
 
 export type Verdict = ClearanceRow['verdict'];
@@ -13,11 +13,9 @@ const words: Readonly<Record<Verdict, string>> = {
 /** The verdict as one word. */
 export const verdictWord = (verdict: Verdict): string => words[verdict];
 
-/** The number alone, with a true minus: `84 mm`, `−12 mm`; a dash when nothing moves near. */
+/** The number alone: `84 mm`, `under 1 mm`, `−12 mm`; a dash when nothing moves near. */
 export const clearanceNumber = (clearance: Mm, unit: LengthUnit): string =>
-  Number.isFinite(clearance)
-    ? showLength(roundedDown(clearance, unit), unit).replace('-', '−')
-    : '–';
+  Number.isFinite(clearance) ? showRoom(clearance, unit) : '–';
 
 /** The clearance as a person says it: `12 mm too close`, `38 mm away, 12 mm inside the margin`, `84 mm clear`. */
 export function clearanceAmount(
@@ -28,7 +26,7 @@ export function clearanceAmount(
   if (!Number.isFinite(row.clearance)) return 'nothing moves near it';
   const shown = roundedDown(row.clearance, unit);
   if (row.verdict === 'struck') return `${showLength(-shown, unit)} too close`;
-  if (row.verdict === 'clear') return `${showLength(shown, unit)} clear`;
-  const inside = showLength(margin - shown, unit);
-  return `${showLength(shown, unit)} away, ${inside} inside the margin`;
+  const room = showRoom(row.clearance, unit);
+  if (row.verdict === 'clear') return `${room} clear`;
+  return `${room} away, ${showLength(margin - shown, unit)} inside the margin`;
 }

@@ -4,6 +4,7 @@ import {
   type Lettered,
   lettering,
   measureLabel,
+  micLabels,
   nameForms,
 } from '../../../src/editor/labels/wishes.ts';
 import { focusOn } from '../../../src/editor/move/micFocus.ts';
@@ -80,6 +81,21 @@ describe('what is lettered on the plan', () => {
     expect(named('Rack tom 1', 30)).toEqual([]);
     expect(named('Rack tom 1', null)[0]).toBe('Rack tom 1');
     expect(named('Tom', 24)).toEqual(['Tom', 'Tom']);
+  });
+
+  test('hardly any room keeps its word where only the number is written', () => {
+    const layout = kit('large-kit');
+    const report = analyse(layout);
+    const clearances = report.clearances.map((row) => ({
+      ...row,
+      clearance: 0.4,
+      verdict: 'clear' as const,
+    }));
+    const fit = viewOf(layout);
+    const view = zoomed(fit.view, 0.5, { x: 400, y: 380 });
+    const kitView = { ...fit, view };
+    const [label] = micLabels(lettered(layout, { report: { ...report, clearances }, kitView }));
+    expect(label?.wish.forms.map(({ text }) => text)).toEqual(['under 1', '']);
   });
 
   test('a clearance is written with its unit, and struck and tight ones from any distance', () => {

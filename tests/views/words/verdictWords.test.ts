@@ -31,6 +31,15 @@ describe('a clearance in words', () => {
     );
   });
 
+  it('calls hardly any room under 1 mm, not 0 mm', () => {
+    expect(clearanceAmount({ clearance: 0.4, verdict: 'tight' }, 50, 'mm')).toBe(
+      'under 1 mm away, 50 mm inside the margin',
+    );
+    expect(clearanceAmount({ clearance: 0.4, verdict: 'clear' }, 0, 'mm')).toBe('under 1 mm clear');
+    expect(clearanceNumber(0.4, 'mm')).toBe('under 1 mm');
+    expect(clearanceNumber(0.4, 'in')).toBe('under 0.1 in');
+  });
+
   it('shows the number with a true minus, and a dash where nothing moves', () => {
     expect(clearanceNumber(-12, 'mm')).toBe('−12 mm');
     expect(clearanceNumber(-0.01, 'mm')).toBe('−1 mm');
