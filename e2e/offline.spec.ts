@@ -11,7 +11,7 @@ test('after one visit the app starts again without a network', async ({ page, st
   await appIsOpen(page);
 });
 
-test('without a network a new tab opens, and so does the address of any screen', async ({
+test('without a network a new tab opens, and so does the address of any screen (O4)', async ({
   page,
   context,
   startSite,

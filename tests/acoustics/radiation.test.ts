@@ -199,3 +199,26 @@ describe('distanceToDisc', () => {
     );
   }
 });
+
+describe('H15 nearer than 10 mm', () => {
+  /** As good as a point. */
+  const speck = radiatingDisc(ORIGIN, UP, 0.01);
+  const energy = (height: number) => discEnergy(earAbove(height, PATTERNS.omni), speck, point);
+
+  it('counts as 10 mm: 40 dB over the level at 1 m, however near', () => {
+    fc.assert(
+      fc.property(mm(0, 9.9), (height) => {
+        expect(toDecibels(energy(height))).toBeCloseTo(20 * Math.log10(1000 / NEAREST), 6);
+      }),
+    );
+    expect(NEAREST).toBe(10);
+  });
+
+  it('from there on every mm counts', () => {
+    fc.assert(
+      fc.property(mm(10.1, 500), mm(0.1, 50), (height, more) => {
+        expect(energy(height + more)).toBeLessThan(energy(height));
+      }),
+    );
+  });
+});

@@ -1,11 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { accessLane, laneCrossing } from '../../src/cabling/accessLane.ts';
+import {
+  accessLane,
+  beforeStairs,
+  laneBlocks,
+  laneCrossing,
+} from '../../src/cabling/accessLane.ts';
 import { isInside } from '../../src/geometry/convexPolygon.ts';
 import { usualThrone } from '../../src/layout/catalogue/defaults/usualPieces.ts';
 import type { Stairs } from '../../src/layout/deck.ts';
 import type { Layout } from '../../src/layout/layout.ts';
-import { bareLayout } from './scenes.ts';
+import { bareLayout, obstacle, rectangle } from './scenes.ts';
 
 const withStairs = (stairs: readonly Stairs[], pieces: Layout['pieces'] = []): Layout => ({
   ...bareLayout,
@@ -80,5 +85,43 @@ describe('the access lane', () => {
         expect(laneCrossing(lane, route)).toBeUndefined();
       }),
     );
+  });
+
+  it('A3: is blocked by each thing inside once, at its part that must go farthest aside, but for throne and feet', () => {
+    const layout = withStairs([back]);
+    const square = (x: number, y: number) => rectangle({ x, y }, { x: x + 100, y: y + 100 });
+    const thing = (owner: string, x: number) => obstacle(owner, 'foot', square(x, -1000));
+    const blocks = laneBlocks(layout, [
+      thing('left', -390),
+      // As wide as the lane leaves it on one side: it touches, no more.
+      thing('beside', 300),
+      thing('two-feet', 280),
+      thing('two-feet', 150),
+      thing('two-feet', 290),
+      obstacle('throne', 'throne', square(0, -300)),
+      obstacle('pedal', 'footSpace', square(0, -600)),
+      { ...obstacle('box', 'box', square(-50, -1500)), owner: null },
+    ]);
+    expect(blocks.map(({ owner }) => owner)).toEqual(['left', 'two-feet', null]);
+    const by = blocks.map(({ overlap }) => overlap);
+    for (const [i, overlap] of [10, 150, 350].entries()) expect(by[i]).toBeCloseTo(overlap, 9);
+    expect(blocks[1]?.place).toEqual({ x: 200, y: -950 });
+  });
+
+  it('A3: nothing blocks it where there is none', () => {
+    expect(
+      laneBlocks(bareLayout, [obstacle('in', 'foot', rectangle({ x: -9, y: -9 }, { x: 9, y: 9 }))]),
+    ).toEqual([]);
+  });
+
+  it('A4: before stairs is as wide as they are, 600 mm from the edge to both sides', () => {
+    const { deck } = bareLayout;
+    const at = (stairs: Stairs) => {
+      const { low, high } = beforeStairs(stairs, deck);
+      return [low.x, high.x, low.y, high.y].map(Math.round);
+    };
+    expect(at({ edge: 'back', offset: 200, width: 900 })).toEqual([-250, 650, -2600, -1400]);
+    expect(at({ edge: 'right', offset: 500, width: 1000 })).toEqual([2400, 3600, 0, 1000]);
+    expect(at({ edge: 'left', offset: 0, width: 800 })).toEqual([-3600, -2400, -400, 400]);
   });
 });

@@ -47,7 +47,7 @@ const micsAt = (places: readonly Spot[]) =>
   places.map((at, i) => hangingMic(`mic-${i + 1}`, { x: at.x, y: at.y }, null));
 
 describe('inputs with which cables cross least', () => {
-  it('N1: cross no more than in the best of all orders', () => {
+  it('N1, N3: cross no more than in the best of all orders', () => {
     fc.assert(
       fc.property(
         fc.uniqueArray(place, { maxLength: 5, selector: ({ x, y }) => `${x} ${y}` }),

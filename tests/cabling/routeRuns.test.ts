@@ -7,7 +7,9 @@ import type { Run } from '../../src/cabling/run.ts';
 import { type ConvexPolygon, isInside, passesThrough } from '../../src/geometry/convexPolygon.ts';
 import { wayLength } from '../../src/geometry/plan.ts';
 import type { Vec2 } from '../../src/geometry/vector.ts';
+import { moveMicTip } from '../../src/layout/edit/mics.ts';
 import { mirrorKit } from '../../src/layout/edit/mirror.ts';
+import { movePiece } from '../../src/layout/edit/pieces.ts';
 import type { Layout } from '../../src/layout/layout.ts';
 import { buildRig, createRigBuilder } from '../../src/rig/buildRig.ts';
 import { toDeck } from '../../src/rig/deckFrame.ts';
@@ -244,6 +246,34 @@ describe('a cable router that is kept', () => {
     const placed = { ...stand.stand, footprint: { ...footprint, hub, feet } };
     return { ...stand, deckPoint: hub, stand: placed };
   };
+
+  it('C1: keeps the obstacles of what stands where it stood, a mic with them whose feet did', () => {
+    const rigOf = createRigBuilder();
+    const route = createCableRouter();
+    const overhead = 'mic-overhead-floor-tom-side';
+    const first = route(kit, rigOf(kit)).obstacles;
+    let known = new Set(first);
+    /** Whose obstacles are new. */
+    const renewed = (layout: Layout): readonly (string | null)[] => {
+      const found = route(layout, rigOf(layout)).obstacles;
+      const owners = found.flatMap((one) => (known.has(one) ? [] : [one.owner]));
+      known = new Set(found);
+      return [...new Set(owners)];
+    };
+    expect(first.some(({ owner }) => owner === overhead)).toBe(true);
+    const raised = moveMicTip(kit, overhead, { x: 500, y: 300, z: 1700 });
+    expect(raised).not.toEqual(kit);
+    expect(renewed(raised)).toEqual([]);
+    const aside = shift(raised, overhead, 40);
+    expect(renewed(aside)).toEqual([overhead]);
+    const pushed = movePiece(aside, 'floor', { x: 700, y: 100 });
+    expect(pushed).not.toEqual(aside);
+    expect(renewed(pushed)).toEqual(['floor']);
+    const moved = { ...pushed, deck: { ...pushed.deck, kit: { ...pushed.deck.kit, x: 10 } } };
+    expect(renewed(moved)).toHaveLength(new Set(first.map(({ owner }) => owner)).size);
+    const apart = { ...moved, cabling: { ...moved.cabling, keepAway: 60 } };
+    expect(renewed(apart)).toHaveLength(new Set(first.map(({ owner }) => owner)).size);
+  });
 
   it('C2: routes a run again when a stand is put on its way', () => {
     const putAt = (x: number, y: number): PlacedMic => standAt({ x, y });

@@ -95,6 +95,31 @@ describe('the stock plan', () => {
     );
   });
 
+  it('S3, S4: each run takes the shortest that the longer ones leave; where none reaches, the longer of a join the shortest for the rest', () => {
+    let joined = 0;
+    fc.assert(
+      fc.property(lengths(8), lengths(12), (needed, cables) => {
+        const { runs } = planStock(needsOf(needed), stockOf(cables), sizes);
+        const left = cables.toSorted((a, b) => a - b);
+        const take = (length: number) => left.splice(left.indexOf(length), 1);
+        for (const run of runs.toSorted((p, q) => q.needed - p.needed)) {
+          const single = left.find((length) => length >= run.needed);
+          const [longer, shorter] = run.carried;
+          if (single !== undefined) expect(run.carried).toEqual([single]);
+          for (const length of run.carried) expect(left).toContain(length);
+          if (longer !== undefined) take(longer);
+          if (shorter === undefined || longer === undefined) continue;
+          joined += 1;
+          expect(shorter).toBeLessThanOrEqual(longer);
+          expect(shorter).toBe(left.find((length) => length >= run.needed - longer));
+          take(shorter);
+        }
+      }),
+      { numRuns: 400 },
+    );
+    expect(joined).toBeGreaterThan(20);
+  });
+
   it('says what is missing: two more of 5 m', () => {
     const stock = [
       { length: 3000, count: 2 },

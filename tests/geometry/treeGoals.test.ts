@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { convexHull } from '../../src/geometry/convexPolygon.ts';
 import { gap } from '../../src/geometry/plan.ts';
 import { Tangents } from '../../src/geometry/tangents.ts';
 import { TreeGoals } from '../../src/geometry/treeGoals.ts';
@@ -57,5 +58,30 @@ describe('where a way joins another', () => {
         }
       }),
     );
+  });
+
+  it('G3: does not join it where it begins inside what only it may pass', () => {
+    const about = convexHull<'kit'>([
+      { x: -11, y: -1 },
+      { x: -9, y: -1 },
+      { x: -9, y: 1 },
+      { x: -11, y: 1 },
+    ]);
+    if (!about) throw new Error('a square was expected');
+    const joinsAtStart = (free: ReadonlySet<number>): boolean => {
+      const tangents = new Tangents<'kit'>([about], undefined);
+      const end = tangents.place({ x: 10, y: 0 });
+      const first = { own: [tangents.place({ x: -10, y: 0 }, new Set([0])), end], most: 100 };
+      const second = { own: [tangents.place({ x: -30, y: 0 }, free), end], most: 100 };
+      const tree = new WayTree(tangents, [first, second], { each: 0.5, once: 0.5 });
+      const start = tree.lay(0, first);
+      const head = tree.lay(1, second);
+      if (!start || !head) throw new Error('laid ways were expected');
+      const goals = new TreeGoals(tree, tree.chainFrom(head), Number.POSITIVE_INFINITY);
+      return goals.from(head.place.point, 0).some(({ node, splits }) => node === start && !splits);
+    };
+    expect(joinsAtStart(new Set())).toBe(false);
+    expect(joinsAtStart(new Set([1]))).toBe(false);
+    expect(joinsAtStart(new Set([0]))).toBe(true);
   });
 });

@@ -126,14 +126,49 @@ describe('a bad file gets a message with its path and what was expected', () => 
     ['an empty name', ['name'], '', 'out-of-range: at least 1 character'],
     ['a name of 1 MB', ['name'], 'x'.repeat(1_000_000), 'out-of-range: at most 80 characters'],
     ['no date', ['venue', 'date'], '2031-02-30', 'bad-format: YYYY-MM-DD'],
-    ['a class nobody knows', ['mics', KICK_MIC, 'micClass'], 'xyz', 'no-such-thing: mic class'],
-    ['a piece not there', ['mics', KICK_MIC, 'hears', 0], 'xyz', 'no-such-thing: id of a piece'],
-    ['a drum not there', ['mics', RACK_MIC, 'mount', 'drum'], 'xyz', 'no-such-thing: rack tom'],
-    ['a clip on a kick', ['mics', RACK_MIC, 'mount', 'drum'], 'kick', 'no-such-thing: rack tom'],
-    ['a plate in a tom', ['mics', PLATE, 'mount', 'kick'], 'rack-1', 'no-such-thing: kick drum'],
-    ['held by nothing', ['pieces', RACK, 'support', 'by'], 'xyz', 'no-such-thing: another piece'],
-    ['held by itself', ['pieces', RACK, 'support', 'by'], 'rack-1', 'held-in-a-circle: not held'],
-    ['an id twice', ['mics', KICK_MIC, 'id'], 'kick', 'id-twice: pieces[1].id has this one'],
+    [
+      'a class nobody knows (L5)',
+      ['mics', KICK_MIC, 'micClass'],
+      'xyz',
+      'no-such-thing: mic class',
+    ],
+    [
+      'a piece not there (L5)',
+      ['mics', KICK_MIC, 'hears', 0],
+      'xyz',
+      'no-such-thing: id of a piece',
+    ],
+    [
+      'a drum not there (L4)',
+      ['mics', RACK_MIC, 'mount', 'drum'],
+      'xyz',
+      'no-such-thing: rack tom',
+    ],
+    [
+      'a clip on a kick (L4)',
+      ['mics', RACK_MIC, 'mount', 'drum'],
+      'kick',
+      'no-such-thing: rack tom',
+    ],
+    [
+      'a plate in a tom (L4)',
+      ['mics', PLATE, 'mount', 'kick'],
+      'rack-1',
+      'no-such-thing: kick drum',
+    ],
+    [
+      'held by nothing (L6)',
+      ['pieces', RACK, 'support', 'by'],
+      'xyz',
+      'no-such-thing: another piece',
+    ],
+    [
+      'held by itself (L6)',
+      ['pieces', RACK, 'support', 'by'],
+      'rack-1',
+      'held-in-a-circle: not held',
+    ],
+    ['an id twice (L1)', ['mics', KICK_MIC, 'id'], 'kick', 'id-twice: pieces[1].id has this one'],
   ] as const)('%s', (_, path, value, wanted) => {
     const [code, expected] = wanted.split(': ');
     const problem = onlyProblem(withValue(path, value));
@@ -197,7 +232,7 @@ describe('a bad file gets a message with its path and what was expected', () => 
     expect(problemsOf(checkLayout(ring))[0]).toMatchObject({ code: 'too-deep' });
   });
 
-  test('a second throne', () => {
+  test('L2: a second throne', () => {
     const pieces = [...kit.pieces, { ...kit.pieces[0], id: 'throne-2' }];
     expect(onlyProblem({ ...kit, pieces })).toMatchObject({
       code: 'second-throne',
@@ -205,7 +240,7 @@ describe('a bad file gets a message with its path and what was expected', () => 
     });
   });
 
-  test('pieces that hold each other in a circle', () => {
+  test('L6: pieces that hold each other in a circle', () => {
     const held = (id: string, by: string) => ({
       ...kit.pieces[RACK],
       id,
@@ -216,7 +251,7 @@ describe('a bad file gets a message with its path and what was expected', () => 
     expect(problems.map(({ code }) => code)).toEqual(Array(3).fill('held-in-a-circle'));
   });
 
-  test('an own class with the id of a built-in one', () => {
+  test('L3: an own class with the id of a built-in one', () => {
     const own = {
       id: 'ribbon',
       name: 'Mine',

@@ -54,7 +54,8 @@ describe('the signed text', () => {
     ['the kit on the deck', (l) => moveKit(l, { x: 200, turn: 12 })],
     ['the venue', (l) => setVenue(l, { name: 'Barn', temperature: 4 })],
     ['the margin', (l) => setMargin(l, 80)],
-    ['the order of mics', (l) => ({ ...l, mics: l.mics.toReversed() })],
+    ['the order of mics (N4)', (l) => ({ ...l, mics: l.mics.toReversed() })],
+    ['the order of pieces (N4)', (l) => ({ ...l, pieces: l.pieces.toReversed() })],
     ['a class that no mic is of', (l) => addOwnClass(l, { ...ownClass, id: 'other' })],
   ])('stays when this changes: %s', (_, change) => {
     const changed = change(kit);
@@ -73,7 +74,23 @@ describe('the signed text', () => {
     expect(signedText(change(kit))).not.toBe(signedText(kit));
   });
 
-  test("changes with the facts of the user's own class, and not with its name", () => {
+  test('N1-N3: changes with every field of player, pieces and mics but names and inputs', () => {
+    const { player, pieces, mics } = kit;
+    const fields = leaves({ player, pieces, mics });
+    expect(fields.length).toBeGreaterThan(200);
+    for (const path of fields) {
+      const changed: Layout = structuredClone(kit);
+      const holder = path
+        .slice(0, -1)
+        .reduce<object>((inner, step) => Reflect.get(inner, step), changed);
+      const last = path.at(-1) ?? '';
+      Reflect.set(holder, last, another(Reflect.get(holder, last)));
+      const isSigned = !(path.length === 3 && ['name', 'input'].includes(last));
+      expect(signedText(changed) !== signedText(kit), path.join('.')).toBe(isSigned);
+    }
+  });
+
+  test("N3: changes with the facts of the user's own class, and not with its name", () => {
     const own = setMicClass(addOwnClass(kit, ownClass), 'mic-snare', 'mine');
     const withClass = (patch: object) => ({
       ...own,
@@ -149,3 +166,15 @@ const ownClass = {
   connector: 'straight',
   mass: 0.3,
 } as const;
+
+/** The paths of everything in a value that is no list and no object. */
+function leaves(value: unknown, path: readonly string[] = []): (readonly string[])[] {
+  if (typeof value !== 'object' || value === null) return [path];
+  return Object.entries(value).flatMap(([key, inner]) => leaves(inner, [...path, key]));
+}
+
+/** A value of the same type that is not the same. */
+function another(value: unknown): unknown {
+  if (typeof value === 'number') return value + 1;
+  return typeof value === 'boolean' ? !value : `${value}x`;
+}

@@ -31,6 +31,7 @@ const offered = (bytes: Uint8Array, name = 'all.layouts') => ({
     arrayBuffer: async () => Uint8Array.from(bytes.subarray(from, to)).buffer,
   }),
 });
+const nothing = new Uint8Array();
 const bytesOf = async (from: FullStorage) => joined((await libraryFile(from, 0)).parts);
 const take = (on: FullStorage, bytes: Uint8Array) => takeInLibrary(on, offered(bytes), () => {});
 const names = async (on: FullStorage) => (await on.list()).rows.map(({ name }) => name).sort();
@@ -163,6 +164,36 @@ describe('a library file', () => {
     await expect(takeInLibrary(second, file, () => {})).rejects.toThrow('no library of this app');
     expect(pieces).toBe(1);
     expect(await names(second)).toEqual(['Layout mine']);
+  });
+
+  it('B2 is read a megabyte at a time, and what was read is stored before the next is asked for', async () => {
+    const [head = nothing, one = nothing, ...rest] = (
+      await libraryFile(await tablet(['one', 'two']), 0)
+    ).parts;
+    // 3 MB that can't be read lie between the two layouts.
+    const bytes = joined([head, one, new Uint8Array(3_000_000), ...rest]);
+    const second = await tablet([]);
+    const asked: number[] = [];
+    const stored: number[] = [];
+    let open = 0;
+    const file = {
+      size: bytes.length,
+      slice: (from: number, to: number) => ({
+        arrayBuffer: async () => {
+          open += 1;
+          expect(open).toBe(1);
+          asked.push(to - from);
+          stored.push((await names(second)).length);
+          open -= 1;
+          return Uint8Array.from(bytes.subarray(from, to)).buffer;
+        },
+      }),
+    };
+    const read = await takeInLibrary(second, file, () => {});
+    expect(read.layouts.map(({ ok }) => ok)).toEqual([true, true]);
+    expect(Math.max(...asked)).toBeLessThanOrEqual(2 ** 20);
+    expect(asked.reduce((sum, length) => sum + length, 0)).toBe(bytes.length);
+    expect(stored).toEqual([0, 1, 1]);
   });
 
   it('is known by its name or its first bytes', async () => {

@@ -20,6 +20,31 @@ describe('readNumber', () => {
     );
   });
 
+  it('T2 reads a fraction as it is read on a tape measure', () => {
+    const small = fc.integer({ min: 1, max: 99 });
+    fc.assert(
+      fc.property(
+        small,
+        small,
+        small,
+        fc.constantFrom('', '-', '−'),
+        (whole, upper, lower, sign) => {
+          const times = sign === '' ? 1 : -1;
+          const mixed = times * (whole + upper / lower);
+          expect(readNumber(`${sign}${upper}/${lower}`)).toBe((times * upper) / lower);
+          expect(readNumber(`${sign}${whole} ${upper}/${lower}`)).toBe(mixed);
+          expect(readNumber(`${sign}${whole}-${upper}/${lower}`)).toBe(mixed);
+          expect(readNumber(`${sign}${whole}½`)).toBe(times * (whole + 0.5));
+        },
+      ),
+    );
+    expect(readNumber('¾')).toBe(0.75);
+    expect(readNumber('13¼')).toBe(13.25);
+    for (const text of ['1/0', '1/', '/2', '1 2', '1.5/2']) {
+      expect(readNumber(text), text).toBeUndefined();
+    }
+  });
+
   it('T3 does not guess what a comma before three digits means', () => {
     for (const text of ['1,200', '12,345', '-1,200', '999,999']) {
       expect(readNumber(text), text).toBeUndefined();

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { LineMark, TextMark } from '../../../src/sheet/mark.ts';
+import type { Room } from '../../../src/sheet/paper/layOut.ts';
 import { overlaps, placePaperLabels } from '../../../src/sheet/paper/placeLabels.ts';
 import { roomOf } from '../../../src/sheet/paper/text.ts';
 
@@ -51,5 +52,57 @@ describe('labels on paper', () => {
     const lines = marks.filter((mark): mark is LineMark => mark.kind === 'line');
     expect(marks.map((mark) => (mark.kind === 'text' ? mark.text : ''))).toContain('Snare 640');
     expect(lines.filter(({ look }) => look.ink !== null)).toEqual([]);
+  });
+
+  const at = { x: 80, y: 80 };
+  const namesIn = (marks: ReturnType<typeof placePaperLabels>) =>
+    marks.filter((mark): mark is TextMark => mark.kind === 'text');
+  const isIn = (box: Room, { x, y }: { readonly x: number; readonly y: number }): boolean =>
+    x >= box.x && x <= box.x + box.width && y >= box.y && y <= box.y + box.height;
+
+  test('where it would hide the drawing, a label goes where it hides less of it (N2)', () => {
+    const one = [{ at, forms: ['Floor tom 640'] }];
+    const [usual] = namesIn(placePaperLabels(one, room)).map(roomOf);
+    if (!usual) throw new Error('expected a label');
+    // What is drawn lies just where the label would stand.
+    const drawn = Array.from({ length: 400 }, (_, i) => ({
+      x: usual.x + ((i % 20) / 19) * usual.width,
+      y: usual.y + (Math.floor(i / 20) / 19) * usual.height,
+    }));
+    const [moved] = namesIn(placePaperLabels(one, room, { drawn })).map(roomOf);
+    if (!moved) throw new Error('expected a label');
+    expect(drawn.filter((spot) => isIn(usual, spot)).length).toBeGreaterThan(300);
+    expect(drawn.filter((spot) => isIn(moved, spot)).length).toBeLessThan(100);
+  });
+
+  test('in full where there is room for it, else in the longest form that fits (N2)', () => {
+    const forms = ['P10 Some long name 1230', 'P10 1230', 'P10'];
+    const inRoom = (width: number) =>
+      namesIn(
+        placePaperLabels([{ at: { x: width / 2, y: 5 }, forms }], {
+          x: 0,
+          y: 0,
+          width,
+          height: 10,
+        }),
+      ).map(({ text }) => text);
+    const widths = forms.map((text) => {
+      const [mark] = namesIn(placePaperLabels([{ at, forms: [text] }], room));
+      return mark ? roomOf(mark).width : 0;
+    });
+    const [full = 0, middle = 0, short = 0] = widths;
+    expect(full > middle && middle > short && short > 0).toBe(true);
+    expect(inRoom(3 * full)).toEqual([forms[0]]);
+    expect(inRoom(full - 0.5)).toEqual([forms[1]]);
+    expect(inRoom(middle - 0.5)).toEqual([forms[2]]);
+  });
+
+  test('one that finds no place even in its shortest form is left out, the others are not (N3)', () => {
+    const crowd = Array.from({ length: 60 }, (_, i) => ({ at, forms: [`Name ${i}`] }));
+    const small = { x: 60, y: 60, width: 40, height: 40 };
+    const placed = namesIn(placePaperLabels(crowd, small));
+    expect(placed.length).toBeGreaterThan(5);
+    expect(placed.length).toBeLessThan(60);
+    expect(placePaperLabels(crowd, room, { taken: [room] })).toEqual([]);
   });
 });
