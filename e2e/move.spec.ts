@@ -1,18 +1,27 @@
 import type { Page } from '@playwright/test';
 import { createAnalyst } from '../src/report/analyse.ts';
+import type { ClearanceRow } from '../src/report/report.ts';
 import { openPlan } from './support/plan.ts';
 import { expect, test } from './support/test.ts';
 
-/** Selects a mic that a hand's move comes nearest to, and opens that move. */
-async function openMove(page: Page) {
+type Kind = NonNullable<ClearanceRow['nearest']>['movement']['kind'];
+
+/** Selects a mic to which one of such movements comes nearest. */
+async function selectMic(page: Page, ...kinds: readonly Kind[]) {
   const plan = await openPlan(page);
   const { clearances, rig } = createAnalyst()(plan.layout);
-  const row = clearances.find(({ nearest }) => nearest && 'hand' in nearest.movement);
+  const row = clearances.find(({ nearest }) => nearest && kinds.includes(nearest.movement.kind));
   const placed = rig.mics.find(({ mic }) => mic.id === row?.mic);
-  if (!row || !placed) throw new Error('expected a mic that a hand comes nearest to');
-  const tip = plan.kit(placed.tip);
-  await page.touchscreen.tap(tip.x, tip.y);
+  if (!row || !placed) throw new Error(`expected a mic that a ${kinds.join(' or ')} is nearest to`);
+  await page.getByRole('tab', { name: /Mics/ }).click();
+  await page.getByRole('button', { name: placed.mic.name }).first().click();
   await expect(plan.spoken).toContainText(placed.mic.name);
+  return { plan, row };
+}
+
+/** Selects a mic that a hand's move comes nearest to, and opens that move. */
+async function openMove(page: Page) {
+  const { plan, row } = await selectMic(page, 'stroke', 'travel');
   await page.getByRole('button', { name: 'Show the move' }).click();
   const slider = page.getByRole('slider', { name: 'Moment of the move' });
   const said = page.locator('.plan-moment');
@@ -57,4 +66,28 @@ test('who wants less motion draws the move by hand: nothing plays', async ({ pag
   await slider.focus();
   await page.keyboard.press('Home');
   await expect(slider).toHaveValue('0');
+});
+
+test('a cymbal that comes nearest is swung over the plan and beside it', async ({ page }) => {
+  const { row } = await selectMic(page, 'swing');
+  const nearest = `${Math.floor(row.clearance)} mm, ${row.verdict}`;
+  const said = page.locator('.plan-moment');
+  await page.getByRole('button', { name: 'Show the swing' }).click();
+  await expect(said).toHaveText(nearest);
+  const slider = page.getByRole('slider', { name: 'Moment of the swing' });
+  await slider.focus();
+  await page.keyboard.press('Home');
+  await expect(said).not.toHaveText(nearest);
+  expect(Number.parseInt((await said.textContent()) ?? '', 10)).toBeGreaterThan(row.clearance);
+  await page.getByRole('radio', { name: 'Front', exact: true }).check();
+  await page.getByRole('button', { name: 'Nearest' }).click();
+  await expect(said).toHaveText(nearest);
+});
+
+test('where a leg at rest comes nearest, it says why there is no move to show', async ({
+  page,
+}) => {
+  await selectMic(page, 'leg');
+  await expect(page.getByText('A leg at rest comes nearest: no move to show.')).toBeVisible();
+  await expect(page.getByRole('button', { name: /^Show the (move|swing)/ })).toHaveCount(0);
 });

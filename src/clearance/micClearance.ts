@@ -204,7 +204,8 @@ function nearestLeg(
   return reach;
 }
 
-function atSwing(
+/** A swing's gap with the points of both surfaces that face each other. */
+export function atSwing(
   { swing, solid, point }: SwingGap,
   solids: readonly MicSolid[],
 ): Nearest | undefined {

@@ -13,7 +13,7 @@ import { cosDeg, sinDeg } from '../units/angle.ts';
 import type { Mm } from '../units/quantity.ts';
 
 /** Rule W1: a struck cymbal swings 20 degrees either way about its centre. */
-const SWING = 20;
+export const SWING = 20;
 
 export interface Swing extends RockingDisc {
   readonly cymbal: Id;

@@ -16,7 +16,7 @@ import { useAskedPlace } from './rim/useAskedPlace.ts';
 import { ViewChoice } from './ViewChoice.tsx';
 import { useSizeOf } from './view/useSizeOf.ts';
 import type { ScreenSize } from './view/view.ts';
-import { drawingsName } from './words.ts';
+import { drawingsName, LEG_AT_REST } from './words.ts';
 
 /** The plan and the elevations of the open layout; fills its parent. Empty while no layout is open. */
 export function Plan() {
@@ -51,7 +51,8 @@ function OpenDrawings({ open, size }: { readonly open: OpenLayout; readonly size
   const described = useId();
   const hasPlan = panes.some(({ kind }) => kind === 'plan');
   const planned = hasPlan ? ring?.planned : undefined;
-  const cards = (asked.place || planned ? 1 : 0) + (move && showSweeps ? 1 : 0);
+  const atRest = move === null && focus !== null && focus.leg.length > 0;
+  const cards = (asked.place || planned ? 1 : 0) + (showSweeps && (move || atRest) ? 1 : 0);
   const [here, setHere] = useState<readonly Selection[]>(nobody);
   return (
     <>
@@ -81,6 +82,7 @@ function OpenDrawings({ open, size }: { readonly open: OpenLayout; readonly size
         {move && showSweeps && (
           <MoveBar move={move} unit={layout.units} isOpen={showsMove} open={setShowsMove} />
         )}
+        {atRest && showSweeps && <p className="plan-card plan-note">{LEG_AT_REST}</p>}
       </div>
     </>
   );

@@ -124,21 +124,42 @@ const movingParts: Readonly<Record<NonNullable<ClearanceRow['nearest']>['part'],
 
 /** The label at the place of least clearance: `31 mm, left stick`. */
 export function nearestText(row: ClearanceRow, unit: LengthUnit): string {
-  if (!row.nearest) return clearanceText(row.clearance, unit);
-  const { movement, part } = row.nearest;
-  const side =
-    movement.kind === 'leg' ? movement.foot : movement.kind === 'swing' ? '' : movement.hand;
-  return `${clearanceText(row.clearance, unit)}, ${`${side} ${movingParts[part]}`.trim()}`;
+  const { clearance, nearest } = row;
+  if (!nearest) return clearanceText(clearance, unit);
+  return momentText({ clearance, part: nearest.part }, nearest.movement, unit);
 }
 
 /** The label at another moment of the move: `84 mm, left hand`. */
-export const momentText = (
+export function momentText(
   { clearance, part }: Pick<Moment, 'clearance' | 'part'>,
-  hand: string,
+  movement: NonNullable<ClearanceRow['nearest']>['movement'],
   unit: LengthUnit,
-): string => `${clearanceText(clearance, unit)}, ${hand} ${movingParts[part]}`;
+): string {
+  const side =
+    movement.kind === 'leg' ? movement.foot : movement.kind === 'swing' ? '' : movement.hand;
+  return `${clearanceText(clearance, unit)}, ${`${side} ${movingParts[part]}`.trim()}`;
+}
 
-/** How near the arm is at a moment of the move, beside the slider. */
+/** What the buttons and the slider of the move that comes nearest say. */
+export const moveWords = {
+  show: 'Show the move',
+  name: 'The move that comes nearest',
+  moment: 'Moment of the move',
+  close: 'Close the move',
+} as const;
+
+/** The same of a cymbal's swing. */
+export const swingWords = {
+  show: 'Show the swing',
+  name: 'The swing that comes nearest',
+  moment: 'Moment of the swing',
+  close: 'Close the swing',
+} as const;
+
+/** Said where the move that comes nearest would be shown. */
+export const LEG_AT_REST = 'A leg at rest comes nearest: no move to show.';
+
+/** How near the arm or the cymbal is at a moment of the move, beside the slider. */
 export const spokenMoment = (
   { clearance, verdict }: Pick<Moment, 'clearance' | 'verdict'>,
   unit: LengthUnit,

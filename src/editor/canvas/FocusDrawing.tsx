@@ -6,6 +6,7 @@ import { paintNearest } from '../shapes/nearestMark.ts';
 import type { Pen } from '../shapes/pen.ts';
 import { paintLeg } from '../shapes/player.ts';
 import { paintArm, paintSweep } from '../shapes/sweep.ts';
+import { paintSwung } from '../shapes/swing.ts';
 import { paintZone } from '../shapes/zone.ts';
 import { Drawn } from './Drawn.tsx';
 
@@ -19,7 +20,7 @@ interface Props {
 
 /** What the selected mic is judged by: its forbidden zone, the move that comes nearest, the place (inside the frame of the drawing). */
 export function FocusDrawing({ focus, showSweep, zone, paintSwing, colours }: Props) {
-  const { sweep, nearestAt, arm, swinging, leg, place } = focus;
+  const { sweep, nearestAt, arm, swinging, swung, leg, place } = focus;
   const rings = zone?.rings;
   const paintTheZone = useCallback(
     (pen: Pen) => {
@@ -29,7 +30,7 @@ export function FocusDrawing({ focus, showSweep, zone, paintSwing, colours }: Pr
   );
   const paintWay = useCallback(
     (pen: Pen) => {
-      if (showSweep && sweep) paintSweep(pen, { sweep, nearestAt });
+      if (showSweep && sweep && nearestAt !== null) paintSweep(pen, { sweep, nearestAt });
     },
     [showSweep, sweep, nearestAt],
   );
@@ -41,12 +42,14 @@ export function FocusDrawing({ focus, showSweep, zone, paintSwing, colours }: Pr
     },
     [showSweep, swinging, leg, paintSwing],
   );
-  // Apart from the move itself, so that only the arm is drawn anew while it is played.
-  const paintTheArm = useCallback(
+  // Apart from the move itself, so that only the arm or the cymbal is drawn anew while it is played.
+  const paintMoment = useCallback(
     (pen: Pen) => {
-      if (showSweep && arm && sweep) paintArm(pen, arm, sweep.radii);
+      if (!showSweep) return;
+      if (arm && sweep) paintArm(pen, arm, sweep.radii);
+      if (swung) paintSwung(pen, swung);
     },
-    [showSweep, arm, sweep],
+    [showSweep, arm, sweep, swung],
   );
   const paintPlace = useCallback(
     (pen: Pen) => {
@@ -59,7 +62,7 @@ export function FocusDrawing({ focus, showSweep, zone, paintSwing, colours }: Pr
       <Drawn paint={paintTheZone} colours={colours} />
       <Drawn paint={paintWay} colours={colours} />
       <Drawn paint={paintMove} colours={colours} />
-      <Drawn paint={paintTheArm} colours={colours} />
+      <Drawn paint={paintMoment} colours={colours} />
       <Drawn paint={paintPlace} colours={colours} />
     </>
   );

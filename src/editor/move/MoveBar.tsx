@@ -1,7 +1,7 @@
 import { type CSSProperties, useCallback, useState, useSyncExternalStore } from 'react';
 import type { LengthUnit } from '../../units/lengthText.ts';
 import { Sign } from '../Sign.tsx';
-import { spokenMoment } from '../words.ts';
+import { moveWords, spokenMoment, swingWords } from '../words.ts';
 import type { ShownMove } from './useMove.ts';
 
 interface Props {
@@ -14,18 +14,19 @@ interface Props {
 /** Steps of the slider over the whole move: an arrow key is one of them. */
 const STEPS = 200;
 
-/** The move that comes nearest to the selected mic: played, stopped and drawn to and fro by finger or keys. */
+/** The move or the swing that comes nearest to the selected mic: played, stopped and drawn to and fro by finger or keys. */
 export function MoveBar({ move, unit, isOpen, open }: Props) {
   const still = useReducedMotion();
+  const { at, nearestAt, isPlaying, moment } = move;
+  const words = moment.cymbal ? swingWords : moveWords;
   if (!isOpen) {
     return (
       <button type="button" className="plan-open" onClick={() => open(true)}>
         <Sign path={signs.play} />
-        Show the move
+        {words.show}
       </button>
     );
   }
-  const { at, nearestAt, isPlaying, moment } = move;
   const text = spokenMoment(moment, unit);
   const close = (): void => {
     move.show(nearestAt);
@@ -33,7 +34,7 @@ export function MoveBar({ move, unit, isOpen, open }: Props) {
   };
   return (
     <fieldset className="plan-card plan-move">
-      <legend className="plan-spoken">The move that comes nearest</legend>
+      <legend className="plan-spoken">{words.name}</legend>
       {!still && (
         <button
           type="button"
@@ -46,7 +47,7 @@ export function MoveBar({ move, unit, isOpen, open }: Props) {
       <span className="plan-slider" style={nearestMark(nearestAt)}>
         <input
           type="range"
-          aria-label="Moment of the move"
+          aria-label={words.moment}
           aria-valuetext={text}
           min={0}
           max={STEPS}
@@ -59,7 +60,7 @@ export function MoveBar({ move, unit, isOpen, open }: Props) {
       <button type="button" disabled={at === nearestAt} onClick={() => move.show(nearestAt)}>
         Nearest
       </button>
-      <button type="button" aria-label="Close the move" onClick={close}>
+      <button type="button" aria-label={words.close} onClick={close}>
         <Sign path={signs.close} />
       </button>
     </fieldset>

@@ -3,24 +3,27 @@ import type { Vec3 } from '../../geometry/vector.ts';
 import type { Layout } from '../../layout/layout.ts';
 import { isStruck } from '../../layout/pieces/piece.ts';
 import type { Figure } from '../../report/figure.ts';
-import { type Moment, momentOf } from '../../report/moment.ts';
+import { type Moment, momentOf, nearestMoment } from '../../report/moment.ts';
 import type { ClearanceRow } from '../../report/report.ts';
-import { type ArmPosition, armAt, type Sweep, sweepOf } from '../../report/sweep.ts';
+import { type ArmPosition, type Sweep, sweepOf } from '../../report/sweep.ts';
 import { type Surface, surfaceOf } from '../../rig/surface.ts';
 import type { OpenLayout } from '../../session/session.ts';
 import type { Turner } from '../elevation/turned.ts';
 import type { Verdict } from '../palette.ts';
 import { momentText, nearestText } from '../words.ts';
 
-export type Movement = NonNullable<ClearanceRow['nearest']>['movement'];
+type Movement = NonNullable<ClearanceRow['nearest']>['movement'];
 
 /** What a mic is judged by: whatever comes nearest to it, and where. In the frame of the drawing. */
 export interface MicFocus {
-  /** The way of the arm in that move, when in it the mic is nearest, and the arm at the moment that is shown. */
+  /** The way of the arm in that move, and the arm at the moment that is shown. */
   readonly sweep: Sweep | null;
-  readonly nearestAt: number;
   readonly arm: ArmPosition | null;
+  /** The cymbal of that swing at rest, and at the moment that is shown. */
   readonly swinging: Surface | null;
+  readonly swung: Surface | null;
+  /** When in the move or swing, from 0 to 1, the mic is nearest; null where there is nothing to play. */
+  readonly nearestAt: number | null;
   readonly leg: readonly Capsule[];
   readonly place: FocusPlace | null;
 }
@@ -45,12 +48,16 @@ export function focusOn(
   if (!row) return null;
   const { nearest, verdict } = row;
   const movement = nearest?.movement;
-  const nearestAt = movement && 'at' in movement ? movement.at : 1;
+  const nearestAt = nearest ? nearestMoment(layout, nearest) : null;
+  const placed = report.rig.mics.find((one) => one.mic.id === mic);
+  const moment =
+    nearest && placed && nearestAt !== null ? momentOf(layout, placed, nearest, nearestAt) : null;
   return {
     sweep: movement ? sweepOf(layout, movement, STEPS) : null,
-    nearestAt,
-    arm: movement ? armAt(layout, movement, nearestAt) : null,
+    arm: moment?.arm ?? null,
     swinging: movement ? swingingIn(layout, movement) : null,
+    swung: moment?.cymbal ?? null,
+    nearestAt,
     leg: movement ? legIn(figure, movement) : [],
     place: nearest
       ? {
@@ -62,20 +69,28 @@ export function focusOn(
   };
 }
 
-/** The focus at another moment of the move, with what is nearest then. */
+/**
+ * The focus at a moment of the move, with what is nearest then. At the nearest moment that is the clearance itself: at or below what is
+ * measured then, and by the way out of all of a swing where the mic stands in it.
+ */
 export function focusAt(
   focus: MicFocus,
   { layout, report }: OpenLayout,
   row: ClearanceRow,
   at: number,
 ): { readonly focus: MicFocus; readonly moment: Moment } | null {
-  const movement = row.nearest?.movement;
+  const { nearest } = row;
   const placed = report.rig.mics.find(({ mic }) => mic.id === row.mic);
-  const moment = movement && placed ? momentOf(layout, placed, movement, at) : null;
-  if (!movement || !moment || !('hand' in movement)) return null;
-  const { arm, onMic, onMoving, verdict } = moment;
-  const text = momentText(moment, movement.hand, layout.units);
-  return { moment, focus: { ...focus, arm, place: { ends: [onMic, onMoving], verdict, text } } };
+  const moment = nearest && placed ? momentOf(layout, placed, nearest, at) : null;
+  if (!nearest || !moment) return null;
+  if (at === focus.nearestAt) {
+    const { clearance, verdict } = row;
+    return { moment: { ...moment, clearance, verdict, part: nearest.part }, focus };
+  }
+  const { arm, cymbal, onMic, onMoving, verdict } = moment;
+  const text = momentText(moment, nearest.movement, layout.units);
+  const place: FocusPlace = { ends: [onMic, onMoving], verdict, text };
+  return { moment, focus: { ...focus, arm, swung: cymbal, place } };
 }
 
 function swingingIn({ pieces }: Layout, movement: Movement): Surface | null {
@@ -97,6 +112,7 @@ export const turnedFocus = (focus: MicFocus, turner: Turner): MicFocus => ({
   nearestAt: focus.nearestAt,
   arm: focus.arm && turner.arm(focus.arm),
   swinging: focus.swinging && turner.surface(focus.swinging),
+  swung: focus.swung && turner.surface(focus.swung),
   leg: focus.leg.map(turner.capsule),
   place: focus.place && {
     ...focus.place,

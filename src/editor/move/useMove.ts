@@ -4,9 +4,9 @@ import { createFigures } from '../../report/figure.ts';
 import type { Moment } from '../../report/moment.ts';
 import type { ClearanceRow } from '../../report/report.ts';
 import { type OpenLayout, useSession } from '../../session/session.ts';
-import { focusAt, focusOn, type MicFocus, type Movement } from './micFocus.ts';
+import { focusAt, focusOn, type MicFocus } from './micFocus.ts';
 
-/** The move that comes nearest to the selected mic, to be looked at moment by moment. */
+/** The move or the swing that comes nearest to the selected mic, to be looked at moment by moment. */
 export interface ShownMove {
   readonly mic: Id;
   /** The moment that is shown, 0 to 1. */
@@ -30,7 +30,7 @@ interface Asked {
 /** How long a move takes when it is played: slow enough to be followed with the eye, ms. */
 const DURATION = 2400;
 
-/** What the selected mic is judged by, and the move to be played; both null when no mic is selected. */
+/** What the selected mic is judged by, null when no mic is selected, and what of it can be played; null for a leg, which is at rest. */
 export function useMove(open: OpenLayout): {
   readonly focus: MicFocus | null;
   readonly move: ShownMove | null;
@@ -40,8 +40,7 @@ export function useMove(open: OpenLayout): {
   const isAtRest = useSession((state) => state.gesture === null);
   const mic = selection?.kind === 'mic' ? selection.id : null;
   const row = report.clearances.find((one) => one.mic === mic);
-  const movement = row?.nearest?.movement;
-  const key = movement && 'at' in movement ? keyOf(row, movement) : '';
+  const key = keyOf(row);
   const [figureIn] = useState(createFigures);
   const figure = figureIn(layout);
   const [asked, setAsked] = useState<Asked>({ key, at: null, isPlaying: false });
@@ -51,7 +50,7 @@ export function useMove(open: OpenLayout): {
     () => (mic === null ? null : focusOn(open, mic, figure)),
     [open, mic, figure],
   );
-  const nearestAt = movement && 'at' in movement ? movement.at : null;
+  const nearestAt = still?.nearestAt ?? null;
   const at = kept.at ?? nearestAt;
   const found = useMemo(
     () => (still && row && at !== null ? focusAt(still, open, row, at) : null),
@@ -65,12 +64,11 @@ export function useMove(open: OpenLayout): {
     found && mic !== null && at !== null && nearestAt !== null
       ? { mic, at, nearestAt, moment: found.moment, isPlaying, show, play }
       : null;
-  // At its nearest moment the clearance itself is shown, which is at or below what is measured then.
-  return { focus: (kept.at === null ? still : found?.focus) ?? still, move };
+  return { focus: found?.focus ?? still, move };
 }
 
-const keyOf = (row: ClearanceRow | undefined, movement: Movement & { at: number }): string =>
-  JSON.stringify([row?.mic, { ...movement, at: 0 }]);
+const keyOf = (row: ClearanceRow | undefined): string =>
+  JSON.stringify([row?.mic, { ...row?.nearest?.movement, at: 0 }]);
 
 /** Goes on from moment to moment while it is played, round and round. */
 function usePlaying(

@@ -1,5 +1,6 @@
 import { useEffect } from 'react';
-import type { Vec2, Vec3 } from '../../geometry/vector.ts';
+import { type Vec2, type Vec3, vec } from '../../geometry/vector.ts';
+import type { Surface } from '../../rig/surface.ts';
 import type { ViewControls } from '../view/useView.ts';
 import type { Bounds } from '../view/view.ts';
 import type { MicFocus } from './micFocus.ts';
@@ -7,13 +8,14 @@ import type { MicFocus } from './micFocus.ts';
 /** Free ground round a move, mm. */
 const ROUND = 90;
 
-/** What must be seen of a move: the whole way of the arm and the mic. In the frame of the drawing. */
+/** What must be seen of a move: the whole way of the arm, or the swinging cymbal, and the mic. In the frame of the drawing. */
 export function moveExtent(
-  { sweep, place }: Pick<MicFocus, 'sweep' | 'place'>,
+  { sweep, swinging, place }: Pick<MicFocus, 'sweep' | 'swinging' | 'place'>,
   spotOf: (point: Vec3) => Vec2<'deck'>,
 ): Bounds | null {
   const spots = [
     ...(sweep?.positions ?? []).flatMap(({ elbow, grip, butt, tip }) => [elbow, grip, butt, tip]),
+    ...(swinging ? roundAbout(swinging) : []),
     ...(place?.ends ?? []),
   ].map(spotOf);
   if (spots.length === 0) return null;
@@ -26,6 +28,10 @@ export function moveExtent(
     front: Math.max(...ys) + ROUND,
   };
 }
+
+/** However a cymbal swings about its centre, it stays between these points. */
+const roundAbout = ({ centre: { x, y, z }, radius }: Surface): readonly Vec3[] =>
+  [-radius, radius].flatMap((by) => [vec(x + by, y, z), vec(x, y + by, z), vec(x, y, z + by)]);
 
 /** Brings a move into view, large, when it is opened or its drawing gets another size; what the user does with the view then stays. */
 export function useShowMove(

@@ -36,3 +36,15 @@ export function paintUprightSwing(pen: Pen, cymbal: Surface): void {
     }
   });
 }
+
+/** A cymbal at one moment of its swing, from above or turned. */
+export function paintSwung(pen: Pen, cymbal: Surface): void {
+  apart(pen, () => {
+    traceTiltedDisc(pen, cymbal);
+    pen.canvas.globalAlpha = 0.3;
+    fillPath(pen, pen.colours.stick);
+    pen.canvas.globalAlpha = 1;
+    strokePath(pen, pen.colours.halo, 6);
+    strokePath(pen, pen.colours.stick, 3);
+  });
+}

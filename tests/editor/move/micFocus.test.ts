@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { createTurner } from '../../../src/editor/elevation/turned.ts';
 import { focusAt, focusOn, turnedFocus } from '../../../src/editor/move/micFocus.ts';
 import { moveExtent } from '../../../src/editor/move/useShowMove.ts';
-import { distance } from '../../../src/geometry/vector.ts';
+import { distance, type Vec3, vec } from '../../../src/geometry/vector.ts';
 import { createAnalyst } from '../../../src/report/analyse.ts';
 import { figureOf } from '../../../src/report/figure.ts';
 import { standpointOf } from '../../../src/rig/standpoint.ts';
@@ -12,6 +12,7 @@ const layout = kit('large-kit');
 const open = { layout, report: createAnalyst()(layout) };
 const figure = figureOf(layout.player, layout.pieces);
 const rows = open.report.clearances;
+const flat = ({ x, y }: Vec3) => ({ x, y });
 
 describe('what a mic is judged by', () => {
   test('is where its clearance is, whatever moves there', () => {
@@ -37,16 +38,23 @@ describe('what a mic is judged by', () => {
       const focus = focusOn(open, row.mic, figure);
       const movement = row.nearest?.movement;
       if (!focus || !movement) throw new Error('expected a focus');
-      if (!('at' in movement)) {
+      expect(focus.nearestAt === null).toBe(movement.kind === 'leg');
+      if (focus.nearestAt === null) {
         expect(focusAt(focus, open, row, 0.5)).toBeNull();
         continue;
       }
-      expect(focusAt(focus, open, row, movement.at)?.focus.place?.text).toContain(movement.hand);
+      const nearest = focusAt(focus, open, row, focus.nearestAt);
+      expect(nearest?.focus).toBe(focus);
+      expect(nearest?.moment).toMatchObject({ clearance: row.clearance, verdict: row.verdict });
       for (const at of [0, 0.25, 0.5, 1]) {
         const there = focusAt(focus, open, row, at);
         expect(there?.moment.clearance).toBeGreaterThanOrEqual(row.clearance);
-        expect(there?.focus.arm?.at).toBe(at);
+        expect(there?.focus.arm?.at).toBe('hand' in movement ? at : undefined);
+        expect(there?.focus.swung !== null).toBe(movement.kind === 'swing');
         expect(there?.focus.sweep).toBe(focus.sweep);
+        expect(there?.focus.place?.text).toContain(
+          'hand' in movement ? movement.hand : 'swinging cymbal',
+        );
       }
     }
   });
@@ -62,6 +70,7 @@ describe('what a mic is judged by', () => {
       expect(distance(a, b)).toBeCloseTo(distance(...focus.place.ends), 6);
       expect(a.y).toBeCloseTo(focus.place.ends[0].z, 9);
       expect(turned.place?.text).toBe(focus.place.text);
+      expect(turned.swung?.centre.y).toBe(focus.swung?.centre.z);
     }
   });
 });
@@ -70,7 +79,7 @@ test('a move is shown whole, with the mic and some ground round it', () => {
   for (const { mic } of rows) {
     const focus = focusOn(open, mic, figure);
     if (!focus?.sweep) continue;
-    const extent = moveExtent(focus, ({ x, y }) => ({ x, y }));
+    const extent = moveExtent(focus, flat);
     if (!extent) throw new Error('expected an extent');
     for (const { tip, elbow } of focus.sweep.positions) {
       for (const { x, y } of [tip, elbow]) {
@@ -81,5 +90,13 @@ test('a move is shown whole, with the mic and some ground round it', () => {
       }
     }
   }
-  expect(moveExtent({ sweep: null, place: null }, ({ x, y }) => ({ x, y }))).toBeNull();
+  expect(moveExtent({ sweep: null, swinging: null, place: null }, flat)).toBeNull();
+});
+
+test('a swing is shown whole, with the mic', () => {
+  const swinging = { centre: vec(100, 200, 900), normal: vec(0, 0, 1), radius: 180 };
+  const place = { ends: [vec(320, 200, 900), vec(280, 200, 900)] as const };
+  const words = { verdict: 'tight', text: '40 mm, swinging cymbal' } as const;
+  const extent = moveExtent({ sweep: null, swinging, place: { ...place, ...words } }, flat);
+  expect(extent).toEqual({ left: -170, right: 410, back: -70, front: 470 });
 });
