@@ -1,4 +1,5 @@
 import AxeBuilder from '@axe-core/playwright';
+import type { Page } from '@playwright/test';
 import { hitsAt } from '../src/editor/pick/pick.ts';
 import { pickablesOf } from '../src/editor/pick/pickables.ts';
 import { handlesOf } from '../src/editor/tools/handles.ts';
@@ -142,6 +143,56 @@ test('a stand mic is dragged by its tip and its base stays, and the other way ro
   await page.getByRole('button', undo).click();
   await page.getByRole('button', undo).click();
   expect((await plan.now()).mics).toEqual(plan.layout.mics);
+});
+
+/** Drags the hi-hat's mic, and holds it there until the panel says what it is there. */
+async function holdMic(page: Page) {
+  const plan = await openPlan(page);
+  const fingers = await Fingers.on(page);
+  const tip = plan.kit(standIn(plan.layout, 'Hi-hat').tip);
+  await page.touchscreen.tap(...xy(tip));
+  const amount = page.locator('.verdict-number');
+  const before = await amount.textContent();
+  await fingers.slide(tip, { x: tip.x + 35, y: tip.y + 10 });
+  await expect(amount).not.toHaveText(before ?? '');
+  let held: string | null = null;
+  await expect
+    .poll(async () => {
+      const last = held;
+      held = await amount.textContent();
+      return held === last;
+    })
+    .toBe(true);
+  return { fingers, amount, held: held ?? '' };
+}
+
+test('while a finger holds what it dragged, it is answered as when it lets go', async ({
+  page,
+}) => {
+  const { fingers, amount, held } = await holdMic(page);
+  await fingers.up();
+  await expect(page.getByRole('button', undo)).toBeEnabled();
+  await expect(amount).toHaveText(held);
+});
+
+test('where answers can’t be worked out beside the page, it says so and works them out itself', async ({
+  page,
+}) => {
+  await page.addInitScript(() => {
+    const Started = Worker;
+    window.Worker = class extends Started {
+      constructor(address: string | URL, options?: WorkerOptions) {
+        super(address, options);
+        if (options?.name !== 'answers') return;
+        this.terminate();
+        setTimeout(() => this.dispatchEvent(new ErrorEvent('error', { message: 'it is gone' })));
+      }
+    };
+  });
+  const { fingers, amount, held } = await holdMic(page);
+  await expect(page.getByText('Answers can’t be worked out beside the page')).toBeVisible();
+  await fingers.up();
+  await expect(amount).toHaveText(held);
 });
 
 test('a clip goes round its rim, and a handle leans a cymbal', async ({ page }) => {

@@ -1,7 +1,7 @@
 import { createRoot } from 'react-dom/client';
 import '../views/style.css';
 import './page.css';
-import { session } from '../session/session.ts';
+import { answerBeside, session } from '../session/session.ts';
 import { newLayoutId } from '../storage/ids.ts';
 import { indexedDbStorage } from '../storage/indexedDb.ts';
 import { journaled } from '../storage/journaled.ts';
@@ -25,6 +25,7 @@ import { libraryActions } from './libraryActions.ts';
 import { openFile, takeDroppedFiles, takeOpenedFiles } from './openedFiles.ts';
 import { keepPreferences } from './preferences.ts';
 import { listenForSteps } from './shortcuts.ts';
+import { startAnswerWorker } from './startAnswerWorker.ts';
 import { startBoxWorker } from './startBoxWorker.ts';
 import { startClearWorker } from './startClearWorker.ts';
 import { startFieldWorker } from './startFieldWorker.ts';
@@ -91,6 +92,7 @@ const actions = libraryActions({
   update: () => update,
   inTurn,
 });
+answerBeside(startAnswerWorker());
 new FieldKeeper(zoneRule, startFieldWorker('zone'));
 new FieldKeeper(ringRule, startFieldWorker('ring'));
 new FieldKeeper(floorRule, startFieldWorker('floor'));

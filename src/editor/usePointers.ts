@@ -5,20 +5,17 @@ import {
   beginGesture,
   cancelGesture,
   commitGesture,
-  type LayoutEdit,
   placeGesture,
-  previewGesture,
   select,
   session,
 } from '../session/session.ts';
 import { grabbed, hitsAt, tapped, touchesAt } from './pick/pick.ts';
 import type { Pickable } from './pick/pickables.ts';
-import { answersInTurns } from './tools/answersInTurns.ts';
 import type { Drag, Hold, Place } from './tools/drag.ts';
 import { type FingerAct, type FingerEvent, noFingers, turn } from './tools/fingers.ts';
 import { type Grab, handleAt } from './tools/grab.ts';
 import type { Handle } from './tools/handles.ts';
-import { screenFrames } from './tools/lastPerFrame.ts';
+import { lastPerFrame, screenFrames } from './tools/lastPerFrame.ts';
 import { type KitView, screenToKit } from './view/kitView.ts';
 import type { ViewControls } from './view/useView.ts';
 import { type ScreenPoint, toDeck } from './view/view.ts';
@@ -117,11 +114,9 @@ function createHands(ground: () => Ground) {
   let grab: Grab | undefined;
   let dragging: Dragging | undefined;
   let lastTap: ScreenPoint | undefined;
-  const show = (how: (change: LayoutEdit) => void) => (to: ScreenPoint) => {
-    if (dragging) how(dragging.drag.to(placeOf(dragging.kitView, to)));
-  };
-  const previews = { answer: show(previewGesture), place: show(placeGesture) };
-  const frame = answersInTurns(previews, screenFrames);
+  const frame = lastPerFrame((to: ScreenPoint): void => {
+    if (dragging) placeGesture(dragging.drag.to(placeOf(dragging.kitView, to)), frame.again);
+  }, screenFrames);
 
   const act = (what: FingerAct): void => {
     const { controls } = ground();
@@ -137,7 +132,7 @@ function createHands(ground: () => Ground) {
         frame.push(what.to);
         return;
       case 'drop':
-        frame.finish();
+        frame.flush();
         dragging = undefined;
         commitGesture();
         return;

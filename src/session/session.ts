@@ -7,6 +7,7 @@ import type { FloorReport } from '../report/floor.ts';
 import type { Report } from '../report/report.ts';
 import type { RingOfMic } from '../report/ring.ts';
 import type { ForbiddenZone } from '../report/zone.ts';
+import { type Answerer, BesideAnswers } from './besideAnswers.ts';
 import { emptyHistory, type History, recorded, redone, undone } from './history.ts';
 import type { CopyState, LibraryRow, Restored, SaveState, TakenLibrary } from './library.ts';
 import type { PageName } from './pages.ts';
@@ -40,13 +41,18 @@ export interface OpenLayout {
   readonly layout: Layout;
   readonly report: Report;
   /**
-   * While the drawing of a gesture runs ahead of its answers: the preview that they are of. Only the report's rig is this layout's own then.
+   * While the drawing of a gesture runs ahead of its answers: the preview whose answers are drawn, and the newest one that is answered. Only the report's
+   * rig is this layout's own then.
    */
   readonly answered?: OpenLayout;
+  readonly newest?: OpenLayout;
 }
 
-/** The newest preview with all its answers; at rest the open layout itself. */
+/** The preview whose answers are drawn; at rest the open layout itself. */
 export const answeredOf = (open: OpenLayout): OpenLayout => open.answered ?? open;
+
+/** The newest preview that is answered; at rest the open layout itself. */
+export const newestOf = (open: OpenLayout): OpenLayout => open.newest ?? open;
 
 /** A change that is shown before it is a step: the layout before it, and what the step will be called. */
 export interface Gesture {
@@ -129,6 +135,9 @@ export const initialState: SessionState = {
 export const session = createStore<SessionState>(() => initialState);
 
 const analyse = createAnalyst();
+const beside = new BesideAnswers();
+/** Has what a drag shows answered beside the page; null: in the page itself. */
+export const answerBeside = (answerer: Answerer | null): void => beside.answerBy(answerer);
 const opened = (layout: Layout, inHurry = false): OpenLayout => ({
   layout,
   report: analyse(layout, inHurry),
@@ -139,6 +148,8 @@ export const useSession = <T>(select: (state: SessionState) => T): T => useStore
 
 /** Opens a layout with an empty history; null closes. */
 export function openLayout(layout: Layout | null): void {
+  beside.forget();
+  if (layout) beside.warm(layout);
   session.setState({
     open: layout && opened(layout),
     page: null,
@@ -191,8 +202,9 @@ export function edit(label: string, change: LayoutEdit): void {
 export function beginGesture(label: string): void {
   settle();
   const { open } = session.getState();
-  if (open)
-    session.setState({ gesture: { label, before: open.layout, beforeReport: open.report } });
+  if (!open) return;
+  beside.begin(open);
+  session.setState({ gesture: { label, before: open.layout, beforeReport: open.report } });
 }
 
 /** Shows a change of the layout as it was before the gesture, analysed in a hurry; the next preview replaces it. */
@@ -201,13 +213,27 @@ export function previewGesture(change: LayoutEdit): void {
   if (gesture && !gesture.isOffer) session.setState({ open: opened(change(gesture.before), true) });
 }
 
-/** As {@link previewGesture}, but only where things are: the answers stay those of the last preview until the next full one. */
-export function placeGesture(change: LayoutEdit): void {
+/**
+ * As {@link previewGesture}, but at once only where things are, with the newest answers that came from beside the page; where nobody answers there,
+ * all of it.
+ *
+ * @param came Is called when newer answers are there, for the next call to show.
+ */
+export function placeGesture(change: LayoutEdit, came: () => void): void {
   const { gesture, open } = session.getState();
   if (!gesture || gesture.isOffer || !open) return;
+  if (!beside.isThere) {
+    previewGesture(change);
+    return;
+  }
   const layout = change(gesture.before);
-  const report = { ...open.report, rig: analyse.place(layout) };
-  session.setState({ open: { layout, report, answered: answeredOf(open) } });
+  const rig = analyse.place(layout);
+  const answered = beside.forDrawing() ?? answeredOf(open);
+  const newest = beside.newest ?? answered;
+  session.setState({ open: { layout, report: { ...answered.report, rig }, answered, newest } });
+  beside.ask({ layout, rig }, came);
+  // What was not its turn yet is drawn in the next frame, even when the finger rests.
+  if (newest !== answered) came();
 }
 
 /** Ends the gesture and keeps what it did. An offer is no gesture of the user's: it stays. */
@@ -259,6 +285,7 @@ const settle = (): void => (isOffered() ? takeBack() : keep());
 function keep(): void {
   const { gesture, open, history } = session.getState();
   if (!gesture) return;
+  beside.forget();
   const changed = open !== null && open.layout !== gesture.before;
   session.setState({
     gesture: null,
@@ -272,7 +299,9 @@ function keep(): void {
 
 function takeBack(): void {
   const { gesture } = session.getState();
-  if (gesture) session.setState({ gesture: null, open: opened(gesture.before) });
+  if (!gesture) return;
+  beside.forget();
+  session.setState({ gesture: null, open: opened(gesture.before) });
 }
 
 export const undo = (): void => step(undone);

@@ -7,31 +7,40 @@ export interface Frames {
 /** Passes on at most one value per frame, the last one. */
 export interface LastPerFrame<T> {
   push(value: T): void;
-  /** Passes on at once what is waiting, to another taker than in a frame. */
-  flush(taker: (value: T) => void): void;
-  /** Forgets what is waiting. */
+  /** Passes the last value on once more, in a frame, when none is waiting. */
+  again(): void;
+  /** Passes on at once what is waiting, and forgets the last value. */
+  flush(): void;
+  /** Forgets what is waiting, and the last value. */
   drop(): void;
 }
 
 export function lastPerFrame<T>(apply: (value: T) => void, frames: Frames): LastPerFrame<T> {
-  let waiting: { readonly value: T; readonly ticket: number } | null = null;
-  const take = (taker: (value: T) => void): void => {
-    const due = waiting;
-    waiting = null;
-    if (due) taker(due.value);
+  let last: { readonly value: T } | null = null;
+  let ticket: number | null = null;
+  const pass = (): void => {
+    ticket = null;
+    if (last) apply(last.value);
+  };
+  const again = (): void => {
+    if (last) ticket ??= frames.request(pass);
+  };
+  const drop = (): void => {
+    if (ticket !== null) frames.cancel(ticket);
+    ticket = null;
+    last = null;
   };
   return {
     push(value) {
-      waiting = { value, ticket: waiting?.ticket ?? frames.request(() => take(apply)) };
+      last = { value };
+      again();
     },
-    flush(taker) {
-      if (waiting) frames.cancel(waiting.ticket);
-      take(taker);
+    again,
+    flush() {
+      if (ticket !== null && last) apply(last.value);
+      drop();
     },
-    drop() {
-      if (waiting) frames.cancel(waiting.ticket);
-      waiting = null;
-    },
+    drop,
   };
 }
 

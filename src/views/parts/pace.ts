@@ -22,7 +22,7 @@ export interface Paced<Value> {
  * Follows a value that changes in every frame at half the pace: beside the drawing, which is redrawn in every frame, nobody reads
  * numbers that fast, and a panel of them costs as much as the drawing.
  *
- * Y1. While it may wait, a change is shown in the frame after it came, so that the frame that computed it is not made longer; between two
+ * Y1. While it may wait, a change is shown in the frame after it came, so that the frame that drew it is not made longer; between two
  *     frames that show something lies one that does not. What is shown is at most two frames old.
  * Y2. When it need not wait any more, it is shown at once.
  * Y3. All who read it read the same.

@@ -1,19 +1,31 @@
 import { useSyncExternalStore } from 'react';
-import { answeredOf, type OpenLayout, session } from '../../session/session.ts';
+import {
+  answeredOf,
+  newestOf,
+  type OpenLayout,
+  type SessionState,
+  session,
+} from '../../session/session.ts';
 import { createPace } from './pace.ts';
+
+const drawnIn = ({ open }: SessionState): OpenLayout | null => open && answeredOf(open);
 
 /** While a finger drags, the panel follows at half the pace of the drawing; any other change is seen at once. */
 const paced = createPace<OpenLayout | null>(
   {
     read: () => {
       const { open } = session.getState();
-      return open && answeredOf(open);
+      return open && newestOf(open);
     },
     mayWait: (open) => {
       const { gesture } = session.getState();
       return open !== null && gesture !== null && gesture.isOffer !== true;
     },
-    subscribe: (hear) => session.subscribe(hear),
+    // Between two drawings of newer answers, so that no frame holds both.
+    subscribe: (hear) =>
+      session.subscribe((now, before) => {
+        if (drawnIn(now) !== drawnIn(before)) hear();
+      }),
   },
   {
     request: (callback) => requestAnimationFrame(callback),

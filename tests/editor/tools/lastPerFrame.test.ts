@@ -22,10 +22,10 @@ describe('one value per frame', () => {
     const frames = handDrawn();
     const line = lastPerFrame((value: number) => applied.push(value), frames);
     line.push(1);
-    line.flush((value) => applied.push(value));
+    line.flush();
     expect(applied).toEqual([1]);
     expect(frames.waiting()).toBe(0);
-    line.flush((value) => applied.push(value));
+    line.flush();
     expect(applied).toEqual([1]);
   });
 
@@ -37,5 +37,40 @@ describe('one value per frame', () => {
     line.drop();
     frames.draw();
     expect(applied).toEqual([]);
+  });
+
+  test('the last value is passed on once more when that is asked for, and none after the end', () => {
+    const applied: number[] = [];
+    const frames = handDrawn();
+    const line = lastPerFrame((value: number) => applied.push(value), frames);
+    line.again();
+    expect(frames.waiting()).toBe(0);
+    line.push(1);
+    frames.draw();
+    line.again();
+    line.again();
+    frames.draw();
+    expect(applied).toEqual([1, 1]);
+    line.again();
+    line.push(2);
+    frames.draw();
+    expect(applied).toEqual([1, 1, 2]);
+    line.flush();
+    line.again();
+    expect(frames.waiting()).toBe(0);
+  });
+
+  test('a value that is asked for again while it is passed on comes in the next frame', () => {
+    const frames = handDrawn();
+    const applied: number[] = [];
+    const line = lastPerFrame((value: number) => {
+      applied.push(value);
+      if (applied.length === 1) line.again();
+    }, frames);
+    line.push(1);
+    frames.draw();
+    expect(applied).toEqual([1]);
+    frames.draw();
+    expect(applied).toEqual([1, 1]);
   });
 });
