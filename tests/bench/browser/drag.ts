@@ -10,6 +10,8 @@ export interface DragCost {
   readonly work: Percentiles;
   /** How many frames later a rim ring that was asked for was there; null when none was. */
   readonly ringAge: Percentiles | null;
+  /** How many frames after a question about what is drawn its answers were there; null when nothing was asked. */
+  readonly answerAge: Percentiles | null;
   /** Frames from one change of the panel's numbers to the next; null where they did not change. */
   readonly panelAge: Percentiles | null;
 }
@@ -34,18 +36,17 @@ export async function prepareDrags(page: Page): Promise<void> {
   await page.addInitScript(() => {
     // A finger that the browser does not know of can't be captured.
     Element.prototype.setPointerCapture = () => undefined;
-    const bench = { frame: 0, asked: new Map<number, number>(), ages: [] as number[] };
+    const bench = { frame: 0, ages: { ring: [] as number[], answer: [] as number[] } };
     Object.assign(window, { bench });
     const post = Worker.prototype.postMessage;
     Worker.prototype.postMessage = function (this: Worker, message: unknown) {
-      const { kind, token } = message as { kind?: string; token?: number };
-      if (kind === 'ring' && token !== undefined) {
-        bench.asked.set(token, bench.frame);
-        this.addEventListener(
-          'message',
-          () => bench.ages.push(bench.frame - (bench.asked.get(token) ?? bench.frame)),
-          { once: true },
-        );
+      const { kind } = message as { kind?: string };
+      // Rings are asked for by kind; whole layouts are asked to be answered.
+      const ages =
+        kind === 'ring' ? bench.ages.ring : kind === undefined ? bench.ages.answer : null;
+      const asked = bench.frame;
+      if (ages) {
+        this.addEventListener('message', () => ages.push(bench.frame - asked), { once: true });
       }
       post.call(this, message);
     } as typeof post;
@@ -71,7 +72,8 @@ export async function measureDrag(
   return {
     frames: percentiles(intervals.slice(WARM_UP)),
     work: percentiles(work.slice(WARM_UP)),
-    ringAge: ages.length > 0 ? percentiles(ages) : null,
+    ringAge: ages.ring.length > 0 ? percentiles(ages.ring) : null,
+    answerAge: ages.answer.length > 0 ? percentiles(ages.answer) : null,
     panelAge: panelAge(changed.filter((frame) => frame >= WARM_UP)),
   };
 }
@@ -93,9 +95,10 @@ async function dragInside({ element, from, mark, shape }: Asked) {
   const target = document.querySelector(element);
   if (!target) throw new Error(`there is no ${element} on the page`);
   const { bench } = window as unknown as {
-    bench: { frame: number; ages: number[] };
+    bench: { frame: number; ages: { ring: number[]; answer: number[] } };
   };
-  bench.ages.length = 0;
+  bench.ages.ring.length = 0;
+  bench.ages.answer.length = 0;
   const changed = new Set<number>();
   let frame = 0;
   const watch = new MutationObserver(() => changed.add(frame));
@@ -137,5 +140,5 @@ async function dragInside({ element, from, mark, shape }: Asked) {
   send('pointerup', from.x, from.y);
   await nextFrame();
   watch.disconnect();
-  return { times, ages: [...bench.ages], changed: [...changed] };
+  return { times, ages: structuredClone(bench.ages), changed: [...changed] };
 }

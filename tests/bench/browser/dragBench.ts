@@ -125,22 +125,23 @@ async function slowDown(page: Page): Promise<void> {
 export function dragTable(result: Awaited<ReturnType<typeof benchmarkDrags>>): string {
   const { blankPage, emptyStage: empty, items, kit } = result;
   const ms = (value: number): string => value.toFixed(1).padStart(8);
-  const line = (name: string, { frames, work, ringAge, panelAge }: DragCost): string =>
+  const line = (name: string, { frames, work, ringAge, answerAge, panelAge }: DragCost): string =>
     name.slice(0, 30).padEnd(31) +
     [frames.median, frames.p95, frames.most, work.median, work.p95, work.most].map(ms).join('') +
-    [ringAge, panelAge].map((age) => (age ? `${age.p95}` : '').padStart(8)).join('');
+    [ringAge, answerAge, panelAge].map((age) => (age ? `${age.p95}` : '').padStart(8)).join('');
   const worst = items.toSorted((a, b) => b.cost.frames.p95 - a.cost.frames.p95)[0];
   const late = items.filter(({ cost }) => cost.frames.p95 > AIMS.frameP95).length;
   return [
     `Chromium ${result.browser}, processor slowed down ${result.slowedDown} times; ${kit.pieces} pieces, ${kit.mics} mics`,
     '',
-    `${'ms'.padEnd(31)}  frame     95 %    most    work    95 %    most    ring   panel`,
+    `${'ms'.padEnd(31)}  frame     95 %    most    work    95 %    most    ring  answer   panel`,
     line('blank page', blankPage),
     ...(empty ? [line('empty stage, box', empty)] : []),
     ...items.map(({ name, cost }) => line(name, cost)),
     '',
     'frame: from frame to frame; work: script and drawing of the main thread in a frame;',
-    'ring: frames until a rim ring that was asked for was there; panel: frames from one change of its numbers to the next (95 %)',
+    'ring, answer: frames until a rim ring, and what is said of the layout, was there after it was asked for;',
+    'panel: frames from one change of its numbers to the next (95 %)',
     worst
       ? `worst: ${worst.name}, 95 % of its frames within ${worst.cost.frames.p95.toFixed(1)} ms (aim ${AIMS.frameP95}); ${late} of ${items.length} items are later`
       : '',
