@@ -34,8 +34,8 @@ const paced = createPace<OpenLayout | null>(
 );
 
 /**
- * The open layout with its report, as the panel shows it: at most two frames old. Only inside the workspace, which is shown while one
- * is open.
+ * The open layout with its report, as the panel shows it: in a drag the newest that was answered, at most two frames later. Only inside the
+ * workspace, which is shown while one is open.
  */
 export function useOpen(): OpenLayout {
   const open = useSyncExternalStore(paced.subscribe, paced.snapshot);
