@@ -1,13 +1,5 @@
-import {
-  along,
-  dot,
-  perpendicular,
-  scale,
-  subtract,
-  unit,
-  type Vec3,
-  vec,
-} from '../geometry/vector.ts';
+import { outwardTo } from '../geometry/rockingDisc.ts';
+import { along, dot, scale, subtract, unit, type Vec3 } from '../geometry/vector.ts';
 import { cosDeg, sinDeg, toDegrees } from '../units/angle.ts';
 import { SWING, type Swing } from './swing.ts';
 
@@ -21,21 +13,15 @@ const FULL_SWING = 360;
 export function swungAt(swing: Swing, toward: Vec3, at: number): Swing {
   const lean = -SWING * sinDeg(FULL_SWING * at);
   const level = scale(swing.normal, cosDeg(lean));
-  const normal = unit(along(level, asideTo(swing, toward), -sinDeg(lean)), swing.normal);
+  const normal = unit(along(level, outwardTo(swing, toward), -sinDeg(lean)), swing.normal);
   return { ...swing, normal, sin: 0, cos: 1 };
 }
 
 /** The moment, 0 to 1, at which a cymbal that swings toward a point comes nearest to it. */
 export function swingMoment(swing: Swing, point: Vec3): number {
   const from = subtract(point, swing.centre);
-  const lift = toDegrees(Math.atan2(dot(from, swing.normal), dot(from, asideTo(swing, point))));
+  const lift = toDegrees(Math.atan2(dot(from, swing.normal), dot(from, outwardTo(swing, point))));
   const share = Math.min(1, Math.abs(lift) / SWING);
   const first = toDegrees(Math.asin(share)) / FULL_SWING;
   return lift > 0 ? first + 0.5 : first;
-}
-
-/** The direction in the cymbal's plane from its centre toward a point; to one straight over the centre all are as good. */
-function asideTo({ centre, normal }: Swing, point: Vec3): Vec3 {
-  const backward = unit(perpendicular(vec(0, -1, 0), normal), vec(0, 0, 1));
-  return unit(perpendicular(subtract(point, centre), normal), backward);
 }

@@ -55,10 +55,14 @@ export function nearestOnRockingDisc(disc: RockingDisc, point: Vec3): Vec3 {
   const out = length(aside);
   if (lift * cos <= out * sin) return along(centre, from, Math.min(1, radius / length(from)));
   const onEdge = Math.max(0, Math.min(radius, out * cos + lift * sin));
-  // Straight over the centre every direction is as near.
-  const backward = unit(perpendicular(vec(0, -1, 0), normal), vec(0, 0, 1));
-  const foot = along(centre, unit(aside, backward), onEdge * cos);
+  const foot = along(centre, outwardTo(disc, point), onEdge * cos);
   return along(foot, normal, Math.sign(rise) * onEdge * sin);
+}
+
+/** The unit vector in the disc's plane from its centre toward a point; of one straight over the centre all are as near, and it is backward. */
+export function outwardTo({ centre, normal }: RockingDisc, point: Vec3): Vec3 {
+  const backward = unit(perpendicular(vec(0, -1, 0), normal), vec(0, 0, 1));
+  return unit(perpendicular(subtract(point, centre), normal), backward);
 }
 
 type Segment = readonly [Vec3, Vec3];
