@@ -24,6 +24,8 @@ export interface MicFocus {
   readonly swung: Surface | null;
   /** When in the move or swing, from 0 to 1, the mic is nearest; null where there is nothing to play. */
   readonly nearestAt: number | null;
+  /** What is nearest then, with the clearance itself: at or below what is measured then, and by the way out of all of a swing where the mic stands in it. */
+  readonly nearest: Moment | null;
   readonly leg: readonly Capsule[];
   readonly place: FocusPlace | null;
 }
@@ -52,12 +54,14 @@ export function focusOn(
   const placed = report.rig.mics.find((one) => one.mic.id === mic);
   const moment =
     nearest && placed && nearestAt !== null ? momentOf(layout, placed, nearest, nearestAt) : null;
+  const { clearance } = row;
   return {
     sweep: movement ? sweepOf(layout, movement, STEPS) : null,
     arm: moment?.arm ?? null,
     swinging: movement ? swingingIn(layout, movement) : null,
     swung: moment?.cymbal ?? null,
     nearestAt,
+    nearest: moment && nearest ? { ...moment, clearance, verdict, part: nearest.part } : null,
     leg: movement ? legIn(figure, movement) : [],
     place: nearest
       ? {
@@ -69,24 +73,18 @@ export function focusOn(
   };
 }
 
-/**
- * The focus at a moment of the move, with what is nearest then. At the nearest moment that is the clearance itself: at or below what is
- * measured then, and by the way out of all of a swing where the mic stands in it.
- */
+/** The focus at a moment of the move, with what is nearest then. */
 export function focusAt(
   focus: MicFocus,
   { layout, report }: OpenLayout,
   row: ClearanceRow,
   at: number,
 ): { readonly focus: MicFocus; readonly moment: Moment } | null {
+  if (focus.nearest && at === focus.nearestAt) return { moment: focus.nearest, focus };
   const { nearest } = row;
   const placed = report.rig.mics.find(({ mic }) => mic.id === row.mic);
   const moment = nearest && placed ? momentOf(layout, placed, nearest, at) : null;
   if (!nearest || !moment) return null;
-  if (at === focus.nearestAt) {
-    const { clearance, verdict } = row;
-    return { moment: { ...moment, clearance, verdict, part: nearest.part }, focus };
-  }
   const { arm, cymbal, onMic, onMoving, verdict } = moment;
   const text = momentText(moment, nearest.movement, layout.units);
   const place: FocusPlace = { ends: [onMic, onMoving], verdict, text };
@@ -110,6 +108,7 @@ function legIn({ legs }: Figure, movement: Movement): readonly Capsule[] {
 export const turnedFocus = (focus: MicFocus, turner: Turner): MicFocus => ({
   sweep: focus.sweep && turner.sweep(focus.sweep),
   nearestAt: focus.nearestAt,
+  nearest: focus.nearest,
   arm: focus.arm && turner.arm(focus.arm),
   swinging: focus.swinging && turner.surface(focus.swinging),
   swung: focus.swung && turner.surface(focus.swung),
