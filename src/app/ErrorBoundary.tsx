@@ -2,7 +2,7 @@ import { Component, type ReactNode } from 'react';
 import { session } from '../session/session.ts';
 import { LIST_ADDRESS } from './address.ts';
 import { exportOpen } from './exportOpen.ts';
-import { messageOf } from './trouble.ts';
+import { messageOf } from './messageOf.ts';
 
 interface ErrorBoundaryProps {
   /** What could not be drawn, as in `The plan`. */

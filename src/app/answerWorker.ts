@@ -2,6 +2,7 @@ import { sharedParts } from '../geometry/sharedParts.ts';
 import type { Layout } from '../layout/layout.ts';
 import { createAnalyst } from '../report/analyse.ts';
 import type { AnswersTold } from './answersTold.ts';
+import { messageOf } from './messageOf.ts';
 
 const analyse = createAnalyst();
 let last: Layout | null = null;
@@ -17,6 +18,6 @@ function answersTo(layout: Layout): AnswersTold {
     const { rig: _, ...answers } = analyse(last, true);
     return { answers, fault: null };
   } catch (fault) {
-    return { answers: null, fault: fault instanceof Error ? fault.message : String(fault) };
+    return { answers: null, fault: messageOf(fault) };
   }
 }

@@ -1,5 +1,6 @@
 import { findBoxSpots } from '../report/boxSpots.ts';
 import type { BoxAnswer, BoxQuestion } from './boxQuestion.ts';
+import { messageOf } from './messageOf.ts';
 
 /** How often progress is told, ms: oftener nobody can read it. */
 const TOLD = 100;
@@ -10,7 +11,7 @@ self.addEventListener('message', ({ data }: MessageEvent<BoxQuestion>) => {
   try {
     look(data, answer);
   } catch (fault) {
-    const reason = fault instanceof Error ? fault.message : String(fault);
+    const reason = messageOf(fault);
     answer({ token: data.token, kind: 'failed', reason });
   }
 });

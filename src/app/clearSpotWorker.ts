@@ -1,5 +1,6 @@
 import { clearInTurn } from './clearInTurn.ts';
 import type { ClearAnswer, ClearQuestion } from './clearQuestion.ts';
+import { messageOf } from './messageOf.ts';
 
 /** How often progress is told, ms: oftener nobody can read it. */
 const TOLD = 150;
@@ -9,7 +10,7 @@ self.addEventListener('message', ({ data }: MessageEvent<ClearQuestion>) => {
   try {
     answer(data);
   } catch (fault) {
-    const reason = fault instanceof Error ? fault.message : String(fault);
+    const reason = messageOf(fault);
     const failed: ClearAnswer = { token: data.token, kind: 'failed', reason };
     self.postMessage(failed);
   }

@@ -1,5 +1,6 @@
 import { createFieldFinder } from '../report/fields.ts';
 import type { FieldAnswer, FieldQuestion } from './fieldQuestion.ts';
+import { messageOf } from './messageOf.ts';
 
 const finder = createFieldFinder();
 
@@ -14,6 +15,6 @@ function answerTo({ kind, token, layout, mic, drum }: FieldQuestion): FieldAnswe
     if (drum !== undefined) return { token, field: finder.plannedRing(layout, drum), fault: null };
     return { token, field: mic === null ? null : finder[kind](layout, mic), fault: null };
   } catch (fault) {
-    return { token, field: null, fault: fault instanceof Error ? fault.message : String(fault) };
+    return { token, field: null, fault: messageOf(fault) };
   }
 }

@@ -1,5 +1,6 @@
 import { useStore } from 'zustand';
 import { createStore } from 'zustand/vanilla';
+import { messageOf } from './messageOf.ts';
 
 /** Something that went wrong outside of what a screen asked for, until it is dismissed. */
 export interface Trouble {
@@ -15,9 +16,6 @@ export const sayTrouble = (title: string, error: unknown): void =>
   trouble.setState({ current: { title, detail: messageOf(error) } });
 
 export const dismissTrouble = (): void => trouble.setState({ current: null });
-
-export const messageOf = (error: unknown): string =>
-  error instanceof Error && error.message !== '' ? error.message : String(error);
 
 /** Says every error that nothing else dealt with. The page goes on: what is open can still be exported. */
 export function listenForTrouble(target: Window): void {
