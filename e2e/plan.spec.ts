@@ -341,6 +341,42 @@ test('two fingers zoom, one pans the empty deck, and the fit brings it all back 
   expect((await plan.now()).pieces).toEqual(plan.layout.pieces);
 });
 
+test('a tap in the same instant as the end of a pan means what lies under it', async ({ page }) => {
+  const plan = await openPlan(page);
+  const { width, depth } = plan.layout.deck;
+  const empty = plan.deck({ x: width / 2 - 250, y: depth / 2 - 250 });
+  const by = { x: 90, y: -70 };
+  const ride = plan.kit(spotOn(plan, 'ride'));
+  // One task of the page holds it all, so nothing is drawn in between.
+  await plan.surface.evaluate(
+    (surface, { start, end, tap }) => {
+      // A made-up pointer can't be captured.
+      surface.setPointerCapture = () => undefined;
+      const send = (type: string, at: { x: number; y: number }) =>
+        surface.dispatchEvent(
+          new PointerEvent(type, {
+            bubbles: true,
+            pointerId: 1,
+            pointerType: 'touch',
+            clientX: at.x,
+            clientY: at.y,
+          }),
+        );
+      send('pointerdown', start);
+      send('pointermove', end);
+      send('pointerup', end);
+      send('pointerdown', tap);
+      send('pointerup', tap);
+    },
+    {
+      start: empty,
+      end: { x: empty.x + by.x, y: empty.y + by.y },
+      tap: { x: ride.x + by.x, y: ride.y + by.y },
+    },
+  );
+  await expect(plan.spoken).toContainText('Ride');
+});
+
 test('the plan has no accessibility fault that a machine can find, in either theme @portrait', async ({
   page,
 }) => {

@@ -1,4 +1,12 @@
-import { type PointerEvent, type RefObject, useCallback, useEffect, useMemo, useRef } from 'react';
+import {
+  type PointerEvent,
+  type RefObject,
+  useCallback,
+  useEffect,
+  useLayoutEffect,
+  useMemo,
+  useRef,
+} from 'react';
 import { toKit } from '../rig/deckFrame.ts';
 import type { Selection } from '../session/selection.ts';
 import {
@@ -66,7 +74,7 @@ export interface Pointers extends PointerProps {
 /** Fingers, mouse and wheel on the plan: tap to select, drag to move, pan and pinch the view. */
 export function usePointers(element: RefObject<HTMLElement | null>, ground: Ground): Pointers {
   const now = useRef(ground);
-  useEffect(() => {
+  useLayoutEffect(() => {
     now.current = ground;
   }, [ground]);
   const hands = useMemo(() => createHands(() => now.current), []);
@@ -158,6 +166,7 @@ function createHands(ground: () => Ground) {
   };
   return {
     down(id: number, at: ScreenPoint): void {
+      ground().controls.settle();
       if (fingers.kind === 'none') grab = grabAt(ground(), at);
       feed({ kind: 'down', id, at, grabs: grab !== undefined });
     },

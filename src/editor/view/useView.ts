@@ -1,4 +1,5 @@
-import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import { useCallback, useLayoutEffect, useMemo, useRef, useState } from 'react';
+import { flushSync } from 'react-dom';
 import type { Vec2 } from '../../geometry/vector.ts';
 import type { SeenFrom } from '../../rig/standpoint.ts';
 import {
@@ -56,6 +57,11 @@ export interface ViewControls {
   show(extent: Bounds): void;
   /** Moves the view as little as needed to show a spot. */
   reveal(spot: Vec2<'deck'>): void;
+  /**
+   * Draws the view where it was last moved to, now. React draws what a moving finger did a little later, and a tap
+   * right after it must mean what lies under it. To be called in a listener, never while drawing.
+   */
+  settle(): void;
 }
 
 /** The view of a drawing, fitted until the user moves it; what is fitted stays fitted when the screen is turned. */
@@ -73,22 +79,27 @@ export function useView(subject: Subject, size: ScreenSize): ViewControls {
     },
     [seenFrom, size, border],
   );
+  const now = useRef({ subject, chosen });
+  useLayoutEffect(() => {
+    now.current = { subject, chosen };
+  }, [subject, chosen]);
+  const choose = useCallback((next: Chosen) => {
+    now.current = { ...now.current, chosen: next };
+    setChosen(next);
+  }, []);
   const change = useCallback(
-    (next: (view: View) => View) =>
-      setChosen((now) => {
-        const before = viewOf(now);
-        const after = next(before);
-        if (sameView(before, after)) return now;
-        return { ...now, fit: null, place: { centre: after.centre, scale: after.scale } };
-      }),
-    [viewOf],
+    (next: (view: View) => View) => {
+      const before = viewOf(now.current.chosen);
+      const after = next(before);
+      if (sameView(before, after)) return;
+      const place = { centre: after.centre, scale: after.scale };
+      choose({ ...now.current.chosen, fit: null, place });
+    },
+    [viewOf, choose],
   );
   const nextFit = chosen.fit === 'deck' ? 'kit' : 'deck';
-  const now = useRef(subject);
-  useEffect(() => {
-    now.current = subject;
-  }, [subject]);
-  const fit = useCallback(() => setChosen(fittedTo(nextFit, now.current)), [nextFit]);
+  const fit = useCallback(() => choose(fittedTo(nextFit, now.current.subject)), [nextFit, choose]);
+  const settle = useCallback(() => flushSync(() => setChosen(now.current.chosen)), []);
   const pan = useCallback((by: ScreenPoint) => change((view) => panned(view, by)), [change]);
   const zoom = useCallback(
     (factor: number, about: ScreenPoint) => change((view) => zoomed(view, factor, about)),
@@ -105,8 +116,8 @@ export function useView(subject: Subject, size: ScreenSize): ViewControls {
   );
   const view = useMemo(() => viewOf(chosen), [viewOf, chosen]);
   return useMemo(
-    () => ({ view, nextFit, fit, pan, zoom, show, reveal }),
-    [view, nextFit, fit, pan, zoom, show, reveal],
+    () => ({ view, nextFit, fit, pan, zoom, show, reveal, settle }),
+    [view, nextFit, fit, pan, zoom, show, reveal, settle],
   );
 }
 
