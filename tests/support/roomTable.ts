@@ -46,6 +46,7 @@ export const roomTable: Readonly<Record<string, Room>> = {
     ['units', 'geometry', 'layout', 'rig', 'report', 'session'],
     'konva',
     'react',
+    'react-dom',
     'react-konva',
   ),
   // The patch room holds the edits of the input list, the splits and the ticks.
