@@ -9,7 +9,7 @@ import { limitsOf } from '../fields/reading.ts';
 import { SelectField } from '../fields/SelectField.tsx';
 import { DIRECTION_HINT, Group } from '../parts/Group.tsx';
 import { useOpen } from '../parts/useOpen.ts';
-import { handsWords } from '../words/kindWords.ts';
+import { handsWords } from '../words/handWords.ts';
 import { SpotFields } from './SpotFields.tsx';
 import { turnTo } from './turnTo.ts';
 

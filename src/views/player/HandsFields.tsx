@@ -10,8 +10,7 @@ import { SelectField } from '../fields/SelectField.tsx';
 import { Group } from '../parts/Group.tsx';
 import { Icon } from '../parts/Icon.tsx';
 import { useOpen } from '../parts/useOpen.ts';
-import { playedByWords } from '../words/handWords.ts';
-import { handsWords, hiHatWords } from '../words/kindWords.ts';
+import { handsWords, hiHatNames, playedByWords } from '../words/handWords.ts';
 
 /** Which hand leads, which plays the hi-hat, and what comes of it for every piece. */
 export function HandsFields() {
@@ -33,7 +32,7 @@ export function HandsFields() {
           <Choice
             label="Hi-hat played"
             value={player.hiHat}
-            options={hiHatField.options.map((value) => ({ value, text: hiHatWords(value) }))}
+            options={hiHatField.options.map((value) => ({ value, text: hiHatNames[value] }))}
             onChoose={(hiHat) => edit('Hi-hat hand', (from) => setPlayer(from, { hiHat }))}
           />
         </div>

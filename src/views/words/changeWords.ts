@@ -3,6 +3,7 @@ import type { Difference } from '../../layout/differences.ts';
 import type { Layout } from '../../layout/layout.ts';
 import type { KitChanges, ThingChange } from '../../report/compareKits.ts';
 import { type LengthUnit, showLength } from '../../units/lengthText.ts';
+import { handNames, hiHatNames } from './handWords.ts';
 import { HOLDING, mountChangeWords } from './mountChangeWords.ts';
 import { capitalised, inSentence, listed } from './nameOf.ts';
 
@@ -33,14 +34,8 @@ const fieldNames: Readonly<Record<string, readonly [string, 'mm' | 'deg' | 'plai
 
 /** What a choice is called. */
 const choices: Readonly<Record<string, Readonly<Record<string, string>>>> = {
-  hands: {
-    both: 'both hands',
-    lead: 'the lead hand',
-    right: 'the right hand',
-    left: 'the left hand',
-    none: 'no hand',
-  },
-  hiHat: { either: 'played by either hand', crossed: 'played crossed', open: 'played open' },
+  hands: handNames,
+  hiHat: hiHatNames,
   'support.kind': { stand: 'a stand', legs: 'legs on its shell', held: 'held by another piece' },
 };
 
@@ -109,7 +104,8 @@ export function differenceWords(
   const [name, kind] = known;
   const show = (value: Difference['before']): string => {
     if (value === undefined || value === null) return kind === 'mm' ? 'free' : 'none';
-    if (path in choices) return choices[path]?.[String(value)] ?? plainName(String(value));
+    if (path in choices)
+      return inSentence(choices[path]?.[String(value)] ?? plainName(String(value)));
     if (path === 'micClass' || path === 'support.by') return inSentence(nameOf(String(value)));
     if (typeof value !== 'number') return plainName(String(value));
     if (kind === 'mm') return showLength(value, unit);

@@ -1,14 +1,36 @@
 import type { Layout } from '../../layout/layout.ts';
+import type { Hands } from '../../layout/pieces/struck.ts';
+import type { Player } from '../../layout/player.ts';
 import type { Report } from '../../report/report.ts';
 import { listed, nameOf } from './nameOf.ts';
+
+/** What the hands that play a piece are called, whoever leads. */
+export const handNames: Readonly<Record<Hands, string>> = {
+  both: 'Both hands',
+  lead: 'Lead hand',
+  right: 'Right hand',
+  left: 'Left hand',
+  none: 'No hand',
+};
+
+/** Which hands play a piece; of the lead hand, which that is: `Lead hand (right)`. */
+export const handsWords = (choice: Hands, { leadHand }: Pick<Player, 'leadHand'>): string =>
+  choice === 'lead' ? `${handNames.lead} (${leadHand})` : handNames[choice];
+
+/** How a hi-hat is played that both hands may play. */
+export const hiHatNames: Readonly<Record<Player['hiHat'], string>> = {
+  either: 'Either hand',
+  crossed: 'Crossed',
+  open: 'Open',
+};
 
 type PlayedBy = Report['player']['playedBy'];
 
 const rows = [
-  { hands: 'Both hands', key: 'right left' },
-  { hands: 'Right hand alone', key: 'right' },
-  { hands: 'Left hand alone', key: 'left' },
-  { hands: 'No hand', key: '' },
+  { hands: handNames.both, key: 'right left' },
+  { hands: `${handNames.right} alone`, key: 'right' },
+  { hands: `${handNames.left} alone`, key: 'left' },
+  { hands: handNames.none, key: '' },
 ] as const;
 
 /** Which hand plays what, a row for each that plays anything: `Right hand alone`, `Ride and Hi-hat`. */

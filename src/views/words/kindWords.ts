@@ -3,8 +3,6 @@ import { standSpec } from '../../layout/catalogue/standClasses.ts';
 import type { MicClass } from '../../layout/mics/micClass.ts';
 import type { Mount, StandClass } from '../../layout/mics/mount.ts';
 import type { PieceKind } from '../../layout/pieces/piece.ts';
-import type { Hands } from '../../layout/pieces/struck.ts';
-import type { Player } from '../../layout/player.ts';
 
 const kinds: Readonly<Record<PieceKind, string>> = {
   kick: 'Kick drum',
@@ -23,27 +21,6 @@ const kinds: Readonly<Record<PieceKind, string>> = {
 
 /** A kind of piece as it is offered. */
 export const kindWords = (kind: PieceKind): string => kinds[kind];
-
-const hands: Readonly<Record<Hands, string>> = {
-  both: 'Both hands',
-  lead: 'Lead hand',
-  right: 'Right hand',
-  left: 'Left hand',
-  none: 'No hand',
-};
-
-/** Which hands play a piece; of the lead hand, which that is: `Lead hand (right)`. */
-export const handsWords = (choice: Hands, { leadHand }: Pick<Player, 'leadHand'>): string =>
-  choice === 'lead' ? `${hands.lead} (${leadHand})` : hands[choice];
-
-const hiHats: Readonly<Record<Player['hiHat'], string>> = {
-  either: 'Either hand',
-  crossed: 'Crossed',
-  open: 'Open',
-};
-
-/** How a hi-hat is played that both hands may play. */
-export const hiHatWords = (way: Player['hiHat']): string => hiHats[way];
 
 /** How a mic is held, in a few words: `Rubber rim clip`, `Medium tripod boom`. */
 export function mountWords(mount: Mount): string {

@@ -10,6 +10,8 @@ import {
   kitChangeLines,
   thingChangeWords,
 } from '../../../src/views/words/changeWords.ts';
+import { handNames, hiHatNames } from '../../../src/views/words/handWords.ts';
+import { inSentence } from '../../../src/views/words/nameOf.ts';
 import { sample } from './sampleLayout.ts';
 
 const change = (part: Partial<ThingChange>): ThingChange => ({
@@ -46,6 +48,21 @@ test('how far, by how much, and what else of a thing is not as it was', () => {
   expect(
     thingChangeWords(change({ fields: [{ path: 'diameter', before: 330, after: 356 }] }), 'mm'),
   ).toBe('diameter 330 mm → 356 mm');
+});
+
+test('hands and the way with the hi-hat are called in a change as they are where they are chosen', () => {
+  for (const [path, names] of [
+    ['hands', handNames],
+    ['hiHat', hiHatNames],
+  ] as const) {
+    for (const [before, name] of Object.entries(names)) {
+      const words = differenceWords({ path, before, after: before }, 'mm');
+      expect(words).toMatch(new RegExp(` ${inSentence(name)} → ${inSentence(name)}$`));
+    }
+  }
+  expect(differenceWords({ path: 'hands', before: 'both', after: 'left' }, 'mm')).toBe(
+    'played by both hands → left hand',
+  );
 });
 
 test('fields of the player by name, and a line for each thing', () => {

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { playerFacts } from '../../../src/report/playerFacts.ts';
-import { playedByWords } from '../../../src/views/words/handWords.ts';
+import { handsWords, playedByWords } from '../../../src/views/words/handWords.ts';
 import { sample } from './sampleLayout.ts';
 
 const rows = (player: Partial<typeof sample.player>) => {
@@ -9,6 +9,11 @@ const rows = (player: Partial<typeof sample.player>) => {
     ({ hands, pieces }) => `${hands}: ${pieces}`,
   );
 };
+
+test('says which hand the lead hand is', () => {
+  expect(handsWords('lead', { leadHand: 'left' })).toBe('Lead hand (left)');
+  expect(handsWords('both', { leadHand: 'left' })).toBe('Both hands');
+});
 
 test('a row for each that plays anything, by name', () => {
   expect(rows({})).toEqual([

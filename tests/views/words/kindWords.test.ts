@@ -1,10 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import {
-  handsWords,
-  hiHatWords,
-  mountWords,
-  patternWords,
-} from '../../../src/views/words/kindWords.ts';
+import { mountWords, patternWords } from '../../../src/views/words/kindWords.ts';
 import { sample } from './sampleLayout.ts';
 
 describe('kinds in words', () => {
@@ -17,16 +12,6 @@ describe('kinds in words', () => {
       'Supercardioid',
       'Hypercardioid',
       'Figure-8',
-    ]);
-  });
-
-  it('says which hand the lead hand is', () => {
-    expect(handsWords('lead', { leadHand: 'left' })).toBe('Lead hand (left)');
-    expect(handsWords('both', { leadHand: 'left' })).toBe('Both hands');
-    expect(['either', 'crossed', 'open'].map((way) => hiHatWords(way as 'open'))).toEqual([
-      'Either hand',
-      'Crossed',
-      'Open',
     ]);
   });
 
