@@ -55,6 +55,25 @@ test('the hi-hat is played by either hand, crossed or open, and says so at the p
   await expect(page.getByText('This player plays the hi-hat crossed')).toBeVisible();
 });
 
+test('the counts of the mics stay in view over the settings that change them @portrait', async ({
+  page,
+}) => {
+  await startLayout(page);
+  await openPlayer(page);
+  const tally = page.getByLabel('Mics by verdict');
+  const margin = field(page, 'Wanted clearance');
+  await margin.scrollIntoViewIfNeeded();
+  await margin.evaluate((input) => input.scrollIntoView({ block: 'start' }));
+  await expect(tally).toBeInViewport({ ratio: 1 });
+  // What is brought to the top stands below the counts, not under them.
+  const [counts, input] = [await tally.boundingBox(), await margin.boundingBox()];
+  expect(input?.y).toBeGreaterThan((counts?.y ?? 0) + (counts?.height ?? Infinity));
+  await expect(tally.locator('dd').nth(1)).toHaveText('0');
+  await type(page, 'Wanted clearance', '100');
+  await expect(tally.locator('dd').nth(1)).not.toHaveText('0');
+  await expect(tally).toBeInViewport({ ratio: 1 });
+});
+
 test('strokes go from taps to full ones by name or by any number @portrait', async ({ page }) => {
   await startLayout(page);
   await openPlayer(page);

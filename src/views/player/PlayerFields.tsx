@@ -6,11 +6,13 @@ import { OtherPlayers } from './OtherPlayers.tsx';
 import { PersonFields } from './PersonFields.tsx';
 import { StrokeFields } from './StrokeFields.tsx';
 
-/** The player, the stick and how far it is raised: what every clearance is computed from, with what it makes of the mics on top. */
+/** The player, the stick and how far it is raised: what every clearance is computed from, with what it makes of the mics on top, always in view. */
 export function PlayerFields() {
   return (
     <>
-      <VerdictTally />
+      <div className="tally-kept">
+        <VerdictTally />
+      </div>
       <PersonFields />
       <HandsFields />
       <StrokeFields />
