@@ -26,6 +26,17 @@ test('a page has an address of its own: Back, Forward and a reload keep to it @p
   expect(page.url()).toBe(plan);
 });
 
+test('the name of a starting kit stands whole over the plan @portrait', async ({ page }) => {
+  await startLayout(page);
+  const name = page.locator('.title-text');
+  await expect(name).toHaveText('Five-piece, one rack tom');
+  expect(await name.evaluate((text) => text.scrollWidth - text.clientWidth)).toBe(0);
+  await expect(page.getByRole('button', { name: 'Not signed off' })).toBeVisible();
+  for (const button of ['Light screen', 'Export', 'Pages']) {
+    await expect(page.getByRole('button', { name: button, exact: true })).toBeVisible();
+  }
+});
+
 test('the frame round the name is there for keys, not after touching @portrait', async ({
   page,
 }) => {

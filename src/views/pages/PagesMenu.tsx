@@ -9,7 +9,12 @@ export function PagesMenu() {
   const [isOpen, setOpen] = useState(false);
   return (
     <>
-      <button type="button" className="sign-only" onClick={() => setOpen(true)}>
+      <button
+        type="button"
+        className="pages-button"
+        aria-label="Pages"
+        onClick={() => setOpen(true)}
+      >
         <Icon name="more" />
         <span className="sign-text">Pages</span>
       </button>

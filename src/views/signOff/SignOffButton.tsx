@@ -19,7 +19,8 @@ export function SignOffButton() {
   return (
     <button
       type="button"
-      className="sign-only sign-off-button"
+      className="sign-off-button"
+      aria-label={signOffStateWords[kind]}
       data-sign-off={kind}
       data-short={signOffShortWords[kind]}
       onClick={() => showPage('sign-off')}
