@@ -2,7 +2,7 @@ import type { Id } from '../../layout/fields.ts';
 import type { LeftMic } from '../../session/clearing.ts';
 import { useClearSpots } from '../parts/useClearSpots.ts';
 import { useOpen } from '../parts/useOpen.ts';
-import { beyondWords, whatToTry, whyNotWords } from '../words/clearSpotWords.ts';
+import { searchingWords, whatToTry, whyNotWords } from '../words/clearSpotWords.ts';
 import { nameOf } from '../words/nameOf.ts';
 import { MicOffer } from './MicOffer.tsx';
 import { SearchWorking } from './SearchWorking.tsx';
@@ -18,7 +18,7 @@ export function ClearSpot({ mic }: { readonly mic: Id }) {
     case 'working':
       return (
         <SearchWorking
-          text={`Looking for a clear spot for ${name}: ${beyondWords(search.beyond, layout)}…`}
+          text={searchingWords(name, search.beyond, layout)}
           done={search.spent}
           of={1}
         />

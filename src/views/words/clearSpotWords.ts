@@ -16,9 +16,18 @@ export const roomWords = (row: ClearanceRow, layout: Layout): string =>
 /** The search ends here: a larger change is another set-up, not a clear spot (rule N5). mm. */
 const FARTHEST = 500;
 
-/** `nothing within 40 mm`: how far the search has come. A degree of aim counts as 2 mm in it, a mm of the base as 0.3 mm. */
-export const beyondWords = (beyond: number, layout: Layout): string =>
-  `nothing within ${showLength(Math.min(beyond, FARTHEST), layout.units)}`;
+/** A search that has come less far has found out nothing worth telling. mm. */
+const NEAREST_TOLD = 5;
+
+/**
+ * `Searching for a clear spot for Snare mic: nothing within 40 mm…`, how far the search has come once it has come anywhere. A degree of aim
+ * counts as 2 mm in it, a mm of the base as 0.3 mm.
+ */
+export function searchingWords(name: string, beyond: number, { units }: Layout): string {
+  const reach = Math.floor(Math.min(beyond, FARTHEST));
+  const far = reach < NEAREST_TOLD ? '' : `: nothing within ${showLength(reach, units)}`;
+  return `Searching for a clear spot for ${name}${far}…`;
+}
 
 /** Why there is no clear spot to show: in short, and what that means. */
 export const whyNotWords: Readonly<Record<LeftMic['why'], readonly [string, string]>> = {

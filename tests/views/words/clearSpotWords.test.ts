@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import {
-  beyondWords,
   roomWords,
+  searchingWords,
   whatToTry,
   whyNotWords,
 } from '../../../src/views/words/clearSpotWords.ts';
@@ -34,8 +34,16 @@ test('always says what else makes room', () => {
 });
 
 test('how far the search has come, and why there is none', () => {
-  expect(beyondWords(41.6, sample)).toBe('nothing within 42 mm');
-  expect(beyondWords(9999, { ...sample, units: 'in' })).toBe('nothing within 19.7 in');
+  const inches = { ...sample, units: 'in' } as const;
+  const told = (beyond: number, layout = sample) => searchingWords('Snare mic', beyond, layout);
+  expect(told(41.6)).toBe('Searching for a clear spot for Snare mic: nothing within 41 mm…');
+  expect(told(9999, inches)).toBe(
+    'Searching for a clear spot for Snare mic: nothing within 19.7 in…',
+  );
+  for (const beyond of [0, 0.4, 4.9]) {
+    expect(told(beyond)).toBe('Searching for a clear spot for Snare mic…');
+    expect(told(beyond, inches)).toBe(told(beyond));
+  }
   for (const [title, reason] of Object.values(whyNotWords)) {
     expect(`${title}. ${reason}`).toMatch(/^N.*\.$/);
   }
