@@ -114,6 +114,9 @@ test('a tap on a step button is one step; keys step too', async ({ page }) => {
   await openDetails(page, 'Mics', 'Rack tom');
   const angle = field(page, 'Round the rim');
   const before = Number(await angle.inputValue());
+  // The same on the clock that the player sees: 12 toward the audience.
+  await expect(page.getByText("About 12 o'clock")).toBeVisible();
+  await expect(angle).toHaveAccessibleDescription("degrees About 12 o'clock");
   await page.getByRole('button', { name: 'Round the rim, more' }).tap();
   await expect(angle).toHaveValue(String(before + 5));
   await angle.press('ArrowDown');

@@ -6,7 +6,7 @@ import type { Standpoint } from '../rig/standpoint.ts';
 import type { PlanMarks } from '../session/patchView.ts';
 import { isThere, type Selection, sameSelection } from '../session/selection.ts';
 import type { Drawing } from '../session/session.ts';
-import { wrapDegrees } from '../units/angle.ts';
+import { directionText } from '../units/clock.ts';
 import { type LengthUnit, showLength, showRoom } from '../units/lengthText.ts';
 import type { Mm } from '../units/quantity.ts';
 import type { Verdict } from './palette.ts';
@@ -235,7 +235,7 @@ export const ringPlaceText = (
   { clearance, verdict, angle }: Pick<RingPlace, 'clearance' | 'verdict' | 'angle'>,
   name: string,
   unit: LengthUnit,
-): string => `${name} at ${Math.round(angle)}°: ${spokenVerdict({ verdict, clearance }, unit)}`;
+): string => `${name} at ${directionText(angle)}: ${spokenVerdict({ verdict, clearance }, unit)}`;
 
 /** Said of a clip that is proposed where its cable finds no free way, because no other place that is as clear has one. */
 export const NO_CABLE_WAY =
@@ -249,8 +249,8 @@ export const plannedText = (drum: string, micClass: string): string =>
 export function ringText({ arcs, planned }: Pick<RingOfMic, 'arcs' | 'planned'>): string {
   const parts = wholeArcs(arcs).map(
     ({ verdict, from, to }) =>
-      `${verdictWords[verdict]} from ${Math.round(wrapDegrees(from))}° to ${Math.round(to)}°`,
+      `${verdictWords[verdict]} from ${directionText(from)}, to ${directionText(to)}`,
   );
   const whose = planned ? 'For a clip mic that is not placed yet. ' : '';
-  return `${whose}Round the rim, 0° to the player's right, 90° to the audience: ${parts.join(', ')}.`;
+  return `${whose}Round the rim, 0° or 3 o'clock to the player's right, 90° or 12 o'clock to the audience: ${parts.join('; ')}.`;
 }

@@ -98,7 +98,10 @@ function MovedMic({
   const was = before.report.clearances.find((row) => row.mic === mic);
   const would = report.clearances.find((row) => row.mic === mic);
   if (!old || !now || !was || !would) return null;
-  const changes = moveRows(old, now, layout.units).map(({ what, to, by }) => `${what} ${by || to}`);
+  const changes = moveRows(old, now, layout.units).map(
+    ({ what, to, by, toward }) =>
+      `${what} ${by || to}${toward === undefined ? '' : `, to about ${toward}`}`,
+  );
   return (
     <li>
       <strong>{nameOf(layout, mic)}</strong>: {roomWords(was, before.layout)} →{' '}

@@ -22,11 +22,13 @@ export interface StepperEntry {
 interface StepperProps {
   readonly label: string;
   readonly measure: Measure;
+  /** What the number means, said below it. */
+  readonly note?: string | undefined;
   readonly entry: StepperEntry;
 }
 
 /** A number with its unit between − and +, and the message of what could not be read. */
-export function Stepper({ label, measure, entry }: StepperProps) {
+export function Stepper({ label, measure, note, entry }: StepperProps) {
   const id = useId();
   const { unit, shown, draft, problem } = entry;
   const setDraft = useStable(entry.setDraft);
@@ -44,6 +46,7 @@ export function Stepper({ label, measure, entry }: StepperProps) {
             id={id}
             value={draft ?? shown}
             isDirty={draft !== null && draft !== shown}
+            hasNote={note !== undefined}
             hasProblem={problem !== ''}
             setDraft={setDraft}
             take={take}
@@ -58,6 +61,11 @@ export function Stepper({ label, measure, entry }: StepperProps) {
         </span>
         <HoldButton label={`${label}, more`} icon="plus" hold={entry.holding(1)} />
       </div>
+      {note !== undefined && (
+        <p className="field-hint" id={`${id}-note`}>
+          {note}
+        </p>
+      )}
       <FieldProblem id={`${id}-problem`} text={problem} />
     </div>
   );
@@ -67,11 +75,12 @@ interface NumberInputProps extends Pick<StepperEntry, 'setDraft' | 'take' | 'onK
   readonly id: string;
   readonly value: string;
   readonly isDirty: boolean;
+  readonly hasNote: boolean;
   readonly hasProblem: boolean;
 }
 
 const NumberInput = memo(function NumberInput({ id, value, ...props }: NumberInputProps) {
-  const { isDirty, hasProblem, setDraft, take, onKeyDown } = props;
+  const { isDirty, hasNote, hasProblem, setDraft, take, onKeyDown } = props;
   return (
     <input
       id={id}
@@ -84,7 +93,11 @@ const NumberInput = memo(function NumberInput({ id, value, ...props }: NumberInp
       onChange={(event) => setDraft(event.target.value)}
       onBlur={take}
       onKeyDown={onKeyDown}
-      aria-describedby={hasProblem ? `${id}-unit ${id}-problem` : `${id}-unit`}
+      aria-describedby={[
+        `${id}-unit`,
+        ...(hasNote ? [`${id}-note`] : []),
+        ...(hasProblem ? [`${id}-problem`] : []),
+      ].join(' ')}
       aria-invalid={hasProblem || undefined}
     />
   );

@@ -1,3 +1,4 @@
+import { oClockText } from '../../units/clock.ts';
 import { MM_PER_FOOT, toInches } from '../../units/inch.ts';
 import { type LengthUnit, readLength, writeLength } from '../../units/lengthText.ts';
 import { readWithUnit, writeNumber } from '../../units/numberText.ts';
@@ -99,6 +100,8 @@ const degrees = (step: number): Measure =>
 
 /** Directions on the plan, 5 degrees a press. */
 export const DIRECTION = degrees(5);
+/** A direction of the kit as the player sees it, said below its field: `About half past 1`. */
+export const clockNote = (azimuth: number): string => `About ${oClockText(azimuth)}`;
 /** Tilts and pitches, 1 degree a press. */
 export const TILT = degrees(1);
 

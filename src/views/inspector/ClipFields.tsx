@@ -5,7 +5,7 @@ import { type ClipMount, clipMount } from '../../layout/mics/mount.ts';
 import { isDrum } from '../../layout/pieces/piece.ts';
 import { edit } from '../../session/session.ts';
 import { Choice } from '../fields/Choice.tsx';
-import { DIRECTION, FINE_LENGTH, TILT } from '../fields/measure.ts';
+import { clockNote, DIRECTION, FINE_LENGTH, TILT } from '../fields/measure.ts';
 import { NumberField } from '../fields/NumberField.tsx';
 import { limitsOf } from '../fields/reading.ts';
 import { SelectField } from '../fields/SelectField.tsx';
@@ -34,6 +34,7 @@ export function ClipFields({ mic, clip }: ClipFieldsProps) {
     <Group title="On the rim" hint={DIRECTION_HINT}>
       <NumberField
         label="Round the rim"
+        note={clockNote(clip.angle)}
         step={`Move ${name}`}
         value={clip.angle}
         measure={DIRECTION}

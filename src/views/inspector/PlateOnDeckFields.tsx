@@ -2,7 +2,7 @@ import { aimMic, moveMicTip } from '../../layout/edit/mics.ts';
 import { azimuthField } from '../../layout/fields.ts';
 import type { Mic } from '../../layout/mics/mic.ts';
 import type { Mount } from '../../layout/mics/mount.ts';
-import { DIRECTION } from '../fields/measure.ts';
+import { clockNote, DIRECTION } from '../fields/measure.ts';
 import { NumberField } from '../fields/NumberField.tsx';
 import { limitsOf } from '../fields/reading.ts';
 import { DIRECTION_HINT, Group } from '../parts/Group.tsx';
@@ -21,6 +21,7 @@ export function PlateOnDeckFields({ mic, plate }: PlateOnDeckFieldsProps) {
       <SpotFields of={name} spot={plate} apply={(layout, to) => moveMicTip(layout, id, to)} />
       <NumberField
         label="Faces"
+        note={clockNote(plate.turn)}
         step={`Turn ${name}`}
         value={plate.turn}
         measure={DIRECTION}

@@ -14,7 +14,7 @@ import { type StandMount, standMount } from '../../layout/mics/mount.ts';
 import { standFactsOf } from '../../report/standFacts.ts';
 import { edit } from '../../session/session.ts';
 import { CheckField } from '../fields/CheckField.tsx';
-import { DIRECTION, LENGTH, TILT } from '../fields/measure.ts';
+import { clockNote, DIRECTION, LENGTH, TILT } from '../fields/measure.ts';
 import { NumberField } from '../fields/NumberField.tsx';
 import { limitsOf } from '../fields/reading.ts';
 import { SelectField } from '../fields/SelectField.tsx';
@@ -56,6 +56,7 @@ function TipFields({ mic, stand }: StandFieldsProps) {
       <InsertionField mic={mic} />
       <NumberField
         label="Points toward"
+        note={clockNote(stand.azimuth)}
         step={`Aim ${name}`}
         value={stand.azimuth}
         measure={DIRECTION}

@@ -36,4 +36,4 @@ export function Group({ title, hint, folded = false, children }: GroupProps) {
 
 /** Said where directions are typed. */
 export const DIRECTION_HINT =
-  'Directions: 0° is the player’s right, 90° the audience, 180° the player’s left, 270° the player.';
+  'Directions: 0° is the player’s right (3 o’clock), 90° the audience (12), 180° the player’s left (9), 270° the player (6).';

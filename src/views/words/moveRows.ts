@@ -1,6 +1,7 @@
 import type { Mic } from '../../layout/mics/mic.ts';
 import type { ClipMount, StandMount } from '../../layout/mics/mount.ts';
 import { turnBetween, wrapDegrees } from '../../units/angle.ts';
+import { oClockText } from '../../units/clock.ts';
 import { type LengthUnit, showLength } from '../../units/lengthText.ts';
 import { mountWords } from './kindWords.ts';
 
@@ -10,6 +11,8 @@ export interface MoveRow {
   readonly from: string;
   readonly to: string;
   readonly by: string;
+  /** Of a direction of the mic: where it would be on the clock that the player sees. */
+  readonly toward?: string;
 }
 
 /** Smaller differences are not shown: mm and degrees. */
@@ -24,13 +27,13 @@ export function moveRows(before: Mic, after: Mic, unit: LengthUnit): readonly Mo
     return lengthRow('Behind the front head', [now.depth, then.depth], unit);
   }
   if (now.kind === 'plateOnDeck' && then.kind === 'plateOnDeck') {
-    return [...spotRows('Plate', now, then, unit), ...turnRow('Faces', [now.turn, then.turn])];
+    return [...spotRows('Plate', now, then, unit), ...directionRow('Faces', [now.turn, then.turn])];
   }
   return [{ what: 'Held by', from: mountWords(now), to: mountWords(then), by: '' }];
 }
 
 const clipRows = (now: ClipMount, then: ClipMount, unit: LengthUnit): MoveRow[] => [
-  ...turnRow('Round the rim', [now.angle, then.angle]),
+  ...directionRow('Round the rim', [now.angle, then.angle]),
   ...lengthRow('Above the head', [now.height, then.height], unit),
   ...lengthRow('Inside the rim', [now.reach, then.reach], unit),
   ...angleRow('Points down by', [now.pitch, then.pitch]),
@@ -42,7 +45,7 @@ function standRows(now: StandMount, then: StandMount, unit: LengthUnit): MoveRow
     ...(stand ? [{ what: 'Held by', from: mountWords(now), to: mountWords(then), by: '' }] : []),
     ...spotRows('Tip', now.tip, then.tip, unit),
     ...lengthRow('Height of the tip', [now.tip.z, then.tip.z], unit),
-    ...turnRow('Points toward', [now.azimuth, then.azimuth]),
+    ...directionRow('Points toward', [now.azimuth, then.azimuth]),
     ...angleRow('Points up by', [now.pitch, then.pitch]),
     ...mastRow(now, then, unit),
     ...spotRows('Base', now.base, then.base, unit),
@@ -79,6 +82,15 @@ function turnRow(what: string, [now, then]: Pair): MoveRow[] {
   const shown = (angle: number): string => degrees(wrapDegrees(angle));
   return [{ what, from: shown(now), to: shown(then), by: signed(by, degrees) }];
 }
+
+/** Where the mic sits on a rim or points: said as a clock too. */
+const directionRow = (what: string, [now, then]: Pair): MoveRow[] =>
+  turnRow(what, [now, then]).map((row) => ({
+    ...row,
+    from: `${row.from}, about ${oClockText(now)}`,
+    to: `${row.to}, about ${oClockText(then)}`,
+    toward: oClockText(then),
+  }));
 
 function mastRow(now: StandMount, then: StandMount, unit: LengthUnit): MoveRow[] {
   if (now.mast === then.mast) return [];

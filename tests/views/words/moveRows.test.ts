@@ -20,7 +20,13 @@ test('a clip: round the rim the short way, height, reach and pitch; only what is
   const start = changeClip(sample, 'mic-rack-1', { angle: 350, height: 45, reach: 30 });
   const after = changeClip(start, 'mic-rack-1', { angle: 12.5, height: 60 });
   expect(moveRows(micIn(start, 'mic-rack-1'), micIn(after, 'mic-rack-1'), 'mm')).toEqual([
-    { what: 'Round the rim', from: '350°', to: '12.5°', by: '+22.5°' },
+    {
+      what: 'Round the rim',
+      from: '350°, about half past 3',
+      to: '12.5°, about half past 2',
+      by: '+22.5°',
+      toward: 'half past 2',
+    },
     { what: 'Above the head', from: '45 mm', to: '60 mm', by: '+15 mm' },
   ]);
 });
