@@ -24,9 +24,7 @@ export interface HeightContour {
  * lies inside its line, and the line at most two diagonals between nodes beyond.
  */
 export function floorContours(floor: StickFloor, levels: readonly Mm[]): readonly HeightContour[] {
-  const { left, bottom, columns, rows, heights } = nodesOf(floor);
-  // The library draws round what is high: what is low is lifted.
-  const lifted = Array.from(heights, (height) => -height);
+  const { left, bottom, columns, rows, lifted } = nodesOf(floor);
   const generate = contours().size([columns, rows]);
   const point = ([column = 0, row = 0]: readonly number[]): Vec2 => ({
     // The library's values lie in the middles of unit cells.
@@ -43,13 +41,14 @@ export function floorContours(floor: StickFloor, levels: readonly Mm[]): readonl
     }));
 }
 
-/** Heights in rows and columns of nodes, `NODE` apart from the one at (left, bottom) on. */
+/** Heights in rows and columns of nodes, `NODE` apart from the one at (left, bottom) on, with their sign turned. */
 interface Nodes {
   readonly left: Mm;
   readonly bottom: Mm;
   readonly columns: number;
   readonly rows: number;
-  readonly heights: Float32Array;
+  /** The library draws round what is high: what is low is lifted. */
+  readonly lifted: number[];
 }
 
 /** Nodes lie whole steps from the throne, so that those of a mirrored kit are mirrored. */
@@ -68,7 +67,8 @@ function nodesOf({ left, bottom, columns, rows, heights }: StickFloor): Nodes {
       along[row * across.count + node] = least;
     }
   }
-  const about = new Float32Array(across.count * ahead.count);
+  // Made at its full length: a list turned out of a table of floats, or one that grows, costs several times as much.
+  const lifted = new Array<number>(across.count * ahead.count);
   for (let node = 0; node < ahead.count; node++) {
     const spot = ahead.first + node * STEP;
     const end = Math.min(rows - 1, spot + STEP);
@@ -77,7 +77,7 @@ function nodesOf({ left, bottom, columns, rows, heights }: StickFloor): Nodes {
       for (let row = Math.max(0, spot - STEP); row <= end; row++) {
         least = Math.min(least, along[row * across.count + c] as number);
       }
-      about[node * across.count + c] = least;
+      lifted[node * across.count + c] = -least;
     }
   }
   return {
@@ -85,7 +85,7 @@ function nodesOf({ left, bottom, columns, rows, heights }: StickFloor): Nodes {
     bottom: bottom + ahead.first * SPOT,
     columns: across.count,
     rows: ahead.count,
-    heights: about,
+    lifted,
   };
 }
 

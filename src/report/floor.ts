@@ -31,7 +31,8 @@ export function floorOf(
   { swept }: Motion = motionOf(player, pieces),
 ): FloorReport {
   const floor = stickFloor(swept, areaOf(swept));
-  const lowest = floor.heights.reduce((least, height) => Math.min(least, height), Infinity);
+  let lowest = Number.POSITIVE_INFINITY;
+  for (const height of floor.heights) if (height < lowest) lowest = height;
   const step = STEPS[units];
   const levels: Mm[] = [];
   for (let level = Math.ceil(lowest / step) * step; level <= HIGHEST; level += step)
