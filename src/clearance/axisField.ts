@@ -6,16 +6,14 @@ import { SPOT, type StickFloor } from './floorField.ts';
 /** Cells along a side of a tile; a column or row is its tile's shifted by BITS. */
 export const TILE = 4;
 const BITS = 2;
-/** Cells of a tile. */
-export const CELLS = TILE * TILE;
 /** Added to places in cells: they are then above 0, so that cutting them down to whole numbers is always downwards. */
 const BIAS = 2 ** 20;
 /** Numbers in a piece of a swept axis: two of its points at one time and at a later one, three each. */
 export const PIECE = 12;
 
 /**
- * The lowest heights at which axes were seen over cells of the plan: those of a field of spots, and some on every side. Cells lie together tile by
- * tile, row by row in a tile. Of every tile the highest entry is known: a piece above those of all tiles that it meets changes nothing.
+ * The lowest heights at which axes were seen over cells of the plan: those of a field of spots, and some on every side, row by row. They
+ * make up tiles. Of every tile the highest entry is known: a piece above those of all tiles that it meets changes nothing.
  *
  * A piece has x and y in cells, as `cellsAcross` and `cellsAhead` tell, and its heights in mm. It is in hand space, so that mirrored moves are
  * seen over mirrored cells bit for bit.
@@ -26,7 +24,9 @@ export class AxisField {
   readonly rows: number;
   /** Cells before the first spot in either direction: whole tiles. */
   readonly border: number;
-  /** mm above the deck; infinite where no axis was seen. */
+  /** Cells from side to side. */
+  readonly across: number;
+  /** Cell by cell, mm above the deck; infinite where no axis was seen. */
   readonly lowest: Float32Array;
   /** 1 for every tile over which any may have been seen. */
   readonly seen: Uint8Array;
@@ -54,8 +54,9 @@ export class AxisField {
     this.border = TILE * Math.ceil(beyond / SPOT / TILE + 1);
     this.columns = Math.ceil((columns + 2 * this.border) / TILE);
     this.rows = Math.ceil((rows + 2 * this.border) / TILE);
+    this.across = this.columns * TILE;
     const tiles = this.columns * this.rows;
-    this.lowest = new Float32Array(tiles * CELLS);
+    this.lowest = new Float32Array(tiles * TILE * TILE);
     this.seen = new Uint8Array(tiles);
     this.ceilings = new Float32Array(tiles).fill(Number.POSITIVE_INFINITY);
     this.roofs = new Float32Array(tiles);
@@ -112,7 +113,7 @@ export class AxisField {
     const last = step > 0 ? other : one;
     const low = this.throneRow - BIAS + Math.floor(least(p, 1) - off);
     const high = this.throneRow - BIAS + Math.floor(most(p, 1) + off);
-    const columns = this.columns * TILE;
+    const columns = this.across;
     const rows = this.rows * TILE;
     this.isInside = first >= 0 && last < columns && low >= 0 && high < rows;
     this.left = first < 0 ? 0 : first >> BITS;
@@ -122,13 +123,19 @@ export class AxisField {
   }
 
   private roofAgain(tile: number): Mm {
-    const { lowest } = this;
-    let roof = lowest[tile * CELLS] as number;
-    for (let at = tile * CELLS + 1; at < (tile + 1) * CELLS; at++) {
-      const height = lowest[at] as number;
-      if (height > roof) roof = height;
+    const { columns, across, lowest } = this;
+    const row = Math.floor(tile / columns);
+    let at = row * TILE * across + (tile - row * columns) * TILE;
+    let roof = lowest[at] as number;
+    for (let line = 0; line < TILE; line++) {
+      for (let cell = at; cell < at + TILE; cell++) {
+        const height = lowest[cell] as number;
+        if (height > roof) roof = height;
+      }
+      at += across;
     }
-    roof = Math.min(roof, this.ceilings[tile] as number);
+    const ceiling = this.ceilings[tile] as number;
+    if (ceiling < roof) roof = ceiling;
     this.roofs[tile] = roof;
     this.stale[tile] = 0;
     return roof;
@@ -153,8 +160,8 @@ export class AxisField {
 
   /** Samples the axis at a share of the piece's time. */
   private sampleAt(t: number, points: number): void {
-    const { piece: p, lowest, base, step, throneRow, isInside } = this;
-    const tiles = this.columns;
+    const { piece: p, lowest, across, base, step, isInside } = this;
+    const firstRow = this.throneRow - BIAS;
     let x = between(p, 0, t);
     let y = between(p, 1, t);
     let z = between(p, 2, t);
@@ -166,9 +173,8 @@ export class AxisField {
     z += dz / 2;
     for (let i = 0; i < points; i++) {
       const column = base + step * (x | 0);
-      const row = (y | 0) - BIAS + throneRow;
-      const tile = (row >> BITS) * tiles + (column >> BITS);
-      const at = tile * CELLS + ((row & (TILE - 1)) << BITS) + (column & (TILE - 1));
+      const row = (y | 0) + firstRow;
+      const at = row * across + column;
       if (z < (lowest[at] as number) && (isInside || this.holds(column, row))) lowest[at] = z;
       x += dx;
       y += dy;
@@ -177,18 +183,17 @@ export class AxisField {
   }
 
   private holds(column: number, row: number): boolean {
-    const { columns, rows } = this;
-    return column >= 0 && column < columns * TILE && row >= 0 && row < rows * TILE;
+    return column >= 0 && column < this.across && row >= 0 && row < this.rows * TILE;
   }
 
   /** Lowers all tiles that have anything within `loose` mm of the piece that was last found to meet the field. */
   flood(loose: Mm): void {
-    const { columns, lowest } = this;
+    const { across, lowest } = this;
     const height = least(this.piece, 2) - loose;
     this.see();
-    for (let row = this.low; row <= this.high; row++) {
-      const end = (row * columns + this.right + 1) * CELLS;
-      for (let at = (row * columns + this.left) * CELLS; at < end; at++) {
+    for (let row = this.low * TILE; row < (this.high + 1) * TILE; row++) {
+      const end = row * across + (this.right + 1) * TILE;
+      for (let at = row * across + this.left * TILE; at < end; at++) {
         lowest[at] = Math.min(height, lowest[at] as number);
       }
     }

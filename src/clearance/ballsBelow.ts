@@ -1,8 +1,10 @@
 import type { Mm } from '../units/quantity.ts';
-import { type AxisField, CELLS, TILE } from './axisField.ts';
+import { type AxisField, TILE } from './axisField.ts';
+import { ballDepth } from './ballDepth.ts';
 import { LOWER, WIDER } from './floorBudget.ts';
 import { SPOT, type StickFloor } from './floorField.ts';
 import { lowestFirst } from './lowestFirst.ts';
+import { isSmall, lowerToSmallBalls } from './smallBalls.ts';
 
 /**
  * Lowers a field of spots to the under sides of balls about the places of axes, radius by radius (rule F3). Of every tile of spots the highest height
@@ -13,18 +15,22 @@ export class BallsBelow {
   private readonly axes: AxisField;
   /** The highest height over each tile; minus infinite where it has no spot. */
   private readonly roofs: Float32Array;
-  /** Farthest that a ball reaches: so many cells and so many tiles to any side. */
-  private span = 0;
+  /** Farthest that a ball reaches: so many tiles to any side. */
   private reach = 0;
   /** How far a ball comes down from its middle, by how many cells a spot is ahead and aside of it, from -`half` to `half`; minus infinite beyond it. */
   private depths = new Float64Array();
   private half = 0;
+  /** The spots of the tile looked at, from the first to before the end in either direction. */
+  private left = 0;
+  private right = 0;
+  private low = 0;
+  private high = 0;
 
   constructor(floor: StickFloor, axes: AxisField) {
     this.floor = floor;
     this.axes = axes;
     this.roofs = new Float32Array(axes.columns * axes.rows);
-    for (let tile = 0; tile < this.roofs.length; tile++) this.keepRoof(tile);
+    this.keepRoofs();
   }
 
   /** Says to the axes from which heights on balls of a radius would lower nothing. */
@@ -40,6 +46,11 @@ export class BallsBelow {
 
   /** Lowers the field to balls of a radius about all places that the axes were seen at. */
   lower(radius: Mm): void {
+    if (isSmall(radius)) {
+      lowerToSmallBalls(this.floor, this.axes, radius);
+      this.keepRoofs();
+      return;
+    }
     this.findDepths(radius);
     const { seen } = this.axes;
     const bottoms = new Float64Array(seen.length).fill(Number.POSITIVE_INFINITY);
@@ -47,13 +58,12 @@ export class BallsBelow {
       if (seen[tile] === 1) bottoms[tile] = this.bottom(tile);
     }
     // The lowest first: the others then have less to lower.
-    for (const tile of lowestFirst(bottoms)) this.spread(tile);
+    for (const tile of lowestFirst(bottoms)) this.spread(tile, bottoms[tile] as number);
   }
 
   private findDepths(radius: Mm): void {
-    this.span = Math.ceil((radius + WIDER) / SPOT);
-    this.reach = Math.ceil(this.span / TILE);
-    const half = this.reach * TILE;
+    this.reach = Math.ceil((radius + WIDER) / SPOT / TILE);
+    const half = (this.reach + 1) * TILE;
     const side = 2 * half + 1;
     this.half = half;
     this.depths = new Float64Array(side * side);
@@ -62,96 +72,114 @@ export class BallsBelow {
         // From the nearest point of one cell to the nearest of the other.
         const across = Math.max(0, Math.abs(i - half) - 1);
         const ahead = Math.max(0, Math.abs(j - half) - 1);
-        const off = Math.max(0, SPOT * Math.hypot(across, ahead) - WIDER);
-        const depth =
-          off < radius ? Math.sqrt(radius * radius - off * off) : Number.NEGATIVE_INFINITY;
-        this.depths[j * side + i] = depth;
+        this.depths[j * side + i] = ballDepth(radius, across, ahead);
       }
     }
   }
 
   private bottom(tile: number): Mm {
-    const { lowest } = this.axes;
+    const { across, columns, lowest } = this.axes;
+    const row = Math.floor(tile / columns);
+    let at = row * TILE * across + (tile - row * columns) * TILE;
     let bottom = Number.POSITIVE_INFINITY;
-    for (let at = tile * CELLS; at < (tile + 1) * CELLS; at++) {
-      const height = lowest[at] as number;
-      if (height < bottom) bottom = height;
+    for (let line = 0; line < TILE; line++) {
+      for (let cell = at; cell < at + TILE; cell++) {
+        const height = lowest[cell] as number;
+        if (height < bottom) bottom = height;
+      }
+      at += across;
     }
     return bottom;
   }
 
-  /** Lowers all tiles of spots that balls about the places in one tile may come down to. */
-  private spread(tile: number): void {
+  /** Lowers all tiles of spots that balls about the places in one tile, none below `lowest`, may come down to. */
+  private spread(tile: number, lowest: Mm): void {
     const { axes, half, reach, depths, roofs } = this;
     const { columns, rows } = axes;
     const row = Math.floor(tile / columns);
     const column = tile - row * columns;
-    const bottom = this.bottom(tile) - LOWER;
+    const bottom = lowest - LOWER;
+    const right = Math.min(columns - 1, column + reach);
     for (let r = Math.max(0, row - reach); r <= Math.min(rows - 1, row + reach); r++) {
-      const ahead = half + cellsApart(r, row);
-      for (let c = Math.max(0, column - reach); c <= Math.min(columns - 1, column + reach); c++) {
-        const depth = depths[ahead * (2 * half + 1) + half + cellsApart(c, column)] as number;
-        if (bottom - depth >= (roofs[r * columns + c] as number)) continue;
-        this.lowerTile(tile, r, c);
-        this.keepRoof(r * columns + c);
+      const ahead = (half + cellsApart(r, row)) * (2 * half + 1) + half;
+      for (let c = Math.max(0, column - reach); c <= right; c++) {
+        const depth = depths[ahead + cellsApart(c, column)] as number;
+        const at = r * columns + c;
+        if (bottom - depth >= (roofs[at] as number)) continue;
+        this.take(r, c);
+        this.lowerTile(tile, at);
+        roofs[at] = this.roof();
       }
     }
   }
 
-  /** Lowers the spots of the tile in a row and column of tiles to balls about the places in another tile. */
-  private lowerTile(tile: number, r: number, c: number): void {
+  /** Lowers the spots of the tile taken, `to`, to balls about the places in another tile. */
+  private lowerTile(from: number, to: number): void {
     const { axes, half, depths } = this;
+    const { across, columns, lowest } = axes;
     const side = 2 * half + 1;
-    const roof = this.roofs[r * axes.columns + c] as number;
-    const row = Math.floor(tile / axes.columns) * TILE;
-    const column = (tile % axes.columns) * TILE;
-    let at = tile * CELLS;
+    const roof = this.roofs[to] as number;
+    const r = Math.floor(to / columns) * TILE;
+    const c = (to % columns) * TILE;
+    const row = Math.floor(from / columns) * TILE;
+    const column = (from % columns) * TILE;
     for (let j = row; j < row + TILE; j++) {
-      const ahead = (half + cellsTo(j, r * TILE)) * side + half;
+      const ahead = (half + cellsTo(j, r)) * side + half;
       for (let i = column; i < column + TILE; i++) {
-        const height = (axes.lowest[at++] as number) - LOWER;
-        const depth = depths[ahead + cellsTo(i, c * TILE)] as number;
-        if (height - depth < roof) this.lowerSpots(height, i, j, r * axes.columns + c);
+        const height = (lowest[j * across + i] as number) - LOWER;
+        if (height - (depths[ahead + cellsTo(i, c)] as number) < roof)
+          this.lowerSpots(height, i, j);
       }
     }
   }
 
-  /** Lowers the spots of a tile to a ball about a height over a cell. */
-  private lowerSpots(height: Mm, column: number, row: number, tile: number): void {
-    const { axes, floor, half, span, depths } = this;
-    const { border } = axes;
-    const i = column - border;
-    const j = row - border;
-    const left = (tile % axes.columns) * TILE - border;
-    const bottom = Math.floor(tile / axes.columns) * TILE - border;
-    const first = Math.max(left, 0, i - span);
-    const last = Math.min(left + TILE, floor.columns, i + span + 1);
-    const end = Math.min(bottom + TILE, floor.rows, j + span + 1);
-    for (let y = Math.max(bottom, 0, j - span); y < end; y++) {
-      const line = (half + y - j) * (2 * half + 1) + half - i;
-      const spots = y * floor.columns;
-      for (let x = first; x < last; x++) {
+  /** Lowers the spots of the tile taken to a ball about a height over a cell. */
+  private lowerSpots(height: Mm, column: number, row: number): void {
+    const { axes, half, depths, left, right, high } = this;
+    const { columns, heights } = this.floor;
+    const middle = half + axes.border;
+    for (let y = this.low; y < high; y++) {
+      const line = (middle + y - row) * (2 * half + 1) + middle - column;
+      for (let x = left; x < right; x++) {
         const under = height - (depths[line + x] as number);
-        if (under < (floor.heights[spots + x] as number)) floor.heights[spots + x] = under;
+        if (under < (heights[y * columns + x] as number)) heights[y * columns + x] = under;
       }
     }
   }
 
-  private keepRoof(tile: number): void {
-    const { axes, floor } = this;
-    const left = (tile % axes.columns) * TILE - axes.border;
-    const bottom = Math.floor(tile / axes.columns) * TILE - axes.border;
-    const first = Math.max(0, left);
-    const last = Math.min(floor.columns, left + TILE);
-    const end = Math.min(floor.rows, bottom + TILE);
+  /** Takes the spots of a tile. */
+  private take(row: number, column: number): void {
+    const { border } = this.axes;
+    const left = column * TILE - border;
+    const low = row * TILE - border;
+    this.left = Math.max(0, left);
+    this.right = Math.min(this.floor.columns, left + TILE);
+    this.low = Math.max(0, low);
+    this.high = Math.min(this.floor.rows, low + TILE);
+  }
+
+  /** The highest of the spots of the tile taken. */
+  private roof(): Mm {
+    const { left, right, high } = this;
+    const { columns, heights } = this.floor;
     let roof = Number.NEGATIVE_INFINITY;
-    for (let y = Math.max(0, bottom); y < end; y++) {
-      for (let x = first; x < last; x++) {
-        const height = floor.heights[y * floor.columns + x] as number;
+    for (let y = this.low; y < high; y++) {
+      for (let x = left; x < right; x++) {
+        const height = heights[y * columns + x] as number;
         if (height > roof) roof = height;
       }
     }
-    this.roofs[tile] = roof;
+    return roof;
+  }
+
+  private keepRoofs(): void {
+    const { columns, rows } = this.axes;
+    for (let row = 0; row < rows; row++) {
+      for (let column = 0; column < columns; column++) {
+        this.take(row, column);
+        this.roofs[row * columns + column] = this.roof();
+      }
+    }
   }
 }
 
