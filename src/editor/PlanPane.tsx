@@ -20,7 +20,7 @@ import { type Handle, handlesOf } from './tools/handles.ts';
 import type { ChangeCommand } from './tools/keys.ts';
 import { inPlanFrames } from './tools/planFrames.ts';
 import { useRevealFinding, useRevealSelected, useShownFinding } from './useReveal.ts';
-import { extentOf, extentOfAll, extentOfKit, FIT_BORDER } from './view/extent.ts';
+import { extentOf, extentOfAll, extentOfKit, FIT_BORDER, firstFit } from './view/extent.ts';
 import type { KitView } from './view/kitView.ts';
 import { type Subject, useView, type ViewControls } from './view/useView.ts';
 import type { ScreenPoint, ScreenSize } from './view/view.ts';
@@ -135,11 +135,11 @@ function usePlanView({ layout, report }: OpenLayout, size: ScreenSize): ViewCont
       key: layout.id,
       ground: layout.deck,
       seenFrom,
-      start: 'deck',
+      start: firstFit(layout, report.rig, size),
       border: FIT_BORDER,
       extentOf: (fit) => (fit === 'deck' ? extentOf(layout) : extentOfKit(layout, report.rig)),
     }),
-    [layout, report.rig, seenFrom],
+    [layout, report.rig, seenFrom, size],
   );
   return useView(subject, size);
 }

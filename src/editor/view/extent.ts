@@ -1,9 +1,10 @@
 import type { Vec2 } from '../../geometry/vector.ts';
 import type { Layout } from '../../layout/layout.ts';
+import { isStruck } from '../../layout/pieces/piece.ts';
 import { toDeck } from '../../rig/deckFrame.ts';
 import type { Rig } from '../../rig/placed.ts';
 import { stairsMiddle, stairsOutward } from '../../rig/stairs.ts';
-import type { Border, Bounds } from './view.ts';
+import { type Border, type Bounds, fitted, type ScreenSize } from './view.ts';
 
 /** Free px round a fitted plan: at the top there is the choice of drawing, at the bottom the scale bar. */
 export const FIT_BORDER: Border = { top: 62, right: 28, bottom: 66, left: 28 };
@@ -31,6 +32,22 @@ export function extentOf({ deck, box }: Pick<Layout, 'deck' | 'box'>): Bounds {
     }),
   ];
   return boundsOf(spots);
+}
+
+/** px per mm of the smallest plan on which things lie far enough apart for fingers and names: a head of 10 in is 33 px wide. */
+const LEGIBLE = 0.13;
+
+/** What the plan shows at first: the whole deck, or the kit where the deck would be too small to work on and the kit is larger. */
+export function firstFit(
+  layout: Pick<Layout, 'deck' | 'box' | 'pieces'>,
+  rig: Rig,
+  size: ScreenSize,
+): 'deck' | 'kit' {
+  const start = { seenFrom: 'house', size, centre: { x: 0, y: 0 }, scale: 1 } as const;
+  const scaleOf = (extent: Bounds): number => fitted(start, extent, FIT_BORDER).scale;
+  const deck = scaleOf(extentOf(layout));
+  if (deck >= LEGIBLE || !layout.pieces.some(isStruck)) return 'deck';
+  return scaleOf(extentOfKit(layout, rig)) > deck ? 'kit' : 'deck';
 }
 
 /** What a plan fitted to the kit must show: the pieces, every mic and every stand's feet. */

@@ -1,0 +1,58 @@
+import { expect, test } from 'vitest';
+import { extentOf, extentOfKit, FIT_BORDER, firstFit } from '../../../src/editor/view/extent.ts';
+import { type Bounds, fitted, type ScreenSize } from '../../../src/editor/view/view.ts';
+import { STARTING_KITS } from '../../../src/layout/catalogue/kits/startingKits.ts';
+import type { Layout } from '../../../src/layout/layout.ts';
+import { createAnalyst } from '../../../src/report/analyse.ts';
+
+const kits = STARTING_KITS.map((kit) => kit.make(kit.key)).filter(
+  ({ pieces }) => pieces.length > 1,
+);
+/** Plans on a tablet of 1180 x 820 px, upright and lying, alone or above an elevation. */
+const sizes: readonly ScreenSize[] = [
+  { width: 820, height: 498 },
+  { width: 820, height: 249 },
+  { width: 776, height: 697 },
+  { width: 776, height: 348 },
+];
+
+const scaleOf = (extent: Bounds, size: ScreenSize): number =>
+  fitted({ seenFrom: 'house', size, centre: { x: 0, y: 0 }, scale: 1 }, extent, FIT_BORDER).scale;
+
+/** What is shown at first, and how large deck and kit would be, px per mm. */
+function shown(layout: Layout, size: ScreenSize) {
+  const { rig } = createAnalyst()(layout);
+  return {
+    first: firstFit(layout, rig, size),
+    deck: scaleOf(extentOf(layout), size),
+    kit: scaleOf(extentOfKit(layout, rig), size),
+  };
+}
+
+test('a rack tom of 10 in is never less than 32 px wide at first where showing the kit alone makes it wider', () => {
+  const seen = kits.flatMap((kit) => sizes.map((size) => shown(kit, size)));
+  for (const { first, deck, kit } of seen) {
+    const scale = first === 'kit' ? kit : deck;
+    expect(254 * scale >= 32 || scale === Math.max(deck, kit)).toBe(true);
+  }
+  expect(new Set(seen.map(({ first }) => first))).toEqual(new Set(['deck', 'kit']));
+});
+
+test('a deck that is legible is shown whole, and so is one without a kit', () => {
+  for (const kit of kits) {
+    expect(shown(kit, { width: 1600, height: 1200 }).first).toBe('deck');
+    const empty = { ...kit, pieces: [], mics: [] };
+    for (const size of sizes) expect(shown(empty, size).first).toBe('deck');
+  }
+});
+
+test('a mic that a mistyped number put far away does not make the kit small', () => {
+  for (const kit of kits) {
+    const lost = kit.mics.map((mic) =>
+      mic.mount.kind === 'stand'
+        ? { ...mic, mount: { ...mic.mount, tip: { ...mic.mount.tip, x: 30_000 } } }
+        : mic,
+    );
+    for (const size of sizes) expect(shown({ ...kit, mics: lost }, size).first).toBe('deck');
+  }
+});
