@@ -19,7 +19,12 @@ import { dragOf } from './tools/grab.ts';
 import { type Handle, handlesOf } from './tools/handles.ts';
 import type { ChangeCommand } from './tools/keys.ts';
 import { inPlanFrames } from './tools/planFrames.ts';
-import { useRevealFinding, useRevealSelected, useShownFinding } from './useReveal.ts';
+import {
+  useRevealBoxSpots,
+  useRevealFinding,
+  useRevealSelected,
+  useShownFinding,
+} from './useReveal.ts';
 import { extentOf, extentOfAll, extentOfKit, FIT_BORDER, firstFit } from './view/extent.ts';
 import type { KitView } from './view/kitView.ts';
 import { type Subject, useView, type ViewControls } from './view/useView.ts';
@@ -71,6 +76,7 @@ export function PlanPane(props: PlanProps) {
   const covered = useMemo(() => handleBoxes(answered), [answered]);
   const furniture = useFurniture({ top, foot, size }, true);
   const finding = useRevealing(open, selection, controls);
+  useRevealBoxSpots(layout, controls);
   useShowMove(opened, focus, (point) => toDeck(layout.deck, point), controls);
   const ground = {
     kitView,

@@ -1,9 +1,13 @@
 import { useEffect, useMemo } from 'react';
 import type { Vec2 } from '../geometry/vector.ts';
+import type { Layout } from '../layout/layout.ts';
+import type { FoundSpot } from '../report/boxSpots.ts';
 import type { Finding, Report } from '../report/report.ts';
+import { bestSpots, useBoxSearch } from '../session/boxSearch.ts';
 import type { Selection } from '../session/selection.ts';
 import { useSession } from '../session/session.ts';
 import { onScreen } from './labels/placeLabels.ts';
+import { extentOf } from './view/extent.ts';
 import type { ViewControls } from './view/useView.ts';
 import { toScreen } from './view/view.ts';
 
@@ -42,4 +46,16 @@ export function useRevealSelected(
     const spot = selection && spotOf(selection);
     if (spot && !onScreen(toScreen(view, spot), view.size)) reveal(spot);
   }, [selection]);
+}
+
+/** Shows the whole deck when spots for the box are found and one of them lies off the screen. */
+export function useRevealBoxSpots(layout: Layout, { show, view }: ViewControls): void {
+  const { current, by } = useBoxSearch();
+  const found = current?.kind === 'found' ? bestSpots(current.spots, by) : undefined;
+  // Only what is found moves the view: it can be zoomed and drawn aside after that.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: see above.
+  useEffect(() => {
+    const isOff = ({ box }: FoundSpot): boolean => !onScreen(toScreen(view, box), view.size);
+    if (found?.some(isOff)) show(extentOf(layout));
+  }, [found]);
 }
