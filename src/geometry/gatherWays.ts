@@ -1,10 +1,16 @@
 import type { Mm } from '../units/quantity.ts';
 import { settle } from './settleWays.ts';
 import type { Tangents } from './tangents.ts';
-import { TreeGoals } from './treeGoals.ts';
+import { TreeGoals, type TreeLanding } from './treeGoals.ts';
 import type { Frame, Vec2 } from './vector.ts';
-import { WaySearch } from './waySearch.ts';
-import { type GatherWeights, type TreeNode, type WayToGather, WayTree } from './wayTree.ts';
+import { type FoundWay, WaySearch } from './waySearch.ts';
+import {
+  type Chain,
+  type GatherWeights,
+  type TreeNode,
+  type WayToGather,
+  WayTree,
+} from './wayTree.ts';
 
 /** How many times all parts of a tree are tried elsewhere, after a first round. */
 const MORE_ROUNDS = 2;
@@ -69,9 +75,13 @@ function ordersOf(lengths: readonly Mm[], inHurry: boolean): number[][] {
 function laid<F extends Frame>(tree: WayTree<F>, order: readonly number[]): WayTree<F> {
   for (const way of order) {
     const entry = tree.ways[way];
-    if (!entry) continue;
-    const head = tree.lay(way, entry);
-    if (head?.up) relay(tree, head);
+    const head = entry && tree.begin(way, entry);
+    if (!head) continue;
+    // Nothing beats a way's own shortest one before there is another to join.
+    const isAlone = tree.nodes.size === 1 || entry.own.length < 2;
+    const found = isAlone ? undefined : better(tree, tree.ownChain(head, entry));
+    if (found) land(tree, head, found);
+    else tree.attach(head, entry.own, undefined);
   }
   return tree;
 }
@@ -98,16 +108,34 @@ const isHead = <F extends Frame>(tree: WayTree<F>, node: TreeNode<F>): boolean =
 /** H2: lays the part from a node up elsewhere, if it costs less there. */
 function relay<F extends Frame>(tree: WayTree<F>, head: TreeNode<F>): boolean {
   const chain = tree.chainFrom(head);
+  const found = better(tree, chain);
+  if (!found) return false;
+  land(tree, head, found, chain);
+  return true;
+}
+
+type Found<F extends Frame> = FoundWay<F, TreeLanding<F>>;
+
+/** Where a part of a tree would cost less. */
+function better<F extends Frame>(tree: WayTree<F>, chain: Chain<F>): Found<F> | undefined {
+  const { head } = chain;
   const below = (chain.cost / tree.perMm(head.ways.length)) * (1 - BETTER);
   const goals = new TreeGoals(tree, chain, below);
-  const found = new WaySearch(tree.tangents, head.place, goals).run(below);
-  if (!found) return false;
-  const { places, landing } = found;
-  const { node, splits, place } = landing;
-  const top = splits && node ? tree.split(node, place) : node;
-  tree.detach(chain);
+  if (goals.areNone) return undefined;
+  return new WaySearch(tree.tangents, head.place, goals).run(below);
+}
+
+/** Lays what begins at a head where it was found to cost less, instead of the chain where it lies already. */
+function land<F extends Frame>(
+  tree: WayTree<F>,
+  head: TreeNode<F>,
+  { places, landing: { node, splits } }: Found<F>,
+  instead?: Chain<F>,
+): void {
+  const place = places.at(-1);
+  const top = splits && node && place ? tree.split(node, place) : node;
+  if (instead) tree.detach(instead);
   tree.attach(head, places, top);
-  return true;
 }
 
 function pointsOf<F extends Frame>(tree: WayTree<F>, way: number): readonly Vec2<F>[] {

@@ -1,56 +1,70 @@
 /** A queue whose first entry has the smallest key; of equal keys, the one that came first. A binary heap. */
 export class PriorityQueue<T> {
-  readonly #heap: Entry<T>[] = [];
+  /** Keys, the order in which they came and items, in three lists side by side. */
+  readonly #keys: number[] = [];
+  readonly #orders: number[] = [];
+  readonly #items: T[] = [];
   #count = 0;
 
   push(key: number, item: T): void {
-    const entry = { key, order: this.#count, item };
+    const order = this.#count;
     this.#count += 1;
-    let place = this.#heap.length;
+    let place = this.#keys.length;
     while (place > 0) {
       const above = (place - 1) >> 1;
-      const other = this.#heap[above];
-      if (!other || !isBefore(entry, other)) break;
-      this.#heap[place] = other;
+      if (!this.#comesBefore(key, order, above)) break;
+      this.#move(above, place);
       place = above;
     }
-    this.#heap[place] = entry;
+    this.#put(place, key, order, item);
   }
 
   /** The smallest key; infinite when the queue is empty. */
   firstKey(): number {
-    return this.#heap[0]?.key ?? Number.POSITIVE_INFINITY;
+    return this.#keys[0] ?? Number.POSITIVE_INFINITY;
   }
 
   /** Takes the first entry out; undefined when the queue is empty. */
   pop(): T | undefined {
-    const first = this.#heap[0];
-    const last = this.#heap.pop();
-    if (first && last && this.#heap.length > 0) this.#sink(last);
-    return first?.item;
+    const first = this.#items[0];
+    const key = this.#keys.pop();
+    const order = this.#orders.pop();
+    const item = this.#items.pop();
+    if (key === undefined || order === undefined || item === undefined) return undefined;
+    if (this.#keys.length > 0) this.#sink(key, order, item);
+    return first;
   }
 
-  #sink(entry: Entry<T>): void {
+  #sink(key: number, order: number, item: T): void {
+    const size = this.#keys.length;
     let place = 0;
-    for (;;) {
-      const left = this.#heap[2 * place + 1];
-      const right = this.#heap[2 * place + 2];
-      if (!left) break;
-      const isRight = right !== undefined && isBefore(right, left);
+    for (let left = 1; left < size; left = 2 * place + 1) {
+      const right = left + 1;
+      const isRight = right < size && this.#isBefore(right, left);
       const below = isRight ? right : left;
-      if (isBefore(entry, below)) break;
-      this.#heap[place] = below;
-      place = 2 * place + (isRight ? 2 : 1);
+      if (this.#comesBefore(key, order, below)) break;
+      this.#move(below, place);
+      place = below;
     }
-    this.#heap[place] = entry;
+    this.#put(place, key, order, item);
+  }
+
+  #isBefore(p: number, q: number): boolean {
+    return this.#comesBefore(this.#keys[p] as number, this.#orders[p] as number, q);
+  }
+
+  #comesBefore(key: number, order: number, place: number): boolean {
+    const other = this.#keys[place] as number;
+    return key < other || (key === other && order < (this.#orders[place] as number));
+  }
+
+  #move(from: number, to: number): void {
+    this.#put(to, this.#keys[from] as number, this.#orders[from] as number, this.#items[from] as T);
+  }
+
+  #put(place: number, key: number, order: number, item: T): void {
+    this.#keys[place] = key;
+    this.#orders[place] = order;
+    this.#items[place] = item;
   }
 }
-
-interface Entry<T> {
-  readonly key: number;
-  readonly order: number;
-  readonly item: T;
-}
-
-const isBefore = (p: Entry<unknown>, q: Entry<unknown>): boolean =>
-  p.key < q.key || (p.key === q.key && p.order < q.order);

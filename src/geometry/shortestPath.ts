@@ -36,7 +36,7 @@ export function createRouter<F extends Frame>(
     tangents,
     route(from, to) {
       const start = tangents.place(from.point, from.free);
-      const goal = { place: tangents.place(to.point, to.free), rest: 0 };
+      const goal = { point: to.point, place: tangents.place(to.point, to.free), rest: 0 };
       const goals = {
         ahead: (point: Vec2<F>) => gap(point, to.point),
         from: () => [goal],

@@ -20,8 +20,9 @@ interface Stretch<F extends Frame> {
 }
 
 /** A stretch with what lies beyond its lower node, in mm of a way of its own. */
-interface Berth<F extends Frame> extends Stretch<F> {
+interface Berth<F extends Frame> {
   readonly node: TreeNode<F> | undefined;
+  readonly stretch: Stretch<F>;
   /** Whether the lower node itself can be landed on (G3). */
   readonly isOpen: boolean;
   readonly rest: Mm;
@@ -33,6 +34,14 @@ interface Berth<F extends Frame> extends Stretch<F> {
 interface Beyond {
   readonly rest: Mm;
   readonly most: Mm;
+}
+
+/** Whether a node is another, or lies below it. */
+function isUnder<F extends Frame>(node: TreeNode<F>, above: TreeNode<F>): boolean {
+  for (let next: TreeNode<F> | undefined = node; next; next = next.up) {
+    if (next === above) return true;
+  }
+  return false;
 }
 
 /** G3 */
@@ -60,9 +69,6 @@ export class TreeGoals<F extends Frame> implements Goals<F, TreeLanding<F>> {
   readonly #slope: number;
   readonly #slant: number;
   readonly #below: Mm;
-  /** How long each way of the chain may still become from its head on. */
-  readonly #left: readonly Mm[];
-
   constructor(tree: WayTree<F>, chain: Chain<F>, below: Mm) {
     const { head } = chain;
     const { each } = tree.weights;
@@ -71,46 +77,47 @@ export class TreeGoals<F extends Frame> implements Goals<F, TreeLanding<F>> {
     this.#slope = (head.ways.length * each) / perMm;
     this.#slant = this.#slope / Math.sqrt(1 - this.#slope * this.#slope);
     this.#below = below;
-    this.#left = head.ways.map((way) => {
-      const used = (tree.startOf.get(way)?.toRoot ?? head.toRoot) - head.toRoot;
-      return (tree.ways[way]?.most ?? 0) - used;
-    });
     this.#addTree(chain, perMm);
     this.#addEnds(chain, perMm);
   }
 
+  /** Whether there is no place to come down. */
+  get areNone(): boolean {
+    return this.#berths.length === 0;
+  }
+
   ahead(point: Vec2<F>): Mm {
     let least = Number.POSITIVE_INFINITY;
-    for (const berth of this.#berths) {
-      least = Math.min(least, this.#straightTo(point, berth) + berth.rest);
+    for (const { stretch, rest } of this.#berths) {
+      const value = this.#straightTo(point, stretch) + rest;
+      if (value < least) least = value;
     }
     return least;
   }
 
   from(point: Vec2<F>, length: Mm): readonly TreeLanding<F>[] {
     const found: TreeLanding<F>[] = [];
-    for (const berth of this.#berths) {
-      const { node, place, alongX, alongY, isOpen, rest } = berth;
-      if (length + this.#straightTo(point, berth) + rest >= this.#below) continue;
-      const left = berth.most - length;
+    for (const { node, stretch, isOpen, rest, most } of this.#berths) {
+      if (length + this.#straightTo(point, stretch) + rest >= this.#below) continue;
+      const { place, alongX, alongY } = stretch;
+      const left = most - length;
       const direct = gap(point, place.point);
       if (isOpen && length + direct + rest < this.#below && direct <= left) {
-        found.push({ node, place, rest, splits: false });
+        found.push({ node, point: place.point, place, rest, splits: false });
       }
-      if (berth.length === 0) continue;
-      const t = this.#landingOn(point, berth, left);
-      if (t <= AT_END * berth.length || t >= (1 - AT_END) * berth.length) continue;
+      if (stretch.length === 0) continue;
+      const t = this.#landingOn(point, stretch, left);
+      if (t <= AT_END * stretch.length || t >= (1 - AT_END) * stretch.length) continue;
       const on = { x: place.point.x + t * alongX, y: place.point.y + t * alongY };
       const beyond = rest - this.#slope * t;
       if (length + gap(point, on) + beyond >= this.#below) continue;
-      const at = this.#tree.tangents.place(on);
-      found.push({ node, place: at, rest: beyond, splits: true });
+      found.push({ node, point: on, place: undefined, rest: beyond, splits: true });
     }
     return found;
   }
 
   /** A point on a stretch is only nearly on it: both halves must be free too. */
-  accepts({ node, place, splits }: TreeLanding<F>): boolean {
+  accepts({ node, splits }: TreeLanding<F>, place: Place<F>): boolean {
     if (!splits || !node?.up) return true;
     const { tangents } = this.#tree;
     const free = (other: Place<F>): boolean => tangents.blockers(place, other).length === 0;
@@ -135,8 +142,8 @@ export class TreeGoals<F extends Frame> implements Goals<F, TreeLanding<F>> {
   }
 
   /** The same, but so far up that the ways become no longer than `left` to the lower node and beyond. */
-  #landingOn(point: Vec2<F>, berth: Berth<F>, left: Mm): Mm {
-    const { place, alongX, alongY } = berth;
+  #landingOn(point: Vec2<F>, stretch: Stretch<F>, left: Mm): Mm {
+    const { place, alongX, alongY } = stretch;
     const dx = point.x - place.point.x;
     const dy = point.y - place.point.y;
     const aside = Math.abs(dx * alongY - dy * alongX);
@@ -148,27 +155,27 @@ export class TreeGoals<F extends Frame> implements Goals<F, TreeLanding<F>> {
     const room = left + foot;
     if (room <= 0) return Number.POSITIVE_INFINITY;
     const least = (aside * aside + foot * foot - left * left) / (2 * room);
-    return Math.max(best, least + AT_END * berth.length);
+    return Math.max(best, least + AT_END * stretch.length);
   }
 
   #addTree({ head, between }: Chain<F>, perMm: number): void {
     const { point } = head.place;
-    const under = new Set<TreeNode<F>>([head]);
-    for (const node of under) for (const below of node.down) under.add(below);
     const roots = new Map<TreeNode<F>, Beyond>();
     for (const node of this.#tree.nodes) {
+      const straight = this.#straightTo(point, node);
+      const toRoot = this.#slope * node.toRoot;
+      if (straight + toRoot >= this.#below) continue;
+      if (between.has(node) || isUnder(node, head)) continue;
       let beyond = roots.get(node.root);
       if (!beyond) {
         beyond = this.#beyond(head, node.root, perMm);
         roots.set(node.root, beyond);
       }
-      const rest = beyond.rest + this.#slope * node.toRoot;
+      const rest = beyond.rest + toRoot;
       const most = beyond.most - node.toRoot;
-      if (this.#straightTo(point, node) + rest >= this.#below) continue;
-      if (most + node.length <= 0 || under.has(node) || between.has(node)) continue;
-      const { place, alongX, alongY, length } = node;
-      const isOpen = isFreeFor(place, head.place);
-      this.#berths.push({ node, place, alongX, alongY, length, isOpen, rest, most });
+      if (straight + rest >= this.#below || most + node.length <= 0) continue;
+      const isOpen = isFreeFor(node.place, head.place);
+      this.#berths.push({ node, stretch: node, isOpen, rest, most });
     }
   }
 
@@ -179,20 +186,29 @@ export class TreeGoals<F extends Frame> implements Goals<F, TreeLanding<F>> {
 
   /** A root at the end of one of the ways. */
   #addEnds({ head }: Chain<F>, perMm: number): void {
-    for (const place of new Set(head.ways.flatMap((way) => this.#tree.row.endOf(way) ?? []))) {
+    const first = this.#berths.length;
+    for (const way of head.ways) {
+      const place = this.#tree.row.endOf(way);
+      if (!place) continue;
+      const straight = gap(head.place.point, place.point);
+      if (straight >= this.#below) continue;
+      if (this.#berths.some(({ stretch }, i) => i >= first && stretch.place === place)) continue;
       const rest = this.#tree.row.cost(place, head.ways) / perMm;
+      if (straight + rest >= this.#below) continue;
       const most = this.#most(head, place);
-      if (most <= 0 || gap(head.place.point, place.point) + rest >= this.#below) continue;
-      const none = { alongX: 0, alongY: 0, length: 0 };
-      this.#berths.push({ node: undefined, place, ...none, isOpen: true, rest, most });
+      if (most <= 0) continue;
+      const stretch = { place, alongX: 0, alongY: 0, length: 0 };
+      this.#berths.push({ node: undefined, stretch, isOpen: true, rest, most });
     }
   }
 
   /** How much all ways of a chain have left from its head to a root. */
   #most(head: TreeNode<F>, root: Place<F>): Mm {
+    const { ways, startOf, row } = this.#tree;
     let most = Number.POSITIVE_INFINITY;
-    for (let i = 0; i < head.ways.length; i += 1) {
-      const left = (this.#left[i] ?? 0) - this.#tree.row.fan(root, head.ways[i] ?? 0);
+    for (const way of head.ways) {
+      const used = (startOf.get(way)?.toRoot ?? head.toRoot) - head.toRoot;
+      const left = (ways[way]?.most ?? 0) - used - row.fan(root, way);
       if (left < most) most = left;
     }
     return most;

@@ -5,9 +5,10 @@ import type { Ahead } from './sieve.ts';
 import { aheadOf, type Place, type Side, sideOf, type Tangents, turnsRound } from './tangents.ts';
 import type { Frame, Vec2 } from './vector.ts';
 
-/** Where a way may end, and what ending there adds to its length. */
+/** Where a way may end, and what ending there adds to its length. Where no place is known for the point, one is made when it is tried. */
 export interface Landing<F extends Frame> {
-  readonly place: Place<F>;
+  readonly point: Vec2<F>;
+  readonly place: Place<F> | undefined;
   readonly rest: Mm;
 }
 
@@ -18,7 +19,7 @@ export interface Goals<F extends Frame, L extends Landing<F>> {
   /** Where a way of some length so far, straight on from a point, may end. */
   from(point: Vec2<F>, length: Mm): readonly L[];
   /** Whether a way may end there after all: asked only for the best. */
-  accepts(landing: L): boolean;
+  accepts(landing: L, place: Place<F>): boolean;
 }
 
 /** A shortest way to one of the goals: its places from end to end, and its length without the landing's rest. */
@@ -44,7 +45,8 @@ interface Reached<F extends Frame> {
 /** A stretch still to be tried, to a corner or to a landing. */
 interface Trial<F extends Frame, L> {
   readonly back: Reached<F>;
-  readonly to: Place<F>;
+  /** Undefined for a landing without a place yet. */
+  readonly to: Place<F> | undefined;
   readonly length: Mm;
   readonly landing: L | undefined;
 }
@@ -68,6 +70,8 @@ export class WaySearch<F extends Frame, L extends Landing<F>> {
   readonly #reachedCorners = new Set<number>();
   /** P2: the obstacles that have joined. */
   readonly #joined: number[] = [];
+  /** What could not end below this is never tried. */
+  #below: Mm = Number.POSITIVE_INFINITY;
 
   constructor(tangents: Tangents<F>, from: Place<F>, goals: Goals<F, L>) {
     this.#tangents = tangents;
@@ -77,18 +81,24 @@ export class WaySearch<F extends Frame, L extends Landing<F>> {
 
   /** The way whose length and rest together are least and below `below`; undefined where there is none. */
   run(below: Mm): FoundWay<F, L> | undefined {
-    const start = { place: this.#from, length: 0, back: undefined, cameBy: 'none' } as const;
-    this.#reach({ ...start, ahead: undefined });
-    for (;;) {
-      if (this.#trials.firstKey() >= below) return undefined;
-      const next = this.#trials.pop();
-      if (!next) return undefined;
+    this.#below = below;
+    this.#reach({
+      place: this.#from,
+      length: 0,
+      back: undefined,
+      cameBy: 'none',
+      ahead: undefined,
+    });
+    for (let next = this.#trials.pop(); next; next = this.#trials.pop()) {
       const found = this.#try(next);
       if (found) return found;
     }
+    return undefined;
   }
 
-  #try({ back, to, length, landing }: Trial<F, L>): FoundWay<F, L> | undefined {
+  #try({ back, to: known, length, landing }: Trial<F, L>): FoundWay<F, L> | undefined {
+    const to = known ?? (landing && this.#tangents.place(landing.point));
+    if (!to) return undefined;
     const corner = landing ? undefined : to.corner;
     if (corner && this.#reachedCorners.has(corner.number)) return undefined;
     const blockers = this.#tangents.blockers(back.place, to);
@@ -99,7 +109,7 @@ export class WaySearch<F extends Frame, L extends Landing<F>> {
       return undefined;
     }
     if (landing) {
-      if (!this.#goals.accepts(landing)) return undefined;
+      if (!this.#goals.accepts(landing, to)) return undefined;
       return { places: [...placesTo(back), to], length, landing, restsOn: this.#joined };
     }
     const cameBy = corner ? sideOf(corner, back.place.point, corner.point) : 'none';
@@ -114,17 +124,17 @@ export class WaySearch<F extends Frame, L extends Landing<F>> {
     if (place.corner) this.#reachedCorners.add(place.corner.number);
     for (const obstacle of this.#joined) this.#tryCorners(reached, obstacle);
     for (const landing of this.#goals.from(place.point, length)) {
-      if (!this.#turnsTo(reached, landing.place)) continue;
-      const whole = length + gap(place.point, landing.place.point);
-      const trial = { back: reached, to: landing.place, length: whole, landing };
-      this.#trials.push(whole + landing.rest, trial);
+      const whole = length + gap(place.point, landing.point);
+      const key = whole + landing.rest;
+      if (key >= this.#below || !this.#turnsTo(reached, landing.point)) continue;
+      this.#trials.push(key, { back: reached, to: landing.place, length: whole, landing });
     }
   }
 
-  #turnsTo({ place: { corner, point }, back, cameBy }: Reached<F>, to: Place<F>): boolean {
+  #turnsTo({ place: { corner, point }, back, cameBy }: Reached<F>, to: Vec2<F>): boolean {
     if (!corner || !back) return true;
-    const goesBy = sideOf(corner, point, to.point);
-    return turnsRound(point, { from: back.place.point, cameBy, to: to.point, goesBy });
+    const goesBy = sideOf(corner, point, to);
+    return turnsRound(point, { from: back.place.point, cameBy, to, goesBy });
   }
 
   /** Never one that has joined: what those block is never looked at further. */
@@ -141,8 +151,9 @@ export class WaySearch<F extends Frame, L extends Landing<F>> {
       const turn = back && { from: back.place.point, cameBy, to: to.point, goesBy: side };
       if (turn && !turnsRound(place.point, turn)) continue;
       const whole = length + gap(place.point, to.point);
-      const trial = { back: reached, to, length: whole, landing: undefined };
-      this.#trials.push(whole + this.#goals.ahead(to.point), trial);
+      const key = whole + this.#goals.ahead(to.point);
+      if (key >= this.#below) continue;
+      this.#trials.push(key, { back: reached, to, length: whole, landing: undefined });
     }
   }
 

@@ -1,6 +1,6 @@
 import type { Mm } from '../units/quantity.ts';
 import { EndRow } from './endRow.ts';
-import { gap } from './plan.ts';
+import { gap, wayLength } from './plan.ts';
 import type { Place, Tangents } from './tangents.ts';
 import type { Frame } from './vector.ts';
 
@@ -98,23 +98,34 @@ export class WayTree<F extends Frame> {
   /** Lays ways that come together at `head` over places that begin there, to a landing on the tree or at a new root. */
   attach(head: TreeNode<F>, places: readonly Place<F>[], landing: TreeNode<F> | undefined): void {
     let last = head;
-    const own = landing ? places.slice(1, -1) : places.slice(1);
-    for (const place of own) {
+    const end = landing ? places.length - 1 : places.length;
+    for (let i = 1; i < end; i += 1) {
+      const place = places[i];
+      if (!place) break;
       const node = this.#add(place);
+      node.ways = head.ways;
       link(last, node);
       last = node;
     }
     if (landing) link(last, landing);
-    this.#refresh();
+    this.#measure(last);
+    refreshWays(landing);
   }
 
-  /** Lays a way on its own shortest way; the node where it begins. */
-  lay(way: number, { own: [start, ...places] }: WayToGather<F>): TreeNode<F> | undefined {
+  /** The node where a way begins, not laid yet. */
+  begin(way: number, { own: [start] }: WayToGather<F>): TreeNode<F> | undefined {
     if (!start) return undefined;
     const node = this.#add(start);
     node.starts.push(way);
+    node.ways = [way];
     this.startOf.set(way, node);
-    this.attach(node, [start, ...places], undefined);
+    return node;
+  }
+
+  /** Lays a way on its own shortest way; the node where it begins. */
+  lay(way: number, entry: WayToGather<F>): TreeNode<F> | undefined {
+    const node = this.begin(way, entry);
+    if (node) this.attach(node, entry.own, undefined);
     return node;
   }
 
@@ -122,21 +133,24 @@ export class WayTree<F extends Frame> {
   split(node: TreeNode<F>, place: Place<F>): TreeNode<F> {
     const { up } = node;
     const middle = this.#add(place);
+    middle.ways = node.ways;
     if (up) {
       unlink(node);
       link(middle, up);
     }
     link(node, middle);
+    this.#measure(middle);
     return middle;
   }
 
   /** Takes the nodes of a chain above its head out. */
-  detach({ head, between }: Chain<F>): void {
+  detach({ head, between, top }: Chain<F>): void {
     unlink(head);
     for (const node of between) {
       unlink(node);
       this.nodes.delete(node);
     }
+    refreshWays(top);
   }
 
   /** Takes out a node with one node below: the stretches over it become one. */
@@ -148,12 +162,18 @@ export class WayTree<F extends Frame> {
     unlink(node);
     this.nodes.delete(node);
     link(below, up);
-    this.#refresh('lengths');
+    this.#measure(below);
   }
 
   move(node: TreeNode<F>, place: Place<F>): void {
     node.place = place;
-    this.#refresh('lengths');
+    this.#measure(node);
+  }
+
+  /** What a way costs that begins at a node and is laid by itself. */
+  ownChain(head: TreeNode<F>, { own }: WayToGather<F>): Chain<F> {
+    const length = wayLength(own.map(({ point }) => point));
+    return { head, between: new Set(), top: undefined, cost: this.perMm(1) * length };
   }
 
   /** What goes from a node up could be laid elsewhere; what it costs now. */
@@ -178,20 +198,14 @@ export class WayTree<F extends Frame> {
     return node;
   }
 
-  /** Lengths and roots of all nodes, from the roots down; and which ways pass, where that may have changed. */
-  #refresh(what: 'lengths' | 'all' = 'all'): void {
+  /** Lengths and roots of a node that changed and of all below it. */
+  #measure(node: TreeNode<F>): void {
     this.changes += 1;
-    for (const node of this.nodes) {
-      if (!node.up) refresh(node, node, what);
-    }
+    measure(node, node.up?.root ?? node);
   }
 }
 
-function refresh<F extends Frame>(
-  node: TreeNode<F>,
-  root: TreeNode<F>,
-  what: 'lengths' | 'all',
-): void {
+function measure<F extends Frame>(node: TreeNode<F>, root: TreeNode<F>): void {
   const { up, place } = node;
   const { x, y } = place.point;
   const to = up?.place.point ?? place.point;
@@ -201,20 +215,21 @@ function refresh<F extends Frame>(
   node.alongX = length > 0 ? (to.x - x) / length : 0;
   node.alongY = length > 0 ? (to.y - y) / length : 0;
   node.toRoot = (up?.toRoot ?? 0) + length;
-  for (const below of node.down) refresh(below, root, what);
-  if (what === 'all') refreshWays(node);
+  for (const below of node.down) measure(below, root);
 }
 
-/** The list is that of the only node below, where there is no other. */
-function refreshWays<F extends Frame>(node: TreeNode<F>): void {
-  const first = node.down[0];
-  if (first && node.down.length === 1 && node.starts.length === 0) {
-    node.ways = first.ways;
-    return;
+/** Which ways pass a node below which something changed, and all above it. The list is that of the only node below, where there is no other. */
+function refreshWays<F extends Frame>(from: TreeNode<F> | undefined): void {
+  for (let node = from; node; node = node.up) {
+    const first = node.down[0];
+    if (first && node.down.length === 1 && node.starts.length === 0) {
+      node.ways = first.ways;
+      continue;
+    }
+    const ways = [...node.starts];
+    for (const below of node.down) for (const way of below.ways) ways.push(way);
+    node.ways = ways;
   }
-  const ways = [...node.starts];
-  for (const below of node.down) for (const way of below.ways) ways.push(way);
-  node.ways = ways;
 }
 
 function link<F extends Frame>(below: TreeNode<F>, above: TreeNode<F>): void {

@@ -33,7 +33,7 @@ describe('where a way joins another', () => {
         const chain = tree.chainFrom(head);
         const below = chain.cost / tree.perMm(1);
         const goals = new TreeGoals(tree, chain, below);
-        const found = goals.from(from, 0).map(({ place, rest }) => gap(from, place.point) + rest);
+        const found = goals.from(from, 0).map(({ point, rest }) => gap(from, point) + rest);
         const best = Math.min(...found, below);
         for (let x = -10; x <= 10; x += 0.125) {
           const direct = gap(from, { x, y: 0 });
@@ -52,8 +52,8 @@ describe('where a way joins another', () => {
         const most = gap(from, { x: 10, y: 0 }) + over;
         const { tree, head } = laid(from, most, each);
         const goals = new TreeGoals(tree, tree.chainFrom(head), Number.POSITIVE_INFINITY);
-        for (const { place } of goals.from(from, 0)) {
-          const whole = gap(from, place.point) + gap(place.point, { x: 10, y: 0 });
+        for (const { point } of goals.from(from, 0)) {
+          const whole = gap(from, point) + gap(point, { x: 10, y: 0 });
           expect(whole).toBeLessThanOrEqual(most + 1e-9);
         }
       }),

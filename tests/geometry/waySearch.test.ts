@@ -26,7 +26,12 @@ describe('a search for several goals', () => {
       fc.property(search, ([{ shapes, from, goals }, below]) => {
         const router = createRouter(shapes);
         const { tangents } = router;
-        const landings = goals.map(({ point, rest }) => ({ place: tangents.place(point), rest }));
+        const landings = goals.map(({ point, rest }, i) => ({
+          point,
+          // A landing may come without a place.
+          place: i % 2 === 0 ? tangents.place(point) : undefined,
+          rest,
+        }));
         const found = new WaySearch(tangents, tangents.place(from), {
           ahead: (p: Vec2) => Math.min(...goals.map(({ point, rest }) => gap(p, point) + rest)),
           from: (): readonly Landing<'kit'>[] => landings,
@@ -48,7 +53,10 @@ describe('a search for several goals', () => {
 
   it('goes on to the next best goal when one is not accepted after all', () => {
     const { tangents } = createRouter<'kit'>([]);
-    const [near, far] = [1, 5].map((x) => ({ place: tangents.place({ x, y: 0 }), rest: 0 }));
+    const [near, far] = [1, 5].map((x) => {
+      const point = { x, y: 0 };
+      return { point, place: tangents.place(point), rest: 0 };
+    });
     if (!near || !far) throw new Error('two landings were expected');
     const found = new WaySearch(tangents, tangents.place({ x: 0, y: 0 }), {
       ahead: () => 0,

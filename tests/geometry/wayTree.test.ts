@@ -114,4 +114,48 @@ describe('ways in a tree', () => {
       }),
     );
   });
+
+  it('B1, B2: after every kind of change know the lengths, root and ways of every node', () => {
+    const change = fc.record({ node: fc.nat(), to: planPoint, straighten: fc.boolean() });
+    fc.assert(
+      fc.property(
+        fc.array(joining, { minLength: 1, maxLength: 6 }),
+        weights,
+        fc.array(change, { maxLength: 6 }),
+        (ways, by, changes) => {
+          const tree = treeOf(ways, by);
+          expectMeasured(tree);
+          for (const { node: which, to, straighten } of changes) {
+            const inner = [...tree.nodes].filter(({ up, starts }) => up && starts.length === 0);
+            const node = inner[which % inner.length];
+            if (!node) continue;
+            if (straighten && node.down.length === 1) tree.straighten(node);
+            else tree.move(node, tree.tangents.place(to));
+            expectMeasured(tree);
+          }
+        },
+      ),
+    );
+  });
 });
+
+/** Everything that a tree keeps of its nodes is what the links between them say. */
+function expectMeasured(tree: WayTree<'kit'>): void {
+  const waysBelow = ({ starts, down }: TreeNode<'kit'>): number[] => [
+    ...starts,
+    ...down.flatMap(waysBelow),
+  ];
+  for (const node of tree.nodes) {
+    const above: TreeNode<'kit'>[] = [];
+    for (let next: typeof node | undefined = node; next; next = next.up) above.push(next);
+    const lengths = stretches(above).map(({ length }) => length);
+    const toRoot = lengths.reduceRight((sum, length) => sum + length, 0);
+    expect(node.toRoot).toBe(toRoot);
+    expect(node.length).toBe(lengths[0] ?? 0);
+    expect(node.root).toBe(above.at(-1));
+    expect(node.ways).toEqual(waysBelow(node));
+    const { x, y } = node.place.point;
+    const end = { x: x + node.length * node.alongX, y: y + node.length * node.alongY };
+    expect(gap(end, node.up?.place.point ?? end)).toBeLessThan(1e-9);
+  }
+}
