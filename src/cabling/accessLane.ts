@@ -1,9 +1,4 @@
-import {
-  type ConvexPolygon,
-  convexHull,
-  overlaps,
-  stretchInside,
-} from '../geometry/convexPolygon.ts';
+import { type ConvexPolygon, convexHull, stretchInside } from '../geometry/convexPolygon.ts';
 import { leftOf } from '../geometry/orientation.ts';
 import { gap } from '../geometry/plan.ts';
 import type { Vec2 } from '../geometry/vector.ts';
@@ -13,7 +8,7 @@ import type { Layout } from '../layout/layout.ts';
 import { toDeck } from '../rig/deckFrame.ts';
 import { stairsMiddle, stairsOutward } from '../rig/stairs.ts';
 import type { Mm } from '../units/quantity.ts';
-import type { Obstacle } from './obstacle.ts';
+import { type Obstacle, standsIn } from './obstacle.ts';
 
 /** Width of the lane kept free, and depth of what is kept free before stairs. Common practice, no source. */
 const LANE_WIDTH: Mm = 600;
@@ -98,8 +93,10 @@ export function laneBlocks(layout: Layout, obstacles: readonly Obstacle[]): read
   const line = laneLine(layout);
   if (!lane || !line) return [];
   const worst = new Map<Id | null, LaneBlock>();
-  for (const { kind, owner, body } of obstacles) {
-    if (kind === 'throne' || kind === 'footSpace' || !overlaps(lane, body)) continue;
+  for (const obstacle of obstacles) {
+    const { kind, owner } = obstacle;
+    if (kind === 'throne' || kind === 'footSpace' || !standsIn(lane, obstacle)) continue;
+    const { body } = obstacle;
     const aside = body.corners.map((corner) => leftOf(line.from, line.to, corner) / line.length);
     const overlap = LANE_WIDTH / 2 + Math.min(Math.max(...aside), -Math.min(...aside));
     const { low, high } = body;

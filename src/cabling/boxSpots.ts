@@ -9,7 +9,7 @@ import { stairsOutward } from '../rig/stairs.ts';
 import type { Degrees, Mm } from '../units/quantity.ts';
 import { accessLane } from './accessLane.ts';
 import { obstacleOfBox } from './box.ts';
-import type { Obstacle } from './obstacle.ts';
+import { type Obstacle, standsIn } from './obstacle.ts';
 import { createSpotJudge, type Judgement } from './spotJudge.ts';
 
 type Edge = Stairs['edge'];
@@ -179,7 +179,7 @@ function createRule(
   const lane = accessLane(layout);
   return (edge, along, box) => {
     const { body } = obstacleOfBox({ ...layout, box });
-    if (obstacles.some((obstacle) => overlaps(obstacle.body, body))) return false;
+    if (obstacles.some((obstacle) => standsIn(body, obstacle))) return false;
     if (lane && overlaps(lane, body)) return false;
     return !layout.deck.stairs.some(
       (stairs) =>

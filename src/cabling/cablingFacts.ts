@@ -1,4 +1,3 @@
-import { overlaps } from '../geometry/convexPolygon.ts';
 import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
 import { boxIsOnDeck, obstacleOfBox } from './box.ts';
@@ -7,7 +6,7 @@ import type { CableRun, Cables } from './cables.ts';
 import type { CablingCode, CablingFact } from './cablingFact.ts';
 import { onDeck } from './deckFloor.ts';
 import { blockFacts, crossingFacts, stairsFacts } from './laneFacts.ts';
-import type { Obstacle } from './obstacle.ts';
+import { type Obstacle, standsIn } from './obstacle.ts';
 
 /**
  * What is wrong with the cables of a layout, in the layout's order.
@@ -101,7 +100,7 @@ function boxFacts(layout: Layout, obstacles: readonly Obstacle[]): CablingFact[]
     return drop > 0 ? [{ code: 'box-off-deck', ids: [], place, numbers: { drop } }] : [];
   }
   const box = obstacleOfBox(layout).body;
-  const met = obstacles.filter(({ owner, body }) => owner !== null && overlaps(body, box));
+  const met = obstacles.filter((obstacle) => obstacle.owner !== null && standsIn(box, obstacle));
   const ids = [...new Set(met.flatMap(({ owner }) => (owner === null ? [] : [owner])))];
   return ids.length > 0 ? [{ code: 'box-in-obstacle', ids, place, numbers: {} }] : [];
 }

@@ -1,5 +1,5 @@
 import { type ConvexPolygon, isInside, passesThrough } from '../geometry/convexPolygon.ts';
-import { type LookAround, lookAround, waysOut } from '../geometry/leave.ts';
+import { type LookAround, lookAround, rectangleGap, waysOut } from '../geometry/leave.ts';
 import type { Rectangle } from '../geometry/plan.ts';
 import { createRouter, type Router, type Way } from '../geometry/shortestPath.ts';
 import type { Tangents } from '../geometry/tangents.ts';
@@ -82,15 +82,17 @@ export function createFloorRouter(
       for (const [step, rung] of rungs.entries()) {
         const way = rung().way(from, to);
         if (!way) continue;
-        const through = passed(obstacles, way.points, step > 0);
-        return step === 0 ? { ...way, through } : { ...way, ...UNKNOWN, through };
+        if (step > 0) {
+          return { ...way, ...UNKNOWN, through: passed(obstacles, from, [way.points], true) };
+        }
+        return { ...way, through: passed(obstacles, from, beyondClear(way), false) };
       }
       const points = [from, to];
-      return { points, through: passed(obstacles, points, true), ...UNKNOWN };
+      return { points, through: passed(obstacles, from, [points], true), ...UNKNOWN };
     },
     tangents: () => clear().tangents,
     freeAt: (from) => freeAt(obstacles, from),
-    between: (from, to) => passed(obstacles, [from, to], false),
+    between: (from, to) => passed(obstacles, from, [[from, to]], false),
     nearestClear: (place, within) => wayOutOf(obstacles, place, within) ?? place,
   };
 }
@@ -104,15 +106,17 @@ function wayOutOf(
   region: Rectangle<'deck'>,
 ): Spot | undefined {
   const outlines = obstacles.map(({ outline }) => outline);
-  const [nearest] = waysOut(place, outlines, { walls: [], region, most: 1 });
+  const [nearest] = waysOut(place, outlines, { walls: () => [], region, most: 1 });
   return nearest;
 }
 
 const isSolid = ({ kind }: Obstacle): boolean => kind !== 'footSpace';
 
 /** W2: whether a cable that starts here comes down on this obstacle. */
-const standsOver = ({ kind, body }: Obstacle, start: Spot): boolean =>
-  COMES_DOWN.has(kind) && isInside(body, start);
+const standsOver = (obstacle: Obstacle, start: Spot): boolean =>
+  isInside(obstacle.outline, start) &&
+  COMES_DOWN.has(obstacle.kind) &&
+  isInside(obstacle.body, start);
 
 const COMES_DOWN: ReadonlySet<ObstacleKind> = new Set(['hub', 'foot', 'base', 'plate'] as const);
 
@@ -134,7 +138,6 @@ function createRung(
   region: Rectangle<'deck'>,
 ): Rung {
   const shapes = obstacles.map(shapeOf);
-  const bodies = obstacles.map(({ body }) => body);
   const router = createRouter(shapes, region);
   const out = (place: Spot, free: ReadonlySet<number>, most: number): LookAround<'deck'> => {
     const counts = (_: unknown, i: number): boolean => !free.has(i);
@@ -142,7 +145,12 @@ function createRung(
     if (!shapes.some((shape, i) => isInside(shape, place) && counts(shape, i))) {
       return { out: [place], within: 0 };
     }
-    const walls = bodies.filter(counts);
+    const walls = (within: Mm): ConvexPolygon<'deck'>[] =>
+      obstacles
+        .filter(
+          (obstacle, i) => counts(obstacle, i) && rectangleGap(obstacle.outline, place) <= within,
+        )
+        .map(({ body }) => body);
     return lookAround(place, shapes.filter(counts), { walls, region, most });
   };
   return {
@@ -198,22 +206,35 @@ function firstWay(
   return undefined;
 }
 
-/** W5: the owners of what the way passes, each once. */
+/** The parts of a way that lead out of what its ends stand in (W3): the rest enters nothing. */
+function beyondClear({
+  points,
+  clear,
+}: Pick<FloorWay, 'points' | 'clear'>): readonly (readonly Spot[])[] {
+  if (!clear) return [points];
+  const parts = [points.slice(0, clear.first + 1), points.slice(clear.last)];
+  return parts.filter(({ length }) => length > 1);
+}
+
+/** W5: the owners of what parts of a way that begins at `start` pass, each once: what they enter, or also what they come too near. */
 function passed(
   obstacles: readonly Obstacle[],
-  points: readonly Spot[],
+  start: Spot,
+  parts: readonly (readonly Spot[])[],
   nearCounts: boolean,
 ): readonly Id[] {
-  const [start] = points;
+  if (parts.length === 0) return [];
   const found = new Set<Id>();
   for (const obstacle of obstacles) {
     const { owner } = obstacle;
-    if (owner === null || !leadsThrough(points, nearCounts ? obstacle.outline : obstacle.body))
-      continue;
-    if (!start || !standsOver(obstacle, start)) found.add(owner);
+    if (owner === null || !parts.some((part) => meets(part, obstacle, nearCounts))) continue;
+    if (!standsOver(obstacle, start)) found.add(owner);
   }
   return [...found];
 }
+
+const meets = (part: readonly Spot[], obstacle: Obstacle, nearCounts: boolean): boolean =>
+  leadsThrough(part, obstacle.outline) && (nearCounts || leadsThrough(part, obstacle.body));
 
 function leadsThrough(points: readonly Spot[], shape: ConvexPolygon<'deck'>): boolean {
   let before = points[0];

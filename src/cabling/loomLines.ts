@@ -39,8 +39,14 @@ export interface LoomLines {
 /** The lines in which runs lie; those that are as they were are the objects that they were. */
 export function linesOf(runs: readonly Run[], before: LoomLines | undefined): LoomLines {
   const shared = sharedStretches(runs.map(({ route }) => route));
-  const micsOf = (ways: readonly number[]): readonly Id[] =>
-    ways.flatMap((way) => runs[way]?.mic ?? []);
+  const micsOf = (ways: readonly number[]): readonly Id[] => {
+    const mics: Id[] = [];
+    for (const way of ways) {
+      const run = runs[way];
+      if (run) mics.push(run.mic);
+    }
+    return mics;
+  };
   const keys = createKeys();
   const stretches = shared.map(({ points, length, ways }) => {
     const mics = micsOf(ways);

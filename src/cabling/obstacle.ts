@@ -1,8 +1,9 @@
-import { type ConvexPolygon, convexHull } from '../geometry/convexPolygon.ts';
+import { type ConvexPolygon, convexHull, overlaps } from '../geometry/convexPolygon.ts';
 import { grown } from '../geometry/grow.ts';
 import type { Vec2 } from '../geometry/vector.ts';
 import type { Id } from '../layout/fields.ts';
 import type { Mm } from '../units/quantity.ts';
+import { lazily } from './lazily.ts';
 
 /** What keeps a cable off a part of the deck. */
 export type ObstacleKind =
@@ -21,11 +22,17 @@ export interface Obstacle {
   readonly kind: ObstacleKind;
   /** The piece or mic it belongs to; null for the box. */
   readonly owner: Id | null;
-  /** What stands there. */
+  /** What stands there; inside the outline. */
   readonly body: ConvexPolygon<'deck'>;
   /** Everything within the distance to keep from it: no route enters this. */
   readonly outline: ConvexPolygon<'deck'>;
 }
+
+/** Whether what stands there shares a place with a polygon. Most bodies are never asked for. */
+export const standsIn = (
+  polygon: ConvexPolygon<'deck'>,
+  obstacle: Pick<Obstacle, 'outline' | 'body'>,
+): boolean => overlaps(polygon, obstacle.outline) && overlaps(polygon, obstacle.body);
 
 /** How obstacles of one layout are made: the distance to keep (mm) and the way from the kit frame to the deck frame. */
 export interface Keeping {
@@ -37,13 +44,13 @@ export interface Keeping {
  * The obstacle round points of the kit frame and everything within `radius` of them; none when that is no more than a line.
  * It is grown before it is turned, so a kit turned on its deck has the same obstacles, turned.
  */
-export function obstacleRound(
-  { kind, owner, points, radius }: ObstacleShape,
-  { keepAway, toDeck }: Keeping,
-): Obstacle[] {
-  const body = convexHull<'deck'>(grown(points, radius).map(toDeck));
-  const outline = convexHull<'deck'>(grown(points, radius + keepAway).map(toDeck));
-  return body && outline ? [{ kind, owner, body, outline }] : [];
+export function obstacleRound(shape: ObstacleShape, { keepAway, toDeck }: Keeping): Obstacle[] {
+  const { points, radius } = shape;
+  const round = (distance: Mm): ConvexPolygon<'deck'> | undefined =>
+    convexHull<'deck'>(grown(points, distance).map(toDeck));
+  const isLine = !(radius > 0) && !round(radius);
+  const outline = isLine ? undefined : round(radius + keepAway);
+  return outline ? [new RoundObstacle(shape, outline, () => round(radius) ?? outline)] : [];
 }
 
 interface ObstacleShape {
@@ -51,4 +58,27 @@ interface ObstacleShape {
   readonly owner: Id | null;
   readonly points: readonly Vec2[];
   readonly radius: Mm;
+}
+
+/** Its body is made when it is first asked for. */
+class RoundObstacle implements Obstacle {
+  readonly kind: ObstacleKind;
+  readonly owner: Id | null;
+  readonly outline: ConvexPolygon<'deck'>;
+  readonly #body: () => ConvexPolygon<'deck'>;
+
+  constructor(
+    { kind, owner }: ObstacleShape,
+    outline: ConvexPolygon<'deck'>,
+    body: () => ConvexPolygon<'deck'>,
+  ) {
+    this.kind = kind;
+    this.owner = owner;
+    this.outline = outline;
+    this.#body = lazily(body);
+  }
+
+  get body(): ConvexPolygon<'deck'> {
+    return this.#body();
+  }
 }

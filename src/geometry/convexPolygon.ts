@@ -153,6 +153,8 @@ export function stretchInside<F extends Frame>(
 
 /** True when the insides of two polygons share a point; touching along an edge or at a corner is not overlapping. */
 export function overlaps<F extends Frame>(p: ConvexPolygon<F>, q: ConvexPolygon<F>): boolean {
+  if (p.high.x <= q.low.x || q.high.x <= p.low.x) return false;
+  if (p.high.y <= q.low.y || q.high.y <= p.low.y) return false;
   return !separates(p, q) && !separates(q, p);
 }
 

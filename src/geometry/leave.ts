@@ -24,7 +24,7 @@ const FARTHER = 3;
  *
  * L1 The nearest clear point lies on the outline of an obstacle: straight ahead on an edge, where two outlines cross, or
  *    where one crosses the region's border.
- * L2 A point from which the straight way back passes through one of the `walls` comes after all others, unless `point` stands in
+ * L2 A point from which the straight way back passes through one of the walls comes after all others, unless `point` stands in
  *    that wall already.
  * L3 Points outside `region` do not count.
  * L4 Near outlines are looked at first; those farther away only when there are too few ways out among them.
@@ -77,7 +77,7 @@ function waysWithin<F extends Frame>(
   ]
     .filter((p) => gap(point, p) <= radius && holds(region, p))
     .sort((p, q) => gap(point, p) - gap(point, q) || p.x - q.x || p.y - q.y);
-  const solid = walls.filter((wall) => !isInside(wall, point));
+  const solid = walls(radius).filter((wall) => !isInside(wall, point));
   const open: Vec2<F>[] = [];
   const walled: Vec2<F>[] = [];
   for (const p of candidates) {
@@ -89,7 +89,8 @@ function waysWithin<F extends Frame>(
 }
 
 export interface LeaveRules<F extends Frame> {
-  readonly walls: readonly ConvexPolygon<F>[];
+  /** All walls of which anything comes so near to the point, perhaps others too. */
+  readonly walls: (within: Mm) => readonly ConvexPolygon<F>[];
   readonly region: Rectangle<F>;
   readonly most: number;
 }

@@ -25,11 +25,14 @@ export class Sieve<F extends Frame> {
   /** x and y of all corners, polygon by polygon; of each polygon where its corners begin, and at last where they end. */
   readonly #points: Float64Array;
   readonly #starts: Int32Array;
+  /** What {@link findNear} found last, in order. */
+  readonly found: Int32Array;
 
   constructor(polygons: readonly ConvexPolygon<F>[]) {
     this.#count = polygons.length;
     this.#boxes = new Float64Array(4 * polygons.length);
     this.#starts = new Int32Array(polygons.length + 1);
+    this.found = new Int32Array(polygons.length);
     const total = polygons.reduce((sum, { corners }) => sum + corners.length, 0);
     this.#points = new Float64Array(2 * total);
     let next = 0;
@@ -47,9 +50,9 @@ export class Sieve<F extends Frame> {
     }
   }
 
-  /** The polygons whose rectangles the segment from a to b may meet, in order. */
-  near(a: Vec2<F>, b: Vec2<F>): number[] {
-    const found: number[] = [];
+  /** Puts the polygons whose rectangles the segment from a to b may meet in `found`; how many there are. */
+  findNear(a: Vec2<F>, b: Vec2<F>): number {
+    let count = 0;
     const boxes = this.#boxes;
     const x = (a.x + b.x) / 2;
     const y = (a.y + b.y) / 2;
@@ -66,9 +69,9 @@ export class Sieve<F extends Frame> {
       const halfDepth = boxes[4 * i + 3] ?? 0;
       if (Math.abs(dy) > reachY + halfDepth + ROUNDING) continue;
       const aside = Math.abs(halfX * dy - halfY * dx);
-      if (aside <= reachX * halfDepth + reachY * halfWidth + margin) found.push(i);
+      if (aside <= reachX * halfDepth + reachY * halfWidth + margin) this.found[count++] = i;
     }
-    return found;
+    return count;
   }
 
   /** Whether the segment from a to b passes through the inside of a polygon; undefined where that is too near to call. */

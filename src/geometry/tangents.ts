@@ -119,15 +119,31 @@ export class Tangents<F extends Frame> {
     return this.#sieve.mayLieAhead(ahead, obstacle);
   }
 
-  #touchesFrom({ point, corner }: Place<F>, obstacle: number): Touch<F>[] {
-    const ends =
-      corner?.obstacle === obstacle ? this.#neighbours(corner) : this.#fromPoint(point, obstacle);
+  #touchesFrom(place: Place<F>, obstacle: number): readonly Touch<F>[] {
+    const { point, corner } = place;
+    const corners = this.#cornersOf(obstacle);
     const found: Touch<F>[] = [];
-    for (const end of ends) {
-      const side = corner ? sideOf(corner, point, end.point) : 'none';
-      if (side !== 'across') found.push({ to: this.#placeOf(end), corner: end, side });
+    if (corner?.obstacle === obstacle) {
+      const i = corner.number - (corners[0]?.number ?? 0);
+      this.#addTouch(found, place, at(corners, i + 1));
+      this.#addTouch(found, place, at(corners, i - 1));
+      return found;
+    }
+    // Where a line from the point touches the outline, its edges turn from one side to the other.
+    let before: number | undefined;
+    for (const end of corners) {
+      before ??= leftOf(end.before, end.point, point);
+      const after = leftOf(end.point, end.after, point);
+      if (before * after <= 0) this.#addTouch(found, place, end);
+      before = after;
     }
     return found;
+  }
+
+  #addTouch(found: Touch<F>[], { point, corner }: Place<F>, end: Corner<F>): void {
+    if (!end.isUsable) return;
+    const side = corner ? sideOf(corner, point, end.point) : 'none';
+    if (side !== 'across') found.push({ to: this.#placeOf(end), corner: end, side });
   }
 
   #cornersOf(obstacle: number): readonly Corner<F>[] {
@@ -157,50 +173,34 @@ export class Tangents<F extends Frame> {
   }
 
   #holding(point: Vec2<F>): readonly number[] {
-    const found = this.#sieve.near(point, point);
-    let count = 0;
-    for (const i of found) {
+    let holding: number[] | undefined;
+    const count = this.#sieve.findNear(point, point);
+    for (let k = 0; k < count; k += 1) {
+      const i = this.#sieve.found[k] ?? 0;
       const obstacle = this.#obstacles[i];
-      if (obstacle && isInside(obstacle, point)) found[count++] = i;
+      if (!obstacle || !isInside(obstacle, point)) continue;
+      holding ??= [];
+      holding.push(i);
     }
-    found.length = count;
-    return count > 0 ? found : NONE;
+    return holding ?? NONE;
   }
 
   #onTheWay(p: Place<F>, q: Place<F>): readonly number[] {
     const a = p.point;
     const b = q.point;
-    const found = this.#sieve.near(a, b);
-    let count = 0;
-    for (const i of found) {
+    let passed: number[] | undefined;
+    const count = this.#sieve.findNear(a, b);
+    for (let k = 0; k < count; k += 1) {
+      const i = this.#sieve.found[k] ?? 0;
       if (p.free?.has(i) || q.free?.has(i)) continue;
       const obstacle = this.#obstacles[i];
       const passes =
         this.#sieve.passes(a, b, i) ?? (obstacle !== undefined && passesThrough(obstacle, a, b));
-      if (passes) found[count++] = i;
+      if (!passes) continue;
+      passed ??= [];
+      passed.push(i);
     }
-    found.length = count;
-    return count > 0 ? found : NONE;
-  }
-
-  /** Corners of one obstacle where a line from the point touches it. */
-  #fromPoint(point: Vec2<F>, obstacle: number): Corner<F>[] {
-    const corners = this.#cornersOf(obstacle);
-    const found: Corner<F>[] = [];
-    let before: number | undefined;
-    for (const corner of corners) {
-      before ??= leftOf(corner.before, corner.point, point);
-      const after = leftOf(corner.point, corner.after, point);
-      if (before * after <= 0 && corner.isUsable) found.push(corner);
-      before = after;
-    }
-    return found;
-  }
-
-  #neighbours({ number, obstacle }: Corner<F>): Corner<F>[] {
-    const corners = this.#cornersOf(obstacle);
-    const i = number - (corners[0]?.number ?? 0);
-    return [at(corners, i + 1), at(corners, i - 1)].filter(({ isUsable }) => isUsable);
+    return passed ?? NONE;
   }
 }
 

@@ -7,7 +7,8 @@ import type { Vec2 } from '../../src/geometry/vector.ts';
 import { obstacles, planPoint } from './planScenes.ts';
 
 const region = { low: { x: -20, y: -20 }, high: { x: 20, y: 20 } };
-const rules = { walls: [], region, most: 6 };
+const none: readonly ConvexPolygon[] = [];
+const rules = { walls: () => none, region, most: 6 };
 const clear = (scene: readonly ConvexPolygon[], p: Vec2): boolean =>
   !scene.some((obstacle) => isInside(obstacle, p));
 const box = (x0: number, y0: number, x1: number, y1: number): ConvexPolygon => {
@@ -36,10 +37,10 @@ describe('the ways out of obstacles', () => {
       fc.property(obstacles(8), planPoint, fc.constantFrom(1, 6), (scene, p, most) => {
         const { out, within } = lookAround(p, scene, { ...rules, most });
         const near = scene.filter((obstacle) => rectangleGap(obstacle, p) <= within);
-        const nearWalls = { ...rules, most, walls: near };
+        const nearWalls = { ...rules, most, walls: () => near };
         expect(lookAround(p, near, { ...rules, most }).out).toEqual(out);
         expect(lookAround(p, near, nearWalls).out).toEqual(
-          lookAround(p, near, { ...nearWalls, walls: scene }).out,
+          lookAround(p, near, { ...nearWalls, walls: () => scene }).out,
         );
       }),
     );
@@ -83,9 +84,9 @@ describe('the ways out of obstacles', () => {
     const wall = box(2, -5, 3, 5);
     const [through] = waysOut({ x: 1, y: 0 }, room, rules);
     expect(through?.x).toBeCloseTo(5, 6);
-    const [open] = waysOut({ x: 1, y: 0 }, room, { ...rules, walls: [wall] });
+    const [open] = waysOut({ x: 1, y: 0 }, room, { ...rules, walls: () => [wall] });
     expect(open?.x).not.toBeCloseTo(5, 6);
-    const [inWall] = waysOut({ x: 2.5, y: 0 }, room, { ...rules, walls: [wall] });
+    const [inWall] = waysOut({ x: 2.5, y: 0 }, room, { ...rules, walls: () => [wall] });
     expect(inWall?.x).toBeCloseTo(5, 6);
   });
 
