@@ -161,7 +161,7 @@ export class AxisField {
   /** Samples the axis at a share of the piece's time. */
   private sampleAt(t: number, points: number): void {
     const { piece: p, lowest, across, base, step, isInside } = this;
-    const firstRow = this.throneRow - BIAS;
+    const first = (this.throneRow - BIAS) * across + base;
     let x = between(p, 0, t);
     let y = between(p, 1, t);
     let z = between(p, 2, t);
@@ -172,17 +172,18 @@ export class AxisField {
     y += dy / 2;
     z += dz / 2;
     for (let i = 0; i < points; i++) {
-      const column = base + step * (x | 0);
-      const row = (y | 0) + firstRow;
-      const at = row * across + column;
-      if (z < (lowest[at] as number) && (isInside || this.holds(column, row))) lowest[at] = z;
+      const at = first + (y | 0) * across + step * (x | 0);
+      if (z < (lowest[at] as number) && (isInside || this.holds(x | 0, y | 0))) lowest[at] = z;
       x += dx;
       y += dy;
       z += dz;
     }
   }
 
-  private holds(column: number, row: number): boolean {
+  /** Whether the field has the cell of a place in whole cells. */
+  private holds(x: number, y: number): boolean {
+    const column = this.base + this.step * x;
+    const row = y + this.throneRow - BIAS;
     return column >= 0 && column < this.across && row >= 0 && row < this.rows * TILE;
   }
 

@@ -55,29 +55,28 @@ interface Nodes {
 function nodesOf({ left, bottom, columns, rows, heights }: StickFloor): Nodes {
   const across = nodesAlong(left, columns);
   const ahead = nodesAlong(bottom, rows);
-  const along = new Float32Array(across.count * rows);
-  for (let row = 0; row < rows; row++) {
-    for (let node = 0; node < across.count; node++) {
-      const spot = across.first + node * STEP;
-      let least = NOTHING;
-      const end = Math.min(columns - 1, spot + STEP);
-      for (let c = Math.max(0, spot - STEP); c <= end; c++) {
-        least = Math.min(least, heights[row * columns + c] as number);
-      }
-      along[row * across.count + node] = least;
-    }
-  }
   // Made at its full length: a list turned out of a table of floats, or one that grows, costs several times as much.
   const lifted = new Array<number>(across.count * ahead.count);
+  const about = new Float32Array(columns);
+  let at = 0;
   for (let node = 0; node < ahead.count; node++) {
-    const spot = ahead.first + node * STEP;
-    const end = Math.min(rows - 1, spot + STEP);
-    for (let c = 0; c < across.count; c++) {
-      let least = NOTHING;
-      for (let row = Math.max(0, spot - STEP); row <= end; row++) {
-        least = Math.min(least, along[row * across.count + c] as number);
+    about.fill(NOTHING);
+    const row = ahead.first + node * STEP;
+    for (let r = Math.max(0, row - STEP); r <= Math.min(rows - 1, row + STEP); r++) {
+      for (let c = 0; c < columns; c++) {
+        const height = heights[r * columns + c] as number;
+        if (height < (about[c] as number)) about[c] = height;
       }
-      lifted[node * across.count + c] = -least;
+    }
+    for (let n = 0; n < across.count; n++) {
+      const spot = across.first + n * STEP;
+      const end = Math.min(columns - 1, spot + STEP);
+      let least = NOTHING;
+      for (let c = Math.max(0, spot - STEP); c <= end; c++) {
+        const height = about[c] as number;
+        if (height < least) least = height;
+      }
+      lifted[at++] = -least;
     }
   }
   return {

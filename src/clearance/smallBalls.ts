@@ -12,12 +12,11 @@ export const isSmall = (radius: Mm): boolean => radius + WIDER <= TILE * SPOT;
  * whole cells lie between: so the lowest of each cell and all that touch it is found first, and spots look at that from so many cells off.
  */
 export function lowerToSmallBalls(floor: StickFloor, axes: AxisField, radius: Mm): void {
-  const { border, across, rows } = axes;
+  const { border, across, rows, lowest } = axes;
   const { columns, heights } = floor;
   const steps = stepsWithin(radius, across);
-  const about = new Float32Array(axes.lowest.length).fill(Number.POSITIVE_INFINITY);
   const spans = Array.from({ length: rows }, (_, row) => seenAbout(axes, row));
-  for (const [row, span] of spans.entries()) findLowestAbout(axes, row, span, about);
+  spreadLowest(axes, spans);
   for (let y = 0; y < floor.rows; y++) {
     const { first, end } = spans[Math.floor((y + border) / TILE)] as Span;
     const from = y * columns + Math.max(0, first - border);
@@ -26,7 +25,7 @@ export function lowerToSmallBalls(floor: StickFloor, axes: AxisField, radius: Mm
     for (const { step, depth } of steps) {
       const off = start + step;
       for (let spot = from; spot < to; spot++) {
-        const under = (about[spot + off] as number) - LOWER - depth;
+        const under = (lowest[spot + off] as number) - LOWER - depth;
         if (under < (heights[spot] as number)) heights[spot] = under;
       }
     }
@@ -55,22 +54,25 @@ function seenAbout({ columns, rows, seen }: AxisField, row: number): Span {
     : { first: TILE * Math.max(1, first - 1), end: TILE * Math.min(columns - 1, last + 2) };
 }
 
-/** Writes the lowest of each cell and the eight about it, along a span of a row of tiles. */
-function findLowestAbout(axes: AxisField, row: number, span: Span, about: Float32Array): void {
-  const { across, lowest } = axes;
-  for (let line = row * TILE; line < (row + 1) * TILE; line++) {
-    const end = line * across + span.end;
-    for (let at = line * across + span.first; at < end; at++) {
-      let least = lowest[at] as number;
-      for (let near = at - across; near <= at + across; near += across) {
-        const before = lowest[near - 1] as number;
-        const here = lowest[near] as number;
-        const after = lowest[near + 1] as number;
-        if (before < least) least = before;
-        if (here < least) least = here;
-        if (after < least) least = after;
-      }
-      about[at] = least;
+/** Lowers each cell of an axis' field to the lowest of the eight about it. */
+function spreadLowest({ across, lowest }: AxisField, spans: readonly Span[]): void {
+  // The rows as they were before: this one, and the lowest of it and the two beside it.
+  let before = new Float32Array(across);
+  let here = lowest.slice(0, across);
+  const about = new Float32Array(across);
+  for (let row = 1; row + 1 < spans.length * TILE; row++) {
+    [before, here] = [here, before];
+    const start = row * across;
+    here.set(lowest.subarray(start, start + across));
+    const { first, end } = spans[Math.floor(row / TILE)] as Span;
+    if (end === 0) continue;
+    for (let column = first - 1; column <= end; column++) {
+      const least = lowest[start + across + column] as number;
+      about[column] = Math.min(before[column] as number, here[column] as number, least);
+    }
+    for (let column = first; column < end; column++) {
+      const least = Math.min(about[column - 1] as number, about[column] as number);
+      lowest[start + column] = Math.min(least, about[column + 1] as number);
     }
   }
 }

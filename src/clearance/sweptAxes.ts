@@ -8,8 +8,10 @@ import { lowestFirst } from './lowestFirst.ts';
 import { SweptAxis } from './sweptAxis.ts';
 import { type BoxedMove, SCRATCH, type SweptMoves } from './sweptMoves.ts';
 
-/** How often an interval is halved at most. */
+/** How often an interval is divided at most: there is room for two positions each time. */
 const DEEPEST = SCRATCH / 2;
+/** Parts that it is divided into at most. */
+const MOST = 4;
 
 const ENDS: Readonly<Record<ArmPart['name'], readonly [number, number]>> = {
   stick: [BUTT, TIP],
@@ -19,7 +21,7 @@ const ENDS: Readonly<Record<ArmPart['name'], readonly [number, number]>> = {
 
 /**
  * The axes of sticks, hands and forearms in all moves, seen over a field. An interval of a move is taken as if both ends of the axis went evenly along
- * straight lines between its two times, and halved where they may be more than {@link BOW} off (rule C5) and anything may be below the field.
+ * straight lines between its two times, and divided where they may be more than {@link BOW} off (rule C5) and anything may be below the field.
  * Lowest intervals come first, so that most others are known to be above the field.
  */
 export class SweptAxes {
@@ -100,17 +102,23 @@ export class SweptAxes {
     if (left.openTo <= left.openFrom || !move) return;
     const { from, to, openFrom, openTo } = left;
     const time = times[depth] as number;
-    const middle = swept.scratch + depth * POSITION;
-    move.write(time + dt / 2, swept.positions, middle);
-    for (const late of [0, 1]) {
-      starts[depth + 1] = late ? middle : start;
-      ends[depth + 1] = late ? end : middle;
-      times[depth + 1] = time + (late * dt) / 2;
+    // An axis is off by as much as its time squared.
+    const off = Math.max(this.startOff, this.endOff);
+    const parts = Math.min(MOST, Math.max(2, Math.ceil(Math.sqrt(off / BOW))));
+    const room = swept.scratch + 2 * depth * POSITION;
+    let before = start;
+    for (let k = 0; k < parts; k++) {
+      const after = k + 1 < parts ? room + (k & 1) * POSITION : end;
+      if (k + 1 < parts) move.write(time + ((k + 1) / parts) * dt, swept.positions, after);
+      starts[depth + 1] = before;
+      ends[depth + 1] = after;
+      times[depth + 1] = time + (k / parts) * dt;
       left.from = from;
       left.to = to;
       left.openFrom = openFrom;
       left.openTo = openTo;
-      this.lower(depth + 1, dt / 2);
+      this.lower(depth + 1, dt / parts);
+      before = after;
     }
   }
 
