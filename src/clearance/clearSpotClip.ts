@@ -30,10 +30,16 @@ export interface ClipScene {
 
 const ANGLE_STEP = 0.5;
 const { reach, height, pitch } = clipMount.shape;
+/**
+ * No clip is proposed farther inside its rim or nearer to its head than this: farther in it hangs where sticks play, and nearer it is in the
+ * way of the head. Common practice, no source.
+ */
+const FARTHEST_IN: Mm = 75;
+const LOWEST: Mm = 20;
 
 /**
  * Rule N1, clips: the angle round the rim, the reach, the height and the pitch may change, within their limits, as long as the axis meets the
- * head (where it did before).
+ * head (where it did before); the reach to 75 mm at most and the height to 20 mm at least, or no farther than where the mic is.
  */
 export class ClipFamily implements ClearSpotFamily {
   readonly freedoms: readonly Freedom[];
@@ -45,18 +51,19 @@ export class ClipFamily implements ClearSpotFamily {
     const { mount } = scene;
     const limits = (
       name: 'reach' | 'height' | 'pitch',
-      field: { readonly minValue: number | null; readonly maxValue: number | null },
+      least: number | null,
+      most: number | null,
     ): Freedom => ({
       name,
       step: 1,
-      least: (field.minValue ?? mount[name]) - mount[name],
-      most: (field.maxValue ?? mount[name]) - mount[name],
+      least: Math.min(0, (least ?? mount[name]) - mount[name]),
+      most: Math.max(0, (most ?? mount[name]) - mount[name]),
     });
     this.freedoms = [
       { name: 'angle', step: ANGLE_STEP, least: -180, most: 180 },
-      limits('reach', reach),
-      limits('height', height),
-      limits('pitch', pitch),
+      limits('reach', reach.minValue, FARTHEST_IN),
+      limits('height', LOWEST, height.maxValue),
+      limits('pitch', pitch.minValue, pitch.maxValue),
     ];
     this.aims = meetsHead(scene.drum, [mount.reach, mount.height, mount.pitch], [0, 0, 0]);
   }

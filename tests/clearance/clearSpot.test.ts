@@ -115,6 +115,18 @@ describe('a clear spot', () => {
     }
   });
 
+  it('rule N1: no clip is led farther in than 75 mm or lower than 20 mm, but one that is there already may stay', () => {
+    const clips = spots().flatMap(({ name, spot, now }) => {
+      const [before, after] = [now.mic.mount, spot.mic.mount];
+      return before.kind === 'clip' && after.kind === 'clip' ? [{ name, before, after }] : [];
+    });
+    expect(clips.length).toBeGreaterThan(5);
+    for (const { name, before, after } of clips) {
+      expect(after.reach, name).toBeLessThanOrEqual(Math.max(75, before.reach));
+      expect(after.height, name).toBeGreaterThanOrEqual(Math.min(20, before.height));
+    }
+  });
+
   it('rule N1: the base of a boom stays as far from the present tip as it was; without a boom it goes along', () => {
     const stands = spots().flatMap(({ name, spot, now }) => {
       const [before, after] = [now.mic.mount, spot.mic.mount];

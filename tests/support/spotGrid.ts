@@ -79,7 +79,10 @@ export const GRIDS: readonly Grid[] = [
   { mm: [30, 240], degrees: [15, 180] },
 ];
 
-/** Rule N1 and N2, clips: any angle, reach, height and pitch within their limits whose axis meets the head where it did before. */
+/**
+ * Rule N1 and N2, clips: any angle, reach, height and pitch within their limits whose axis meets the head where it did before; not farther in than 75 mm or
+ * lower than 20 mm, but where the mic is already.
+ */
 function clipMounts(mount: ClipMount, { mm, degrees }: Grid): readonly Mount[] {
   const within = (value: number, [least, most]: readonly [number, number]): boolean =>
     value >= least && value <= most;
@@ -88,8 +91,8 @@ function clipMounts(mount: ClipMount, { mm, degrees }: Grid): readonly Mount[] {
     strides(...mm).flatMap((along) =>
       strides(...mm).flatMap((up) =>
         strides(degrees[0], Math.min(degrees[1], 60)).flatMap((nod) =>
-          within(reach + along, [-60, 300]) &&
-          within(height + up, [5, 300]) &&
+          within(reach + along, [-60, Math.max(75, reach)]) &&
+          within(height + up, [Math.min(20, height), 300]) &&
           within(pitch + nod, [-10, 90])
             ? [
                 {
