@@ -1,10 +1,8 @@
 import { SegmentGap } from '../geometry/segments.ts';
-import type { Vec2 } from '../geometry/vector.ts';
 import { type ArmPart, POSITION } from '../player/arm.ts';
 import type { Move, PointBounds } from '../player/move.ts';
 import type { Mm } from '../units/quantity.ts';
 import { type MicShape, type MicShapes, squaredGap } from './micShape.ts';
-import { entryInterval, entryMove, entryPart } from './neighbourhood.ts';
 import { BOX, type BoxedMove, GROUP, PARTS, SCRATCH, type SweptMoves } from './sweptMoves.ts';
 
 /**
@@ -34,8 +32,6 @@ export interface Bounds {
   readonly limit: Mm;
   readonly enough: Mm;
   readonly tolerance: Mm;
-  /** Codes of the only entries to look at (see neighbourhood.ts); all when not given. */
-  readonly among?: Int32Array;
   /** Indices of the only moves to look at; all when not given. */
   readonly moves?: Int32Array;
 }
@@ -46,15 +42,6 @@ export const UNBOUNDED: Bounds = {
   enough: Number.NEGATIVE_INFINITY,
   tolerance: TOLERANCE,
 };
-
-/** What ended one search is looked at first in the next, which is often about a place nearby. The order changes no answer, only its cost. */
-function promote(among: Int32Array, index: number): void {
-  const first = among[0];
-  const found = among[index];
-  if (first === undefined || found === undefined) return;
-  among[0] = found;
-  among[index] = first;
-}
 
 /**
  * The smallest distance between a mic and everything the moves sweep (rule C1), by branch and bound: intervals of time that provably
@@ -100,18 +87,12 @@ export class MoveSearch {
    * Nearest moment below `limit` mm; undefined when all moves stay at or above it (less TOLERANCE). The search ends early
    * when a moment at or below `enough` is found, whether or not it is the nearest.
    */
-  nearest({ limit, enough, tolerance, among, moves }: Bounds): NearestMoment | undefined {
+  nearest({ limit, enough, tolerance, moves }: Bounds): NearestMoment | undefined {
     this.enough = enough;
     this.tolerance = tolerance;
     this.improve(limit);
     this.foundMove = undefined;
     const { swept } = this;
-    if (among) {
-      let i = 0;
-      while (i < among.length && this.best > enough) this.searchEntry(among[i++] as number);
-      if (this.best <= enough) promote(among, i - 1);
-      return this.found();
-    }
     const count = moves ? moves.length : swept.moves.length;
     for (let i = 0; i < count && this.best > enough; i++) {
       const index = moves ? (moves[i] as number) : i;
@@ -126,27 +107,6 @@ export class MoveSearch {
   /** Goes on with the mic in another place. */
   hold(shapes: MicShapes): void {
     this.shapes = shapes;
-  }
-
-  /**
-   * Whether the mic, moved by (dx, dy) on the plan, comes nearer than `limit` to one entry, as its clearance: at or above the limit when
-   * not, else only as exact as the bounds ask.
-   */
-  entryAt(code: number, { x, y }: Vec2, { limit, enough, tolerance }: Bounds): Mm {
-    const boxed = this.take(entryMove(code));
-    this.enough = enough;
-    this.tolerance = tolerance;
-    this.improve(limit);
-    this.foundMove = undefined;
-    this.gap.shiftX = boxed.move.side === 'right' ? x : -x;
-    this.gap.shiftY = y;
-    for (let solid = 0; solid < this.shape.count && this.best > enough; solid++) {
-      this.choose(entryPart(code), solid);
-      this.searchInterval(boxed, entryInterval(code));
-    }
-    this.gap.shiftX = 0;
-    this.gap.shiftY = 0;
-    return this.found()?.clearance ?? limit;
   }
 
   private found(): NearestMoment | undefined {
@@ -169,19 +129,6 @@ export class MoveSearch {
     this.speed = boxed.move.speed;
     this.shape = this.shapes[boxed.move.side];
     return boxed;
-  }
-
-  private searchEntry(code: number): void {
-    const boxed = this.take(entryMove(code));
-    const k = entryInterval(code);
-    const part = entryPart(code);
-    const box = ((boxed.interval + k) * PARTS + part) * BOX;
-    const { boxes } = this.swept;
-    for (let solid = 0; solid < this.shape.count; solid++) {
-      if (!this.isNear(boxes, box, solid)) continue;
-      this.choose(part, solid);
-      this.searchInterval(boxed, k);
-    }
   }
 
   /** Goes from the move's box through its groups' to its intervals', one of the mic's solids after the other. */
@@ -350,8 +297,7 @@ export class MoveSearch {
     }
     const a = this.along(shape.axes, this.solid * 6);
     const b = this.along(shape.axes, this.solid * 6 + 3);
-    const shift = this.acrossX * gap.shiftX + this.acrossY * gap.shiftY;
-    return low - shift - (a > b ? a : b) - this.radii;
+    return low - (a > b ? a : b) - this.radii;
   }
 
   /** How far a point lies in the direction of the gap last measured. */

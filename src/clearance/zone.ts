@@ -4,9 +4,8 @@ import { mirrored, signOf } from '../player/hands.ts';
 import type { MicSolid } from '../rig/placed.ts';
 import type { Mm } from '../units/quantity.ts';
 import { type Motion, reachOf } from './micClearance.ts';
-import { micShapes } from './micShape.ts';
-import { MoveSearch } from './moveSearch.ts';
-import { meetingShifts, neighbourhood, regionOf } from './neighbourhood.ts';
+import { micPose } from './micPose.ts';
+import { MovePainter, type ShiftGrid } from './movePainter.ts';
 import { COARSEST, quarters, type Square, SquareGrid, TOP } from './squareGrid.ts';
 import { BOX, PARTS } from './sweptMoves.ts';
 
@@ -32,7 +31,7 @@ export interface Zone {
  * of a grid, one stretch of a move after the other. Clearance changes at most as fast as the mic moves: a square whose centre is
  * farther from zero than its half diagonal is decided whole, the others are quartered down to 20 mm, and one that is full is not
  * looked at again. A last cell counts as struck when any of its points may be: the zone errs to the safe side by at most a
- * cell's diagonal.
+ * cell's diagonal and as much as a clearance may be told too low.
  */
 export function struckZone(motion: Motion, solids: readonly MicSolid[], from: Vec2): Zone {
   const area = sweptArea(motion, solids, from);
@@ -40,24 +39,18 @@ export function struckZone(motion: Motion, solids: readonly MicSolid[], from: Ve
   const rows = Math.ceil((area.top - area.bottom) / COARSE);
   if (!(columns > 0 && rows > 0)) return { cell: CELL, rings: [] };
   const grid = new SquareGrid(columns, rows);
-  const painter: Painter = { grid, left: area.left - from.x, bottom: area.bottom - from.y };
-  paintStill(painter, motion, solids);
-  paintMoves(painter, motion, solids);
+  const corner = { left: area.left - from.x, bottom: area.bottom - from.y };
+  const to = { grid, cell: CELL, tolerance: TOLERATED, ...corner };
+  paintStill(to, motion, solids);
+  new MovePainter(to, motion.swept.arm, micPose(solids)).paint(motion.swept);
   return { cell: CELL, rings: outlines(grid, area) };
-}
-
-interface Painter {
-  readonly grid: SquareGrid;
-  /** Corner of the grid as a shift of the mic, mm. */
-  readonly left: Mm;
-  readonly bottom: Mm;
 }
 
 /** Clearance of the mic shifted on the plan, known as far as deciding a square of half diagonal `room` needs. */
 type Clearance = (shift: Vec2, room: Mm, enough: Mm) => Mm;
 
-function paint(painter: Painter, square: Square, clearance: Clearance): void {
-  const { grid, left, bottom } = painter;
+function paint(to: ShiftGrid, square: Square, clearance: Clearance): void {
+  const { grid, left, bottom } = to;
   if (grid.isFull(square)) return;
   const side = CELL * 2 ** square.level;
   const room = side * Math.SQRT1_2;
@@ -66,47 +59,23 @@ function paint(painter: Painter, square: Square, clearance: Clearance): void {
   const found = clearance(shift, room, square.level === 0 ? room : -room);
   if (found >= room) return;
   if (found <= -room || square.level === 0) grid.mark(square);
-  else for (const quarter of quarters(square)) paint(painter, quarter, clearance);
+  else for (const quarter of quarters(square)) paint(to, quarter, clearance);
 }
 
 /** Legs and swinging cymbals, all together. */
-function paintStill(painter: Painter, motion: Motion, solids: readonly MicSolid[]): void {
-  const { grid } = painter;
+function paintStill(to: ShiftGrid, motion: Motion, solids: readonly MicSolid[]): void {
+  const { grid } = to;
   const nothing = new Int32Array();
   const clearance: Clearance = ({ x, y }, room, enough) => {
     const moved = { solids: shifted(solids, x, y) };
-    const bounds = { limit: room + TOLERATED, enough, tolerance: TOLERATED, among: nothing };
+    const bounds = { limit: room + TOLERATED, enough, tolerance: TOLERATED, moves: nothing };
     return reachOf(motion, moved, bounds).clearance;
   };
   for (let row = 0; row < grid.rows; row++) {
     for (let column = 0; column < grid.columns; column++) {
-      paint(painter, { level: TOP, column, row }, clearance);
+      paint(to, { level: TOP, column, row }, clearance);
     }
   }
-}
-
-/** Strokes and travels, one part in one interval of time after the other, each only over the squares that it can reach. */
-function paintMoves(painter: Painter, { swept }: Motion, solids: readonly MicSolid[]): void {
-  const { grid, left, bottom } = painter;
-  const search = new MoveSearch(swept, micShapes(solids));
-  const tall = vec(grid.columns * COARSE, grid.rows * COARSE, 0);
-  const mic = regionOf(solids, vec(0, 0, 0));
-  for (const code of neighbourhood(swept, regionOf(solids, tall), COARSE)) {
-    const clearance: Clearance = (shift, room, enough) =>
-      search.entryAt(code, shift, { limit: room + TOLERATED, enough, tolerance: TOLERATED });
-    const { least, most } = meetingShifts(swept, code, mic);
-    const rows = squaresBetween(least.y - bottom, most.y - bottom, grid.rows);
-    for (const column of squaresBetween(least.x - left, most.x - left, grid.columns)) {
-      for (const row of rows) paint(painter, { level: TOP, column, row }, clearance);
-    }
-  }
-}
-
-/** Coarsest squares that a stretch along one side of the grid meets, with a cell to spare. */
-function squaresBetween(from: Mm, to: Mm, count: number): readonly number[] {
-  const first = Math.max(0, Math.floor((from - CELL) / COARSE));
-  const last = Math.min(count - 1, Math.floor((to + CELL) / COARSE));
-  return Array.from({ length: Math.max(0, last - first + 1) }, (_, i) => first + i);
 }
 
 function shifted(solids: readonly MicSolid[], dx: Mm, dy: Mm): readonly MicSolid[] {
