@@ -3,7 +3,7 @@ import { type AxisField, PIECE, planGap } from './axisField.ts';
 import { BOW } from './floorBudget.ts';
 
 /** Longest and widest on the plan that pieces of a swept axis are, in cells. */
-const LARGEST = 24;
+const LARGEST = 16;
 
 /** A part of an axis as shares of it, and what of it matters: nothing does where `openTo` is not above `openFrom`. */
 interface Part {
