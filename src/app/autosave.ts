@@ -1,14 +1,15 @@
 import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
 import type { SaveState } from '../session/library.ts';
-import { ownLayout, type SessionState, session } from '../session/session.ts';
+import { keptLayout, ownLayout, type SessionState, session } from '../session/session.ts';
 import { NOTHING_STORED, type Refusal, type StoragePort } from '../storage/port.ts';
 
 /**
  * Rules, quoted by the tests:
  *
  * A1 A change is saved after 300 ms of rest, or 2 s after the first unsaved change when there is no rest.
- * A2 Nothing is saved by the clock while a gesture is under way; its start and its end save at once.
+ * A2 Nothing is saved by the clock while a gesture is under way; its start and its end save at once. What it shows is no step yet: a page
+ *    that is put away in the middle of it keeps the layout before it.
  * A3 One save at a time; what is asked meanwhile is saved after it.
  * A4 'saved' is shown only when the storage has answered and nothing changed since.
  * A5 A refusal is shown until a save succeeds; each change tries again.
@@ -113,7 +114,7 @@ export class Autosave {
 
   /** What is open and not stored; null when all is. */
   unstored(): Unstored | null {
-    const layout = ownLayout(session.getState());
+    const layout = keptLayout(session.getState());
     if (!this.#place || layout?.id !== this.#place.id || layout === this.#place.stored) return null;
     return { layout, revision: this.#place.revision };
   }
@@ -176,7 +177,10 @@ export class Autosave {
   #show(): void {
     if (!this.#place) return;
     const { unreliable } = this.#surroundings;
-    session.setState({ saving: stateOf(this.#place, this.#unsaved() !== null, unreliable) });
+    const { id, stored } = this.#place;
+    const shown = ownLayout(session.getState());
+    const isUnsaved = shown?.id === id && shown !== stored;
+    session.setState({ saving: stateOf(this.#place, isUnsaved, unreliable) });
   }
 
   #startTimers(): void {

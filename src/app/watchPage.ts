@@ -1,3 +1,4 @@
+import { cancelGesture } from '../session/session.ts';
 import type { ShelteredStorage } from '../storage/sheltered.ts';
 import type { Autosave } from './autosave.ts';
 import type { LeaveNotes } from './leaveNotes.ts';
@@ -12,7 +13,7 @@ interface PageSurroundings {
   inTurn<T>(task: () => Promise<T>): Promise<T>;
 }
 
-/** Saves when the page is put away, and looks at what other tabs did when it is back or when they say so. */
+/** Saves when the page is put away, without a gesture that is under way, whose finger may never come back; and looks at what other tabs did when it is back or when they say so. */
 export function watchPage(around: PageSurroundings): void {
   const { storage, autosave, workbench, notes, inTurn } = around;
   const look = (): void => {
@@ -22,14 +23,16 @@ export function watchPage(around: PageSurroundings): void {
     }).catch((error: unknown) => sayTrouble('Another tab’s change could not be read', error));
   };
   document.addEventListener('visibilitychange', () => {
-    if (document.visibilityState === 'hidden') void autosave.flush();
-    else look();
+    if (document.visibilityState === 'visible') return look();
+    cancelGesture();
+    void autosave.flush();
   });
   window.addEventListener('beforeunload', (event) => {
     void autosave.flush();
     if (autosave.wouldLose() || storage.isHolding()) event.preventDefault();
   });
   window.addEventListener('pagehide', () => {
+    cancelGesture();
     void autosave.flush();
     notes.leave(autosave.unstored());
   });

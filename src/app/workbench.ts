@@ -1,6 +1,6 @@
 import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
-import { openLayout, ownLayout, session, takeOver } from '../session/session.ts';
+import { cancelGesture, keptLayout, openLayout, session, takeOver } from '../session/session.ts';
 import { newLayoutId } from '../storage/ids.ts';
 import { type LoadOutcome, NOTHING_STORED, type Refusal } from '../storage/port.ts';
 import type { ShelteredStorage } from '../storage/sheltered.ts';
@@ -19,9 +19,9 @@ export class Workbench {
     this.#autosave = autosave;
   }
 
-  /** What is open, without what is only offered. */
+  /** What is open, without what is only offered or still under way. */
   openNow(): Layout | null {
-    return ownLayout(session.getState());
+    return keptLayout(session.getState());
   }
 
   /** Lists what is stored, again. While nothing is open, a storage that refuses is shown as well. */
@@ -54,11 +54,12 @@ export class Workbench {
   }
 
   /**
-   * Saves what is open, so that it can be closed.
+   * Saves what is open, so that it can be closed. A gesture that is under way is taken back: it can't go on.
    *
    * @throws {Error} When it is neither stored nor held in memory, or a conflict is not resolved.
    */
   async leave(): Promise<void> {
+    cancelGesture();
     const layout = this.openNow();
     if (layout === null || (await this.#autosave.flush())) return;
     if (session.getState().saving?.kind === 'conflict') {

@@ -51,6 +51,8 @@ export function useKeys(keyboard: Keyboard): KeyProps {
     if (held.current.key !== null) commitGesture();
     held.current.key = null;
   }, []);
+  // A plan that goes away hears no key come up.
+  useEffect(() => release, [release]);
   const press = useCallback(
     (event: KeyboardEvent) => {
       const { key, shiftKey: shift, altKey: alt } = event;

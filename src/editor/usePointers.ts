@@ -79,6 +79,8 @@ export function usePointers(element: RefObject<HTMLElement | null>, ground: Grou
   }, [ground]);
   const hands = useMemo(() => createHands(() => now.current), []);
   useWheel(element, now);
+  // A plan that goes away takes its drag with it: no finger could end it any more.
+  useEffect(() => () => void hands.takeBack(), [hands]);
   // Where the drawing stands is looked up when a finger comes down: asking in every move makes the browser lay out the page.
   const corner = useRef<ScreenPoint>({ x: 0, y: 0 });
   const at = useCallback(

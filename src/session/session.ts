@@ -165,17 +165,18 @@ export function openLayout(layout: Layout | null): void {
   });
 }
 
-/** Shows a page over the open layout; null goes back to the plan. */
+/** Shows a page over the open layout; null goes back to the plan. What is under way is taken back: nobody sees it go on. */
 export function showPage(page: PageName | null): void {
-  settle();
+  takeBack();
   if (session.getState().open) session.setState({ page });
 }
 
 /**
- * Takes over what was stored of the open layout elsewhere, as one step: what was done here before can still be undone.
+ * Takes over what was stored of the open layout elsewhere, as one step: what was done here before can still be undone, and what
+ * is under way is taken back.
  */
 export function takeOver(label: string, layout: Layout): void {
-  settle();
+  takeBack();
   const { open, history, selection } = session.getState();
   if (open === null) return;
   session.setState({
@@ -270,6 +271,11 @@ export function leaveOffer(): void {
 /** The open layout as its user left it: what is only offered is not in it. Null when none is open. */
 export function ownLayout({ open, gesture }: SessionState): Layout | null {
   return gesture?.isOffer ? gesture.before : (open?.layout ?? null);
+}
+
+/** The open layout as the last step left it: what is only offered or still under way is not in it. Null when none is open. */
+export function keptLayout({ open, gesture }: SessionState): Layout | null {
+  return gesture?.before ?? open?.layout ?? null;
 }
 
 /** The report of {@link ownLayout}; null when none is open. */

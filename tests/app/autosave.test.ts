@@ -127,15 +127,19 @@ describe('Autosave', () => {
     expect(saving()?.kind).toBe('saved');
   });
 
-  it('A2 what is shown is saved when the page is put away in the middle of a gesture', async () => {
-    const { autosave, inside } = await opened();
+  it('A2 what is half done is not saved when the page is put away in the middle of a gesture', async () => {
+    const { autosave, inside, names } = await opened();
+    edit('Rename', rename('Before'));
     beginGesture('Move');
     previewGesture(rename('Half way'));
     expect(await autosave.flush()).toBe(true);
-    expect(await inside.load('one')).toMatchObject({ layout: { name: 'Half way' } });
+    expect(autosave.unstored()).toBeNull();
+    expect(saving()).toEqual({ kind: 'saving' });
+    expect(await inside.load('one')).toMatchObject({ layout: { name: 'Before' } });
     cancelGesture();
     await vi.advanceTimersByTimeAsync(300);
-    expect(await inside.load('one')).toMatchObject({ layout: { name: 'Small club' } });
+    expect(names).toEqual(['Before']);
+    expect(saving()?.kind).toBe('saved');
   });
 
   it('A3 saves one at a time, the last change after it', async () => {

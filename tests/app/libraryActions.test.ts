@@ -4,7 +4,15 @@ import { tasksInTurn } from '../../src/app/inTurn.ts';
 import { libraryActions } from '../../src/app/libraryActions.ts';
 import { Workbench } from '../../src/app/workbench.ts';
 import type { Layout } from '../../src/layout/layout.ts';
-import { edit, initialState, redo, session, undo } from '../../src/session/session.ts';
+import {
+  beginGesture,
+  edit,
+  initialState,
+  previewGesture,
+  redo,
+  session,
+  undo,
+} from '../../src/session/session.ts';
 import type { SheetFile, TextFile } from '../../src/storage/files.ts';
 import type { LibraryFile } from '../../src/storage/libraryFile.ts';
 import { emptyShelf, memoryStorage } from '../../src/storage/memory.ts';
@@ -98,6 +106,21 @@ describe('the list', () => {
     expect(saving()?.kind).toBe('saved');
     expect(await inside.load('one')).toMatchObject({ ok: true, revision: 1 });
   });
+
+  it.each(['close', 'open', 'create'] as const)(
+    '%s in the middle of a drag takes the drag back',
+    async (way) => {
+      const { actions, inside } = tab();
+      await actions.create(sample('two'));
+      await actions.create(sample('one', 'Small club'));
+      beginGesture('Move');
+      previewGesture(rename('Half way'));
+      await (way === 'create' ? actions.create(sample('three')) : actions[way]('two'));
+      expect(session.getState().gesture).toBeNull();
+      expect(await inside.load('one')).toMatchObject({ layout: { name: 'Small club' } });
+      expect(open()?.id).toBe({ close: undefined, open: 'two', create: 'three' }[way]);
+    },
+  );
 
   it('close saves what is open and lists it', async () => {
     const { actions, inside } = tab();

@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { fivePieceOneRack } from '../../src/layout/catalogue/kits/fivePieceOneRack.ts';
 import { STARTING_KITS } from '../../src/layout/catalogue/kits/startingKits.ts';
 import { changeClip, duplicateMic } from '../../src/layout/edit/mics.ts';
 import { moveBox } from '../../src/layout/edit/stage.ts';
@@ -11,6 +12,7 @@ import {
   commitGesture,
   edit,
   initialState,
+  keptLayout,
   leaveOffer,
   openLayout,
   ownLayout,
@@ -20,7 +22,9 @@ import {
   redo,
   select,
   session,
+  showPage,
   takeOffer,
+  takeOver,
   undo,
 } from '../../src/session/session.ts';
 
@@ -120,6 +124,39 @@ describe('the session', () => {
     cancelGesture();
     expect(layout()).toBe(before);
     expect(steps()).toBe(0);
+  });
+
+  test('what is under way is shown, but not kept before it ends', () => {
+    const before = layout();
+    beginGesture('drag');
+    previewGesture(turn(100));
+    expect(keptLayout(session.getState())).toBe(before);
+    expect(ownLayout(session.getState())).toBe(layout());
+    commitGesture();
+    expect(keptLayout(session.getState())).toBe(layout());
+  });
+
+  test.each([
+    ['another page', () => showPage('sheets'), [], true],
+    ['the way back from a page', () => showPage(null), [], true],
+    ['another tab’s change', () => takeOver('theirs', fivePieceOneRack('kit')), ['theirs'], true],
+    ['another layout', () => openLayout(fivePieceOneRack('other')), [], false],
+    ['the list of layouts', () => openLayout(null), [], false],
+  ] as const)('%s in the middle of a gesture takes it back', (_, leave, labels, stays) => {
+    const before = layout();
+    beginGesture('drag');
+    previewGesture(turn(100));
+    leave();
+    expect(session.getState().gesture).toBeNull();
+    expect(session.getState().history.past.map(({ label }) => label)).toEqual(labels);
+    if (labels.length > 0) undo();
+    expect(layout() === before).toBe(stays);
+    // The finger is still down: what it does goes nowhere.
+    const now = session.getState().open;
+    previewGesture(turn(110));
+    placeGesture(turn(110), () => undefined);
+    commitGesture();
+    expect(session.getState().open).toBe(now);
   });
 
   test('an edit or an undo in the middle of a gesture ends it first', () => {

@@ -1,6 +1,6 @@
 import { scaleLinear } from 'd3-scale';
 import { line } from 'd3-shape';
-import { type PointerEvent, useRef } from 'react';
+import { type PointerEvent, useEffect, useRef } from 'react';
 import type { HeightRow, OverheadSound } from '../../../report/sound.ts';
 import {
   beginGesture,
@@ -139,6 +139,13 @@ function useHeightDrag({ mics, heights }: OverheadSound, top: Mm) {
     dragging.current = false;
     finish();
   };
+  // A chart that goes away takes its drag with it: no finger could end it any more.
+  useEffect(
+    () => () => {
+      if (dragging.current) cancelGesture();
+    },
+    [],
+  );
   return {
     onPointerDown: (event: PointerEvent<SVGSVGElement>) => {
       if (event.button !== 0) return;
