@@ -66,7 +66,8 @@ export function* offeredMics(
   const heard = hears.flatMap((id) => layout.pieces.find((piece) => piece.id === id) ?? []);
   const [source] = heard;
   if (!source) return;
-  const name = freshName(layout, heard.length > 1 ? 'Overhead' : source.name.slice(0, 70));
+  // A drum's own name with a number behind it would read as a second drum at the desk.
+  const name = freshName(layout, heard.length > 1 ? 'Overhead' : `${source.name.slice(0, 66)} mic`);
   const shared = {
     id: freshId(layout, `mic-${name}`),
     name,

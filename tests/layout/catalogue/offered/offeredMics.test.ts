@@ -55,6 +55,23 @@ describe.each(kits)('%s without its mics', (_, bare) => {
   });
 });
 
+test('a mic is named after its drum as a mic, never as a second drum', () => {
+  for (const [, bare] of kits) {
+    let layout: Layout = bare;
+    for (const { hears } of [...micGroups(bare), ...micGroups(bare)]) {
+      const mic = offeredMics(layout, hears).next().value;
+      if (mic) layout = addMic(layout, mic);
+    }
+    const pieces = new Set(layout.pieces.map(({ name }) => name));
+    for (const { name, hears } of layout.mics) {
+      const own = layout.pieces.find(({ id }) => id === hears[0])?.name;
+      if (hears.length === 1) expect(name).toMatch(new RegExp(`^${own} mic( \\d+)?$`));
+      expect(pieces.has(name)).toBe(false);
+    }
+    expect(new Set(layout.mics.map(({ name }) => name)).size).toBe(layout.mics.length);
+  }
+});
+
 describe('what is offered', () => {
   const layout = kits[2]?.[1];
   if (!layout) throw new Error('no kit');
