@@ -1,6 +1,7 @@
 import type { Layout } from '../layout/layout.ts';
 import type { Finding, Report, RunRow, Severity } from '../report/report.ts';
-import { showLength, showLongLength } from '../units/lengthText.ts';
+import { showMargin } from '../units/clearanceText.ts';
+import { showLongLength } from '../units/lengthText.ts';
 import { kitChangeLines } from '../views/words/changeWords.ts';
 import { clearancePlace, clearanceWords } from '../views/words/clearanceWords.ts';
 import { findingWords } from '../views/words/findingWords.ts';
@@ -23,10 +24,10 @@ export function reportText(layout: Layout, report: Report): string {
 
 function headLines(layout: Layout, { clearances }: Report): string[] {
   const many = (verdict: Verdict) => clearances.filter((row) => row.verdict === verdict).length;
-  const { name, venue, margin, units } = layout;
+  const { name, venue } = layout;
   return [
     venue.name === '' ? name : `${name}, at ${venue.name}`,
-    `${counted(clearances.length, 'mic')}: ${many('struck')} struck, ${many('tight')} tight, ${many('clear')} clear; margin ${showLength(margin, units)}`,
+    `${counted(clearances.length, 'mic')}: ${many('struck')} struck, ${many('tight')} tight, ${many('clear')} clear; margin ${showMargin(layout)}`,
   ];
 }
 

@@ -80,7 +80,7 @@ function OpenDrawings({ open, size }: { readonly open: OpenLayout; readonly size
           <RingCard layout={layout} place={asked.place} forget={asked.forget} />
         )}
         {move && showSweeps && (
-          <MoveBar move={move} unit={layout.units} isOpen={showsMove} open={setShowsMove} />
+          <MoveBar move={move} judged={layout} isOpen={showsMove} open={setShowsMove} />
         )}
         {atRest && showSweeps && <p className="plan-card plan-note">{LEG_AT_REST}</p>}
       </div>

@@ -1,4 +1,5 @@
 import type { Layout } from '../layout/layout.ts';
+import { isDrum } from '../layout/pieces/piece.ts';
 import type { Moment } from '../report/moment.ts';
 import type { ClearanceRow, Report } from '../report/report.ts';
 import type { RingOfMic, RingPlace } from '../report/ring.ts';
@@ -6,8 +7,9 @@ import type { Standpoint } from '../rig/standpoint.ts';
 import type { PlanMarks } from '../session/patchView.ts';
 import { isThere, type Selection, sameSelection } from '../session/selection.ts';
 import type { Drawing } from '../session/session.ts';
+import { type Judged, showClearance } from '../units/clearanceText.ts';
 import { directionText } from '../units/clock.ts';
-import { type LengthUnit, showLength, showRoom } from '../units/lengthText.ts';
+import { type LengthUnit, showLength } from '../units/lengthText.ts';
 import type { Mm } from '../units/quantity.ts';
 import type { Verdict } from './palette.ts';
 import { wholeArcs } from './rim/arcs.ts';
@@ -29,12 +31,6 @@ export const marksText: Readonly<Record<PlanMarks['shows'], string>> = {
     'Line check by channel: ✓\u00a0passed, ✗\u00a0failed, –\u2060\u00a0skipped, ○\u00a0to\u00a0check',
   swap: 'Numbered: what to undo, in order',
 };
-
-/** A clearance, rounded down so that the plan never promises more room than there is; a dash when nothing moves near. */
-export function clearanceText(clearance: Mm, unit: LengthUnit): string {
-  if (!Number.isFinite(clearance)) return '–';
-  return showRoom(clearance, unit);
-}
 
 /** The name of what is selected. */
 export function nameOfSelection(layout: Layout, selection: Selection): string {
@@ -62,8 +58,19 @@ export function againText(
   const at = things.findIndex((thing) => sameSelection(thing, selection));
   const next = things[(at + 1) % things.length];
   if (at < 0 || things.length < 2 || !next) return undefined;
-  return `${at + 1} of ${things.length} here. Tap again: ${namedKind(layout, next)}`;
+  return `${at + 1} of ${things.length} here. Tap again: ${toldApart(layout, next)}`;
 }
+
+/** A name that tells a piece from the mic that has the same. */
+function toldApart(layout: Layout, thing: Selection): string {
+  const name = namedKind(layout, thing);
+  const piece = thing.kind === 'piece' && layout.pieces.find(({ id }) => id === thing.id);
+  if (!piece || !layout.mics.some((mic) => mic.name === name)) return name;
+  return `${name}, the ${isDrum(piece) || piece.kind === 'kick' ? 'drum' : 'piece'}`;
+}
+
+/** Said for a moment when a second finger took a drag back (T3). */
+export const SECOND_FINGER = 'Move taken back: a second finger came down';
 
 /** What lies beyond an edge of the plan. */
 export function offViewText(layout: Layout, things: readonly Selection[]): string {
@@ -89,7 +96,7 @@ export function spokenSelection(
   const name = nameOfSelection(layout, selection);
   if (selection.kind === 'mic') {
     const row = report.clearances.find(({ mic }) => mic === selection.id);
-    return row ? `${name}, mic: ${spokenVerdict(row, layout.units)}` : `${name}, mic`;
+    return row ? `${name}, mic: ${spokenVerdict(row, layout)}` : `${name}, mic`;
   }
   const where = placeOf(layout, selection);
   return where ? `${name}, at ${where}` : name;
@@ -97,10 +104,10 @@ export function spokenSelection(
 
 const spokenVerdict = (
   { verdict, clearance }: Pick<ClearanceRow, 'verdict' | 'clearance'>,
-  unit: LengthUnit,
+  judged: Judged,
 ): string =>
   Number.isFinite(clearance)
-    ? `${verdictWords[verdict]}, ${clearanceText(clearance, unit)}`
+    ? `${verdictWords[verdict]}, ${showClearance(clearance, judged)}`
     : `${verdictWords[verdict]}, nothing moves near it`;
 
 function placeOf(layout: Layout, selection: Selection): string | undefined {
@@ -123,21 +130,21 @@ const movingParts: Readonly<Record<NonNullable<ClearanceRow['nearest']>['part'],
 };
 
 /** The label at the place of least clearance: `31 mm, left stick`. */
-export function nearestText(row: ClearanceRow, unit: LengthUnit): string {
+export function nearestText(row: ClearanceRow, judged: Judged): string {
   const { clearance, nearest } = row;
-  if (!nearest) return clearanceText(clearance, unit);
-  return momentText({ clearance, part: nearest.part }, nearest.movement, unit);
+  if (!nearest) return showClearance(clearance, judged);
+  return momentText({ clearance, part: nearest.part }, nearest.movement, judged);
 }
 
 /** The label at another moment of the move: `84 mm, left hand`. */
 export function momentText(
   { clearance, part }: Pick<Moment, 'clearance' | 'part'>,
   movement: NonNullable<ClearanceRow['nearest']>['movement'],
-  unit: LengthUnit,
+  judged: Judged,
 ): string {
   const side =
     movement.kind === 'leg' ? movement.foot : movement.kind === 'swing' ? '' : movement.hand;
-  return `${clearanceText(clearance, unit)}, ${`${side} ${movingParts[part]}`.trim()}`;
+  return `${showClearance(clearance, judged)}, ${`${side} ${movingParts[part]}`.trim()}`;
 }
 
 /** What the buttons and the slider of the move that comes nearest say. */
@@ -162,8 +169,8 @@ export const LEG_AT_REST = 'A leg at rest comes nearest: no move to show.';
 /** How near the arm or the cymbal is at a moment of the move, beside the slider. */
 export const spokenMoment = (
   { clearance, verdict }: Pick<Moment, 'clearance' | 'verdict'>,
-  unit: LengthUnit,
-): string => `${clearanceText(clearance, unit)}, ${verdictWords[verdict]}`;
+  judged: Judged,
+): string => `${showClearance(clearance, judged)}, ${verdictWords[verdict]}`;
 
 const keyVerbs = {
   nudge: 'Move',
@@ -234,8 +241,8 @@ export const zoneText = (height: Mm, unit: LengthUnit): string =>
 export const ringPlaceText = (
   { clearance, verdict, angle }: Pick<RingPlace, 'clearance' | 'verdict' | 'angle'>,
   name: string,
-  unit: LengthUnit,
-): string => `${name} at ${directionText(angle)}: ${spokenVerdict({ verdict, clearance }, unit)}`;
+  judged: Judged,
+): string => `${name} at ${directionText(angle)}: ${spokenVerdict({ verdict, clearance }, judged)}`;
 
 /** Said of a clip that is proposed where its cable finds no free way, because no other place that is as clear has one. */
 export const NO_CABLE_WAY =

@@ -20,16 +20,6 @@ export function showLengthNumber(length: Mm, unit: LengthUnit): string {
 export const roundedDown = (length: Mm, unit: LengthUnit): Mm =>
   unit === 'mm' ? Math.floor(length) : fromInches(Math.floor(toInches(length) * 10) / 10);
 
-/**
- * Room that there is at least, as text: `38 mm`. What is short of the last digit shown is `under 1 mm` or `under 0.1 in`: 0 would be
- * read as touching, and tenths of a mm would promise what nobody sets up a stand to.
- */
-export function showRoom(room: Mm, unit: LengthUnit): string {
-  const shown = roundedDown(room, unit);
-  if (shown !== 0) return showLength(shown, unit);
-  return `under ${showLength(unit === 'mm' ? 1 : fromInches(0.1), unit)}`;
-}
-
 /** A long cable or stage length in metres with one decimal, or feet: `5.0 m`, `16.4 ft`. */
 export function showLongLength(length: Mm, unit: LengthUnit): string {
   return unit === 'mm'

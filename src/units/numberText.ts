@@ -44,12 +44,16 @@ export function twoMeanings(text: string): readonly [string, string] | undefined
 /** Nearer than this is the same number: the noise of arithmetic, far below what anyone types. */
 const NOISE = 1e-6;
 
+/** A number that so many decimals write in full, as they do what was typed; undefined for any other. */
+export function inFull(value: number, decimals: number): number | undefined {
+  const written = Number(value.toFixed(decimals));
+  return Math.abs(written - value) <= NOISE ? written + 0 : undefined;
+}
+
 /**
  * A number as an edit field writes it: in full when `most` decimals are enough for that, as they are for what was typed; else
  * rounded to `usual` decimals, as after a drag. Never `-0`.
  */
 export function writeNumber(value: number, usual: number, most: number): string {
-  const inFull = Number(value.toFixed(most));
-  const shown = Math.abs(inFull - value) <= NOISE ? inFull : Number(value.toFixed(usual));
-  return String(shown + 0);
+  return String(inFull(value, most) ?? Number(value.toFixed(usual)) + 0);
 }

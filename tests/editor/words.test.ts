@@ -10,7 +10,7 @@ const micThere = { kind: 'mic', id: mic?.id ?? '' } as const;
 
 describe('what a second tap on the same spot does, in words', () => {
   test('names the next thing there, round and round', () => {
-    expect(againText(layout, [ride, snare], ride)).toBe('1 of 2 here. Tap again: Snare');
+    expect(againText(layout, [ride, snare], ride)).toBe('1 of 2 here. Tap again: Snare, the drum');
     expect(againText(layout, [ride, snare], snare)).toBe('2 of 2 here. Tap again: Ride');
   });
 
@@ -18,6 +18,11 @@ describe('what a second tap on the same spot does, in words', () => {
     expect(againText(layout, [snare, micThere], snare)).toBe(
       `1 of 2 here. Tap again: ${mic?.name} mic`,
     );
+  });
+
+  test('says of a drum that it is one only where a mic has its name', () => {
+    const unmiked = { ...layout, mics: layout.mics.filter(({ name }) => name !== 'Snare') };
+    expect(againText(unmiked, [ride, snare], ride)).toBe('1 of 2 here. Tap again: Snare');
   });
 
   test('says nothing of one thing, of nothing selected, or when something else was selected since', () => {

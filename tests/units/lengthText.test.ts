@@ -6,7 +6,6 @@ import {
   showLength,
   showLengthNumber,
   showLongLength,
-  showRoom,
   writeLength,
 } from '../../src/units/lengthText.ts';
 
@@ -235,35 +234,6 @@ describe('roundedDown', () => {
         expect(down).toBeLessThanOrEqual(length + 1e-9);
         expect(down).toBeGreaterThan(length - step - 1e-9);
         expect(readLength(showLength(down, shown), shown)).toBeCloseTo(down, 6);
-      }),
-    );
-  });
-});
-
-describe('showRoom', () => {
-  it.each([
-    [38.9, 'mm', '38 mm'],
-    [1, 'mm', '1 mm'],
-    [0.99, 'mm', 'under 1 mm'],
-    [0, 'mm', 'under 1 mm'],
-    [-0.4, 'mm', '−1 mm'],
-    [2.54, 'in', '0.1 in'],
-    [2.5, 'in', 'under 0.1 in'],
-    [-2.5, 'in', '−0.1 in'],
-  ] as const)('shows room of %s mm in %s as %s', (room, shown, text) => {
-    expect(showRoom(room, shown)).toBe(text);
-  });
-
-  it('never says 0, and never more room than there is', () => {
-    fc.assert(
-      fc.property(fc.integer({ min: -60_000, max: 60_000 }), unit, (thousandths, shown) => {
-        const room = thousandths / 1000;
-        const [, under, number] = /^(under )?(\S+) (?:mm|in)$/.exec(showRoom(room, shown)) ?? [];
-        const said = readLength(`${number} ${shown}`, shown) ?? Number.NaN;
-        expect(said).not.toBe(0);
-        if (under) expect(room).toBeLessThan(said);
-        else expect(said).toBeLessThanOrEqual(room + 1e-9);
-        expect(said < 0).toBe(room < 0);
       }),
     );
   });

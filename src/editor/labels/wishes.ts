@@ -5,11 +5,11 @@ import type { ClearanceRow, Report, RunRow } from '../../report/report.ts';
 import { boxCorners } from '../../rig/boxShape.ts';
 import { kickFrame } from '../../rig/pieces/kickFrame.ts';
 import type { Selection } from '../../session/selection.ts';
+import { showClearance } from '../../units/clearanceText.ts';
 import { showLongLength } from '../../units/lengthText.ts';
 import type { FocusPlace } from '../move/micFocus.ts';
 import { type KitView, kitToScreen } from '../view/kitView.ts';
 import { type ScreenPoint, toScreen } from '../view/view.ts';
-import { clearanceText } from '../words.ts';
 import { formOf, type LabelLook, type Lettering, type Measure } from './lettering.ts';
 import { onScreen } from './placeLabels.ts';
 import { alongLine, besideBox, overBroad, roundAbout } from './spots.ts';
@@ -92,7 +92,7 @@ function micForms(
   { mic, verdict, clearance, nearest }: ClearanceRow,
   name: string,
 ): readonly string[] {
-  const text = clearanceText(clearance, layout.units);
+  const text = showClearance(clearance, layout);
   if (selection?.kind === 'mic' && selection.id === mic) {
     return nearest ? [name] : [`${name}  ${text}`];
   }

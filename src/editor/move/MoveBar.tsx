@@ -1,12 +1,13 @@
 import { type CSSProperties, useCallback, useState, useSyncExternalStore } from 'react';
-import type { LengthUnit } from '../../units/lengthText.ts';
+import type { Judged } from '../../units/clearanceText.ts';
 import { Sign } from '../Sign.tsx';
 import { moveWords, spokenMoment, swingWords } from '../words.ts';
 import type { ShownMove } from './useMove.ts';
 
 interface Props {
   readonly move: ShownMove;
-  readonly unit: LengthUnit;
+  /** The margin that judges it, and the unit in which it is told. */
+  readonly judged: Judged;
   readonly isOpen: boolean;
   open(isOpen: boolean): void;
 }
@@ -15,7 +16,7 @@ interface Props {
 const STEPS = 200;
 
 /** The move or the swing that comes nearest to the selected mic: played, stopped and drawn to and fro by finger or keys. */
-export function MoveBar({ move, unit, isOpen, open }: Props) {
+export function MoveBar({ move, judged, isOpen, open }: Props) {
   const still = useReducedMotion();
   const { at, nearestAt, isPlaying, moment } = move;
   const words = moment.cymbal ? swingWords : moveWords;
@@ -27,7 +28,7 @@ export function MoveBar({ move, unit, isOpen, open }: Props) {
       </button>
     );
   }
-  const text = spokenMoment(moment, unit);
+  const text = spokenMoment(moment, judged);
   const close = (): void => {
     move.show(nearestAt);
     open(false);

@@ -67,7 +67,7 @@ export function focusOn(
       ? {
           ends: [nearest.onMic, nearest.onMoving],
           verdict,
-          text: nearestText(row, layout.units),
+          text: nearestText(row, layout),
         }
       : null,
   };
@@ -86,7 +86,7 @@ export function focusAt(
   const moment = nearest && placed ? momentOf(layout, placed, nearest, at) : null;
   if (!nearest || !moment) return null;
   const { arm, cymbal, onMic, onMoving, verdict } = moment;
-  const text = momentText(moment, nearest.movement, layout.units);
+  const text = momentText(moment, nearest.movement, layout);
   const place: FocusPlace = { ends: [onMic, onMoving], verdict, text };
   return { moment, focus: { ...focus, arm, swung: cymbal, place } };
 }

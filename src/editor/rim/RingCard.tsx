@@ -17,7 +17,7 @@ export function RingCard({ layout, place, forget }: Props) {
     edit(`Move ${name}`, (before) => changeClip(before, place.mic, { angle: place.angle }));
   return (
     <div className="plan-card">
-      <p role="status">{ringPlaceText(place, name, layout.units)}</p>
+      <p role="status">{ringPlaceText(place, name, layout)}</p>
       <button type="button" onClick={moveThere}>
         Move it there
       </button>

@@ -1,3 +1,4 @@
+import { writeMargin } from '../../units/clearanceText.ts';
 import { oClockText } from '../../units/clock.ts';
 import { MM_PER_FOOT, toInches } from '../../units/inch.ts';
 import { type LengthUnit, readLength, writeLength } from '../../units/lengthText.ts';
@@ -42,6 +43,8 @@ const lengthWithStep = (mm: number, inches: number): Measure => ({
 export const LENGTH = lengthWithStep(10, 0.5);
 /** A short length where mm matter: 5 mm (0.2 in) a press. */
 export const FINE_LENGTH = lengthWithStep(5, 0.2);
+/** The margin: as {@link FINE_LENGTH}, written so that no clear mic shows less (M1). */
+export const MARGIN: Measure = { ...FINE_LENGTH, show: writeMargin };
 /** A stick's thickness and the like: 0.5 mm a press, shown to a tenth. */
 export const THICKNESS: Measure = {
   ...lengthWithStep(0.5, 0.02),

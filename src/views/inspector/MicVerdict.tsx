@@ -1,4 +1,5 @@
 import type { Id } from '../../layout/fields.ts';
+import { showClearance } from '../../units/clearanceText.ts';
 import { ClearSpot } from '../clearSpot/ClearSpot.tsx';
 import { isClearance } from '../panel/worstFirst.ts';
 import { IfTaken } from '../parts/IfTaken.tsx';
@@ -7,7 +8,6 @@ import { VerdictBadge } from '../parts/VerdictMark.tsx';
 import { clearancePlace, clearanceWords } from '../words/clearanceWords.ts';
 import { findingWords } from '../words/findingWords.ts';
 import { capitalised } from '../words/nameOf.ts';
-import { clearanceNumber } from '../words/verdictWords.ts';
 
 /** How much room a mic has: verdict, number, move, place, and what to do. */
 export function MicVerdict({ mic }: { readonly mic: Id }) {
@@ -21,7 +21,7 @@ export function MicVerdict({ mic }: { readonly mic: Id }) {
       <IfTaken />
       <p className="verdict-line">
         <VerdictBadge verdict={row.verdict} />
-        <span className="verdict-number">{clearanceNumber(row.clearance, layout.units)}</span>
+        <span className="verdict-number">{showClearance(row.clearance, layout)}</span>
       </p>
       <p>{capitalised(clearanceWords(row, layout))}.</p>
       {place !== undefined && <p className="small soft">{capitalised(place)}.</p>}

@@ -1,11 +1,12 @@
 import { findMicClass } from '../../layout/catalogue/micClasses.ts';
 import type { Mic } from '../../layout/mics/mic.ts';
 import { useSession } from '../../session/session.ts';
+import { showClearance } from '../../units/clearanceText.ts';
 import { usePanel } from '../panel/usePanel.ts';
 import { useOpen } from '../parts/useOpen.ts';
 import { VerdictMark } from '../parts/VerdictMark.tsx';
 import { mountWords } from '../words/kindWords.ts';
-import { clearanceNumber, verdictWord } from '../words/verdictWords.ts';
+import { verdictWord } from '../words/verdictWords.ts';
 
 /** One mic with class, mount and verdict; tapped, its numbers open. */
 export function MicLine({ mic }: { readonly mic: Mic }) {
@@ -32,7 +33,7 @@ export function MicLine({ mic }: { readonly mic: Mic }) {
         {row && (
           <span className="line-number">
             <span className="spoken">{verdictWord(row.verdict)}, </span>
-            {clearanceNumber(row.clearance, layout.units)}
+            {showClearance(row.clearance, layout)}
           </span>
         )}
       </button>

@@ -96,6 +96,6 @@ function addedWords(): string {
   const row = open?.report.clearances.find((each) => each.mic === mic?.id);
   if (!open || !mic) return '';
   if (!row) return `Added ${mic.name}.`;
-  const amount = clearanceAmount(row, open.layout.margin, open.layout.units);
+  const amount = clearanceAmount(row, open.layout);
   return `Added ${mic.name}: ${verdictWord(row.verdict).toLowerCase()}, ${amount}.`;
 }

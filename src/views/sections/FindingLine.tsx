@@ -1,5 +1,6 @@
 import { useId } from 'react';
 import type { Finding } from '../../report/report.ts';
+import { showClearance } from '../../units/clearanceText.ts';
 import { usePanel } from '../panel/usePanel.ts';
 import type { FindingRow } from '../panel/worstFirst.ts';
 import { targetsOf } from '../panel/worstFirst.ts';
@@ -9,7 +10,7 @@ import { VerdictMark } from '../parts/VerdictMark.tsx';
 import { findingWords } from '../words/findingWords.ts';
 import { movementWords } from '../words/movementWords.ts';
 import { nameOf } from '../words/nameOf.ts';
-import { clearanceNumber, verdictWord } from '../words/verdictWords.ts';
+import { verdictWord } from '../words/verdictWords.ts';
 import { FindingMore } from './FindingMore.tsx';
 
 interface FindingLineProps {
@@ -56,7 +57,7 @@ function MicSummary({ row: { row } }: { readonly row: Extract<FindingRow, { kind
           {row.nearest && ` · ${movementWords(row.nearest, layout)}`}
         </span>
       </span>
-      <span className="line-number">{clearanceNumber(row.clearance, layout.units)}</span>
+      <span className="line-number">{showClearance(row.clearance, layout)}</span>
     </>
   );
 }

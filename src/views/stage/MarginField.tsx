@@ -1,6 +1,6 @@
 import { setMargin } from '../../layout/edit/stage.ts';
 import { layoutSchema } from '../../layout/layout.ts';
-import { FINE_LENGTH } from '../fields/measure.ts';
+import { MARGIN } from '../fields/measure.ts';
 import { NumberField } from '../fields/NumberField.tsx';
 import { limitsOf } from '../fields/reading.ts';
 import { Group } from '../parts/Group.tsx';
@@ -18,7 +18,7 @@ export function MarginField() {
         label="Wanted clearance"
         step="Margin"
         value={margin}
-        measure={FINE_LENGTH}
+        measure={MARGIN}
         limits={limitsOf(layoutSchema.shape.margin)}
         apply={setMargin}
       />

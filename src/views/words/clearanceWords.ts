@@ -6,7 +6,7 @@ import { clearanceAmount } from './verdictWords.ts';
 
 /** One line: `12 mm too close: right stick, travelling from Snare to Ride`. */
 export function clearanceWords(row: ClearanceRow, layout: Layout): string {
-  const amount = clearanceAmount(row, layout.margin, layout.units);
+  const amount = clearanceAmount(row, layout);
   return row.nearest ? `${amount}: ${movementWords(row.nearest, layout)}` : amount;
 }
 

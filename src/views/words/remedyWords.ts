@@ -1,10 +1,11 @@
 import type { Layout } from '../../layout/layout.ts';
 import type { Remedy } from '../../report/remedy.ts';
 import type { FindingCode } from '../../report/report.ts';
+import { showClearance } from '../../units/clearanceText.ts';
 import { showLength } from '../../units/lengthText.ts';
 import { standWords } from './kindWords.ts';
 import { nameOf } from './nameOf.ts';
-import { clearanceNumber, verdictWord } from './verdictWords.ts';
+import { verdictWord } from './verdictWords.ts';
 
 /** What a tap on the remedy does: `Take a tall tripod boom`, `Turn the feet of Snare mic by 14° clockwise, seen from above`. */
 export function remedyWords(remedy: Remedy, layout: Layout): string {
@@ -24,15 +25,16 @@ export function remedyWords(remedy: Remedy, layout: Layout): string {
 /** `Move it there: 62 mm clear`, and how near it comes where its mount does not reach. */
 function wishWords(
   { short, clearance }: Extract<Remedy, { readonly kind: 'wish' }>,
-  { units, margin }: Layout,
+  layout: Layout,
 ): string {
+  const { units, margin } = layout;
   const where =
     short < 1
       ? 'Move it there'
       : `Move it as near as its mount goes, ${showLength(short, units)} short`;
   if (!Number.isFinite(clearance)) return where;
   const verdict = clearance < 0 ? 'struck' : clearance < margin ? 'tight' : 'clear';
-  return `${where}: ${verdictWord(verdict)}, ${clearanceNumber(clearance, units)}`;
+  return `${where}: ${verdictWord(verdict)}, ${showClearance(clearance, layout)}`;
 }
 
 /** Why there is no remedy of one tap, for the findings that could have one. */

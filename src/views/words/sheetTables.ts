@@ -5,13 +5,14 @@ import { type Spot, spotOfBox, spotsOfMic, spotsOfPiece } from '../../report/pla
 import { piecesInOrder, setUpSteps } from '../../report/placement/steps.ts';
 import type { Report, Severity } from '../../report/report.ts';
 import type { SheetTable } from '../../sheet/paper/table.ts';
+import { showClearance } from '../../units/clearanceText.ts';
 import { clearancePlace, clearanceWords } from './clearanceWords.ts';
 import { findingWords } from './findingWords.ts';
 import { mountWords } from './kindWords.ts';
 import { capitalised, nameOf } from './nameOf.ts';
 import { micSetting, pointWords, tableLength } from './placementWords.ts';
 import { stageWords, stepWords } from './setUpWords.ts';
-import { clearanceNumber, verdictWord } from './verdictWords.ts';
+import { verdictWord } from './verdictWords.ts';
 
 /** The tables of the sheets. `marks` are the short names that the drawings use. */
 export interface TableSource {
@@ -81,7 +82,7 @@ export function micsTable({ layout, report, marks }: TableSource): SheetTable {
       mountWords(mic.mount),
       capitalised([...base, ...micSetting(mic, layout, report)].join('; ')),
       clearance
-        ? `${verdictWord(clearance.verdict)}, ${plain(clearanceNumber(clearance.clearance, layout.units))}`
+        ? `${verdictWord(clearance.verdict)}, ${plain(showClearance(clearance.clearance, layout))}`
         : '',
     ];
   });

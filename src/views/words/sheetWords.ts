@@ -4,7 +4,8 @@ import type { KitChanges } from '../../report/compareKits.ts';
 import type { Report } from '../../report/report.ts';
 import type { SignOffState } from '../../report/signOffState.ts';
 import type { SheetWords } from '../../sheet/words.ts';
-import { showLength, showLengthNumber } from '../../units/lengthText.ts';
+import { showMargin } from '../../units/clearanceText.ts';
+import { showLengthNumber } from '../../units/lengthText.ts';
 import { counted, listed, nameOf } from './nameOf.ts';
 import { SET_UP_KEY } from './setUpWords.ts';
 import { sheetMarks } from './sheetMarks.ts';
@@ -77,7 +78,7 @@ function checkTexts(layout: Layout, { clearances, signOff }: Report): SheetWords
   const many = (verdict: string) => clearances.filter((row) => row.verdict === verdict).length;
   return {
     clearances: 'Clearances',
-    tally: `${counted(clearances.length, 'mic')}: ${many('struck')} struck, ${many('tight')} tight, ${many('clear')} clear. Margin ${showLength(layout.margin, layout.units)}. Computed from a model of the player's moves: the player has the last word.`,
+    tally: `${counted(clearances.length, 'mic')}: ${many('struck')} struck, ${many('tight')} tight, ${many('clear')} clear. Margin ${showMargin(layout)}. Computed from a model of the player's moves: the player has the last word.`,
     findings: 'Other findings',
     noFindings: 'None.',
     signOff: sheetHead(signOff),

@@ -13,7 +13,7 @@ export function verdictChanges(
   return after
     .filter((row) => old.get(row.mic) !== row.verdict)
     .map((row) => {
-      const amount = clearanceAmount(row, layout.margin, layout.units);
+      const amount = clearanceAmount(row, layout);
       return `${nameOf(layout, row.mic)}: ${verdictWord(row.verdict)}, ${amount}.`;
     })
     .join(' ');

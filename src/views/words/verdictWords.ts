@@ -1,6 +1,6 @@
 import type { ClearanceRow } from '../../report/report.ts';
-import { type LengthUnit, roundedDown, showLength, showRoom } from '../../units/lengthText.ts';
-import type { Mm } from '../../units/quantity.ts';
+import { type Judged, showClearance, showInside } from '../../units/clearanceText.ts';
+import { roundedDown, showLength } from '../../units/lengthText.ts';
 
 export type Verdict = ClearanceRow['verdict'];
 
@@ -13,20 +13,24 @@ const words: Readonly<Record<Verdict, string>> = {
 /** The verdict as one word. */
 export const verdictWord = (verdict: Verdict): string => words[verdict];
 
-/** The number alone: `84 mm`, `under 1 mm`, `−12 mm`; a dash when nothing moves near. */
-export const clearanceNumber = (clearance: Mm, unit: LengthUnit): string =>
-  Number.isFinite(clearance) ? showRoom(clearance, unit) : '–';
+/** How many mics are struck and tight: `1 struck, 2 tight`, without what none is. */
+export const inTheWayWords = (counts: Readonly<Record<Verdict, number>>): string =>
+  (['struck', 'tight'] as const)
+    .filter((verdict) => counts[verdict] > 0)
+    .map((verdict) => `${counts[verdict]} ${verdict}`)
+    .join(', ');
 
 /** The clearance as a person says it: `12 mm too close`, `38 mm away, 12 mm inside the margin`, `84 mm clear`. */
 export function clearanceAmount(
   row: Pick<ClearanceRow, 'clearance' | 'verdict'>,
-  margin: Mm,
-  unit: LengthUnit,
+  judged: Judged,
 ): string {
   if (!Number.isFinite(row.clearance)) return 'nothing moves near it';
-  const shown = roundedDown(row.clearance, unit);
-  if (row.verdict === 'struck') return `${showLength(-shown, unit)} too close`;
-  const room = showRoom(row.clearance, unit);
+  const { units } = judged;
+  if (row.verdict === 'struck') {
+    return `${showLength(-roundedDown(row.clearance, units), units)} too close`;
+  }
+  const room = showClearance(row.clearance, judged);
   if (row.verdict === 'clear') return `${room} clear`;
-  return `${room} away, ${showLength(margin - shown, unit)} inside the margin`;
+  return `${room} away, ${showInside(row.clearance, judged)} inside the margin`;
 }

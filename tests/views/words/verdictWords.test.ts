@@ -1,50 +1,58 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { showClearance } from '../../../src/units/clearanceText.ts';
 import { toInches } from '../../../src/units/inch.ts';
 import { roundedDown } from '../../../src/units/lengthText.ts';
 import {
   clearanceAmount,
-  clearanceNumber,
+  inTheWayWords,
   verdictWord,
 } from '../../../src/views/words/verdictWords.ts';
 
 describe('a clearance in words', () => {
   it('says each verdict with its own amount', () => {
-    expect(clearanceAmount({ clearance: -12, verdict: 'struck' }, 50, 'mm')).toBe(
-      '12 mm too close',
-    );
-    expect(clearanceAmount({ clearance: 38.6, verdict: 'tight' }, 50, 'mm')).toBe(
-      '38 mm away, 12 mm inside the margin',
-    );
-    expect(clearanceAmount({ clearance: 84.9, verdict: 'clear' }, 50, 'mm')).toBe('84 mm clear');
     expect(
-      clearanceAmount({ clearance: Number.POSITIVE_INFINITY, verdict: 'clear' }, 50, 'mm'),
+      clearanceAmount({ clearance: -12, verdict: 'struck' }, { margin: 50, units: 'mm' }),
+    ).toBe('12 mm too close');
+    expect(
+      clearanceAmount({ clearance: 38.6, verdict: 'tight' }, { margin: 50, units: 'mm' }),
+    ).toBe('38 mm away, 12 mm inside the margin');
+    expect(
+      clearanceAmount({ clearance: 84.9, verdict: 'clear' }, { margin: 50, units: 'mm' }),
+    ).toBe('84 mm clear');
+    expect(
+      clearanceAmount(
+        { clearance: Number.POSITIVE_INFINITY, verdict: 'clear' },
+        { margin: 50, units: 'mm' },
+      ),
     ).toBe('nothing moves near it');
   });
 
   it('never calls a struck mic 0 mm too close', () => {
-    expect(clearanceAmount({ clearance: -0.2, verdict: 'struck' }, 50, 'mm')).toBe(
-      '1 mm too close',
-    );
-    expect(clearanceAmount({ clearance: -0.2, verdict: 'struck' }, 50, 'in')).toBe(
-      '0.1 in too close',
-    );
+    expect(
+      clearanceAmount({ clearance: -0.2, verdict: 'struck' }, { margin: 50, units: 'mm' }),
+    ).toBe('1 mm too close');
+    expect(
+      clearanceAmount({ clearance: -0.2, verdict: 'struck' }, { margin: 50, units: 'in' }),
+    ).toBe('0.1 in too close');
   });
 
   it('calls hardly any room under 1 mm, not 0 mm', () => {
-    expect(clearanceAmount({ clearance: 0.4, verdict: 'tight' }, 50, 'mm')).toBe(
+    expect(clearanceAmount({ clearance: 0.4, verdict: 'tight' }, { margin: 50, units: 'mm' })).toBe(
       'under 1 mm away, 50 mm inside the margin',
     );
-    expect(clearanceAmount({ clearance: 0.4, verdict: 'clear' }, 0, 'mm')).toBe('under 1 mm clear');
-    expect(clearanceNumber(0.4, 'mm')).toBe('under 1 mm');
-    expect(clearanceNumber(0.4, 'in')).toBe('under 0.1 in');
+    expect(clearanceAmount({ clearance: 0.4, verdict: 'clear' }, { margin: 0, units: 'mm' })).toBe(
+      'under 1 mm clear',
+    );
+    expect(showClearance(0.4, { margin: 50, units: 'mm' })).toBe('under 1 mm');
+    expect(showClearance(0.4, { margin: 50, units: 'in' })).toBe('under 0.1 in');
   });
 
   it('shows the number with a true minus, and a dash where nothing moves', () => {
-    expect(clearanceNumber(-12, 'mm')).toBe('−12 mm');
-    expect(clearanceNumber(-0.01, 'mm')).toBe('−1 mm');
-    expect(clearanceNumber(31.9, 'in')).toBe('1.2 in');
-    expect(clearanceNumber(Number.POSITIVE_INFINITY, 'mm')).toBe('–');
+    expect(showClearance(-12, { margin: 50, units: 'mm' })).toBe('−12 mm');
+    expect(showClearance(-0.01, { margin: 50, units: 'mm' })).toBe('−1 mm');
+    expect(showClearance(31.9, { margin: 50, units: 'in' })).toBe('1.2 in');
+    expect(showClearance(Number.POSITIVE_INFINITY, { margin: 50, units: 'mm' })).toBe('–');
   });
 
   it('never promises more room than there is', () => {
@@ -63,4 +71,9 @@ describe('a clearance in words', () => {
       3,
     );
   });
+});
+
+it('counts what is in the way, each verdict only where a mic has it', () => {
+  expect(inTheWayWords({ struck: 1, tight: 2, clear: 5 })).toBe('1 struck, 2 tight');
+  expect(inTheWayWords({ struck: 0, tight: 2, clear: 0 })).toBe('2 tight');
 });
