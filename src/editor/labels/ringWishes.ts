@@ -1,10 +1,11 @@
 import { withPlanned } from '../../report/plannedRing.ts';
 import { clipIn, type RingOfMic, type RingPlace } from '../../report/ring.ts';
+import { showClearance } from '../../units/clearanceText.ts';
 import { wholeArcs } from '../rim/arcs.ts';
 import { besideRim, RING_OUT } from '../rim/rimLine.ts';
 import { type KitView, kitToScreen } from '../view/kitView.ts';
 import type { ScreenPoint } from '../view/view.ts';
-import { arcText, clearanceText } from '../words.ts';
+import { arcText } from '../words.ts';
 import { formOf, type LabelLook, type Lettering } from './lettering.ts';
 import type { LabelSpot } from './placeLabels.ts';
 import { roundAbout } from './spots.ts';
@@ -14,8 +15,9 @@ import { type Lettered, RANK } from './wishes.ts';
 const LEAST_ARC = 26;
 /** Shares of an arc where its word may stand. */
 const SHARES = [0.5, 0.3, 0.7] as const;
+const VERDICTS = ['struck', 'tight', 'clear'] as const;
 
-/** The words beside a ring's arcs, and the clearance at the place of it that was asked about. */
+/** The words beside a ring's arcs, each once, at the longest of its arcs that has room for it, and the clearance at the place of it that was asked about. */
 export function ringLabels(
   lettered: Lettered,
   ring: RingOfMic | null,
@@ -29,20 +31,25 @@ export function ringLabels(
   const at = (angle: number): ScreenPoint =>
     kitToScreen(kitView, besideRim(drum, angle, RING_OUT / scale));
   const pxPerDegree = (drum.diameter / 2) * scale * (Math.PI / 180);
-  const words = wholeArcs(ring.arcs).flatMap((arc, i): readonly Lettering[] => {
-    const wide = arc.to - arc.from;
-    if (wide * pxPerDegree < LEAST_ARC) return [];
-    const look: LabelLook = { kind: 'verdict', verdict: arc.verdict, strong: false };
-    const places = SHARES.map((share) => arc.from + share * wide);
-    const middle = at(places[0] ?? arc.from);
-    const spots = places.flatMap((angle) => outward(at(angle), middle, kitView, drum));
-    const forms = [formOf(arcText(arc.verdict), look, measure)];
+  const long = wholeArcs(ring.arcs)
+    .filter(({ from, to }) => (to - from) * pxPerDegree >= LEAST_ARC)
+    .toSorted((a, b) => b.to - b.from - (a.to - a.from));
+  const words = VERDICTS.flatMap((verdict): readonly Lettering[] => {
+    const angles = long
+      .filter((arc) => arc.verdict === verdict)
+      .flatMap(({ from, to }) => SHARES.map((share) => from + share * (to - from)));
+    const [first] = angles;
+    if (first === undefined) return [];
+    const look: LabelLook = { kind: 'verdict', verdict, strong: false };
+    const middle = at(first);
+    const spots = angles.flatMap((angle) => outward(at(angle), middle, kitView, drum));
+    const forms = [formOf(arcText(verdict), look, measure)];
     const rank = RANK.struck - 0.5;
-    return [{ look, wish: { key: `arc ${i}`, at: middle, spots, forms, rank, must: false } }];
+    return [{ look, wish: { key: `arc ${verdict}`, at: middle, spots, forms, rank, must: false } }];
   });
   if (!asked) return words;
   const look: LabelLook = { kind: 'measure', verdict: asked.verdict };
-  const forms = [formOf(clearanceText(asked.clearance, layout.units), look, measure)];
+  const forms = [formOf(showClearance(asked.clearance, layout), look, measure)];
   const wish = { key: 'asked', at: at(asked.angle), spots: roundAbout(14), forms };
   return [...words, { look, wish: { ...wish, rank: RANK.selected, must: true } }];
 }

@@ -41,6 +41,18 @@ describe('what is written on a ring', () => {
     }
   });
 
+  test('each word stands once, however many arcs have its verdict, at the longest first', () => {
+    const striped = {
+      ...ring,
+      arcs: (['struck', 'tight', 'struck', 'clear', 'struck', 'tight'] as const).map(
+        (verdict, i) => ({ verdict, from: 60 * i, to: 60 * i + 60 }),
+      ),
+    };
+    const labels = ringLabels(lettered, striped, null);
+    expect(texts(labels)).toEqual(['rim: struck', 'rim: tight', 'rim: clear']);
+    expect(labels[0]?.wish.spots.length).toBeGreaterThan(labels[2]?.wish.spots.length ?? 0);
+  });
+
   test('from afar short arcs say nothing', () => {
     const far = { ...fit, view: zoomed(fit.view, 0.3, { x: 0, y: 0 }) };
     expect(ringLabels({ ...lettered, kitView: far }, ring, null).length).toBeLessThan(
