@@ -21,6 +21,7 @@ import { TouchSurface } from './TouchSurface.tsx';
 import { heightDragOf } from './tools/dragHeight.ts';
 import type { ChangeCommand } from './tools/keys.ts';
 import { useRevealFinding, useRevealSelected, useShownFinding } from './useReveal.ts';
+import { useForgetOnMove } from './useTapNotes.ts';
 import { FIT_BORDER } from './view/extent.ts';
 import { kitToScreen } from './view/kitView.ts';
 import { type Subject, useView, type ViewControls } from './view/useView.ts';
@@ -45,7 +46,7 @@ export function ElevationPane({
   focus,
   opened,
   described,
-  met,
+  notes,
   facing,
   alone,
 }: PaneProps & ElevationProps) {
@@ -65,6 +66,7 @@ export function ElevationPane({
   const { moving } = useMoving(open);
   const controls = useElevationView(open, turner, { size, top });
   const { view } = controls;
+  useForgetOnMove(view, notes);
   const kitView = useMemo(() => ({ view, deck: UPRIGHT }), [view]);
   const pickables = elevationPickables(report.rig);
   const highlighted = useMemo(() => outlinesOf(pickables, selection), [pickables, selection]);
@@ -83,7 +85,7 @@ export function ElevationPane({
     pickables,
     handles,
     controls,
-    met,
+    notes,
     tapFirst: never,
     dragOf: (touched: Pickable) => heightDragOf(touched, open),
   };

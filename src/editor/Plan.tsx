@@ -1,5 +1,4 @@
 import { useId, useMemo, useRef, useState } from 'react';
-import type { Selection } from '../session/selection.ts';
 import { answeredOf, type OpenLayout, useSession } from '../session/session.ts';
 import { ElevationPane } from './ElevationPane.tsx';
 import { MoveBar } from './move/MoveBar.tsx';
@@ -13,6 +12,7 @@ import './plan.css';
 import { PlannedCard } from './rim/PlannedCard.tsx';
 import { RingCard } from './rim/RingCard.tsx';
 import { useAskedPlace } from './rim/useAskedPlace.ts';
+import { useTapNotes } from './useTapNotes.ts';
 import { ViewChoice } from './ViewChoice.tsx';
 import { useSizeOf } from './view/useSizeOf.ts';
 import type { ScreenSize } from './view/view.ts';
@@ -53,12 +53,12 @@ function OpenDrawings({ open, size }: { readonly open: OpenLayout; readonly size
   const planned = hasPlan ? ring?.planned : undefined;
   const atRest = move === null && focus !== null && focus.leg.length > 0;
   const cards = (asked.place || planned ? 1 : 0) + (showSweeps && (move || atRest) ? 1 : 0);
-  const [here, setHere] = useState<readonly Selection[]>(nobody);
+  const { notes, here, note } = useTapNotes(layout);
   return (
     <>
       {panes.map(({ kind, left, top, size: own }) => {
         const foot = top + own.height === size.height ? cards * CARD : 0;
-        const pane = { open, focus, opened, described, foot, top, size: own, met: setHere };
+        const pane = { open, focus, opened, described, foot, top, size: own, notes };
         return (
           <div key={kind} className="plan-pane" style={{ left, top, ...own }}>
             {kind === 'plan' ? (
@@ -70,7 +70,7 @@ function OpenDrawings({ open, size }: { readonly open: OpenLayout; readonly size
         );
       })}
       <div className="plan-head">
-        <PlanText id={described} open={answered} legends={hasPlan} here={here} />
+        <PlanText id={described} open={answered} legends={hasPlan} here={here} note={note} />
         <ViewChoice roomForTwo={holdsTwo(size)} />
         <KeyList />
       </div>
@@ -90,4 +90,3 @@ function OpenDrawings({ open, size }: { readonly open: OpenLayout; readonly size
 
 /** Room that one card over the lower edge takes, px. */
 const CARD = 66;
-const nobody: readonly Selection[] = [];

@@ -25,6 +25,7 @@ import {
   useRevealSelected,
   useShownFinding,
 } from './useReveal.ts';
+import { type TapNotes, useForgetOnMove } from './useTapNotes.ts';
 import { extentOf, extentOfAll, extentOfKit, FIT_BORDER, firstFit } from './view/extent.ts';
 import type { KitView } from './view/kitView.ts';
 import { type Subject, useView, type ViewControls } from './view/useView.ts';
@@ -44,15 +45,15 @@ export interface PaneProps {
   readonly opened: string | null;
   /** Id of the text that says how a drawing is used. */
   readonly described: string;
-  /** Is told everything that a tap can mean, the likeliest first. */
-  met(things: readonly Selection[]): void;
+  /** Is told what fingers met. */
+  readonly notes: TapNotes;
 }
 
 type PlanProps = PaneProps & { readonly asked: AskedPlace };
 
 /** The plan, with all that fingers and keys do on it. */
 export function PlanPane(props: PlanProps) {
-  const { open, size, top, foot, focus, opened, described, asked, met } = props;
+  const { open, size, top, foot, focus, opened, described, asked, notes } = props;
   const { layout, report } = open;
   const preferences = useSession((state) => state.preferences);
   const selection = useSession((state) => state.selection);
@@ -62,6 +63,7 @@ export function PlanPane(props: PlanProps) {
   const marks = useSession((state) => state.marks);
   const controls = usePlanView(open, size);
   const { view } = controls;
+  useForgetOnMove(view, notes);
   const kitView = useMemo(() => ({ view, deck: layout.deck }), [view, layout.deck]);
   const { showRuns } = preferences;
   const pickables = useMemo(
@@ -83,7 +85,7 @@ export function PlanPane(props: PlanProps) {
     pickables,
     handles,
     controls,
-    met,
+    notes,
     tapFirst: (at: ScreenPoint) => asked.ask(at, kitView),
     dragOf: (touched: Pickable) => dragOf(touched, open),
   };

@@ -18,10 +18,12 @@ interface Props {
   readonly legends: boolean;
   /** Everything that the last tap can mean, the likeliest first. */
   readonly here: readonly Selection[];
+  /** What has just happened, for a moment; null: nothing to tell. */
+  readonly note: string | null;
 }
 
 /** What the plan says in words: how it is used, what is selected, what the hatch means. */
-export function PlanText({ id, open, legends, here }: Props) {
+export function PlanText({ id, open, legends, here, note }: Props) {
   const selection = useSession((state) => state.selection);
   const zone = useSession((state) => state.zone);
   const ring = useSession((state) => state.ring);
@@ -37,9 +39,10 @@ export function PlanText({ id, open, legends, here }: Props) {
         {ring && ` ${ringText(ring)}`}
       </p>
       <p className="plan-spoken" role="status">
-        {useSettled(spokenSelection(open.layout, open.report, selection))}
+        {useSettled(note ?? spokenSelection(open.layout, open.report, selection))}
       </p>
       <div className="plan-legends">
+        {note !== null && <p aria-hidden="true">{note}</p>}
         {again && <p>{again}</p>}
         {legends && showZone && isMic && zone.rings.length > 0 && (
           <p>

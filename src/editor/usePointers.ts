@@ -8,7 +8,6 @@ import {
   useRef,
 } from 'react';
 import { toKit } from '../rig/deckFrame.ts';
-import type { Selection } from '../session/selection.ts';
 import {
   beginGesture,
   cancelGesture,
@@ -24,6 +23,7 @@ import { type FingerAct, type FingerEvent, noFingers, turn } from './tools/finge
 import { type Grab, handleAt } from './tools/grab.ts';
 import type { Handle } from './tools/handles.ts';
 import { lastPerFrame, screenFrames } from './tools/lastPerFrame.ts';
+import type { TapNotes } from './useTapNotes.ts';
 import { type KitView, screenToKit } from './view/kitView.ts';
 import type { ViewControls } from './view/useView.ts';
 import { type ScreenPoint, toDeck } from './view/view.ts';
@@ -36,8 +36,8 @@ export interface Ground {
   readonly controls: ViewControls;
   /** What a drag of something that was met does; undefined where it can't be dragged. */
   dragOf(met: Pickable): ((hold: Hold) => Drag) | undefined;
-  /** Is told everything that a tap can mean, the likeliest first. */
-  met(things: readonly Selection[]): void;
+  /** Is told what a tap can mean, and that a second finger took a drag back. */
+  readonly notes: Pick<TapNotes, 'met' | 'takenBack'>;
   /** Takes a tap when it is on something that answers by itself; false where it is not. */
   tapFirst(at: ScreenPoint): boolean;
 }
@@ -170,7 +170,9 @@ function createHands(ground: () => Ground) {
     down(id: number, at: ScreenPoint): void {
       ground().controls.settle();
       if (fingers.kind === 'none') grab = grabAt(ground(), at);
+      const held = fingers.kind === 'dragging';
       feed({ kind: 'down', id, at, grabs: grab !== undefined });
+      if (held) ground().notes.takenBack();
     },
     move: feed,
     end: feed,
@@ -219,7 +221,7 @@ function tapAt(ground: Ground, at: ScreenPoint, last: ScreenPoint | undefined): 
   const hits = hitsAt(pickables, screenToKit(kitView, at), kitView.view.scale);
   const again = last !== undefined && Math.hypot(at.x - last.x, at.y - last.y) <= SAME_SPOT;
   select(tapped(hits, session.getState().selection, again));
-  ground.met(hits.map(({ pickable }) => pickable.selection));
+  ground.notes.met(hits.map(({ pickable }) => pickable.selection));
   return at;
 }
 
