@@ -82,7 +82,7 @@ test('everything in the way is cleared in one step, with what moved and what is 
 }) => {
   await startWithMargin(page, '72');
   await page.getByRole('tab', { name: /Findings/ }).click();
-  await page.getByRole('button', { name: 'Clear everything: 2 mics' }).click();
+  await page.getByRole('button', { name: 'Clear everything: 2 tight' }).click();
   const offer = page.getByRole('region', { name: 'Clear everything' });
   await expect(offer).toContainText('2 mics would move', { timeout: 80_000 });
   await expect(offer.getByRole('listitem').first()).toContainText(/Floor tom 1.*→ Clear/);
@@ -107,7 +107,7 @@ test('an offered spot has solved nothing yet: the badge counts the layout as it 
   const toSolve = page.getByRole('tab', { name: 'Findings 1 to solve' });
   await toSolve.click();
   await expect(tally(page)).toContainText('Struck1');
-  await page.getByRole('button', { name: /^Clear everything: 1 mic/ }).click();
+  await page.getByRole('button', { name: 'Clear everything: 1 struck' }).click();
   const takeAll = page.getByRole('button', { name: /^Take (it|them all)/ });
   await expect(takeAll).toBeVisible({ timeout: 80_000 });
   await expect(page.getByText('If you take it')).toBeVisible();
@@ -133,7 +133,7 @@ test('a search that takes long shows how far it is and can be stopped', async ({
   // One mic is told in about a second; all of a kit take as many as there are.
   await startWithMargin(page, '300');
   await page.getByRole('tab', { name: /Findings/ }).click();
-  const findAll = page.getByRole('button', { name: /^Clear everything: \d+ mics/ });
+  const findAll = page.getByRole('button', { name: /^Clear everything: \d+ tight/ });
   await findAll.click();
   await expect(page.getByRole('progressbar', { name: 'Search for clear spots' })).toBeVisible();
   await expect(page.getByText(/Looking for clear spots: \d+ of \d+ mics/)).toBeVisible();
@@ -152,7 +152,7 @@ test('all are looked for while one is on offer: the one is left, and nothing sta
   await page.locator('.lines').getByText('Floor tom 1 mic').click();
   await find(page).click();
   await expect(take(page)).toBeVisible({ timeout: 60_000 });
-  await page.getByRole('button', { name: /^Clear everything: 1 mic/ }).click();
+  await page.getByRole('button', { name: 'Clear everything: 1 tight' }).click();
   const all = page.getByRole('region', { name: 'Clear everything' });
   await expect(all).toContainText('1 mic would move', { timeout: 60_000 });
   await expect(take(page)).toHaveCount(1);

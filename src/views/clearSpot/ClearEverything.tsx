@@ -1,12 +1,13 @@
 import type { Id } from '../../layout/fields.ts';
 import type { Clearing } from '../../session/clearing.ts';
-import { inTheWay } from '../panel/worstFirst.ts';
+import { inTheWay, verdictCounts } from '../panel/worstFirst.ts';
 import { useClearSpots } from '../parts/useClearSpots.ts';
 import { useOfferedOver } from '../parts/useOfferedOver.ts';
 import { useOpen } from '../parts/useOpen.ts';
-import { BEST_FOUND, roomWords, whyNotWords } from '../words/clearSpotWords.ts';
+import { BEST_FOUND, roomWords, stayWords, whyNotWords } from '../words/clearSpotWords.ts';
 import { moveRows } from '../words/moveRows.ts';
 import { counted, nameOf } from '../words/nameOf.ts';
+import { inTheWayWords } from '../words/verdictWords.ts';
 import { NewFindings } from './NewFindings.tsx';
 import { OfferButtons } from './OfferButtons.tsx';
 import { SearchWorking } from './SearchWorking.tsx';
@@ -46,7 +47,7 @@ export function ClearEverything() {
             className="primary"
             onClick={() => spots.find({ mics, whole: true, label: 'Clear everything' })}
           >
-            Clear everything: {counted(mics.length, 'mic')}
+            Clear everything: {inTheWayWords(verdictCounts(own))}
           </button>
         </div>
       );
@@ -57,15 +58,17 @@ export function ClearEverything() {
 type Offer = Extract<Clearing, { kind: 'offered' }>;
 
 function Summary({ offer }: { readonly offer: Offer }) {
-  const { layout } = useOpen();
+  const { layout, report } = useOpen();
   const { before, moved, left } = offer;
-  const stay = left.length === 1 ? 'stays' : 'stay';
-  const rest = left.length === 0 ? '' : `; ${counted(left.length, 'mic')} ${stay} in the way`;
+  const rest = stayWords(
+    left.map(({ mic }) => mic),
+    report.clearances,
+  );
   return (
     <section className="offer" aria-label="Clear everything">
       <p role="status">
         <strong>{counted(moved.length, 'mic')} would move</strong>
-        {rest}.
+        {rest && `; ${rest}`}.
       </p>
       <ul className="plain-list">
         {moved.map((mic) => (

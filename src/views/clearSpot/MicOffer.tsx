@@ -28,9 +28,9 @@ export function MicOffer({ mic, offer: { before, unproven } }: MicOfferProps) {
         {was && would && `Now ${roomWords(was, before.layout)}; there ${roomWords(would, layout)}.`}
       </p>
       {unproven.includes(mic) && <p className="soft">{BEST_FOUND}</p>}
+      <p className="small soft">Shown on the plan. Nothing is changed until you take it.</p>
       <MoveTable name={name} rows={moveRows(old, now, layout.units)} />
       <NewFindings before={before.report} />
-      <p className="small soft">Shown on the plan. Nothing is changed until you take it.</p>
       <OfferButtons take="Take it" />
     </section>
   );

@@ -1,20 +1,36 @@
 import { findMicClass, MIC_CLASSES, usualMounts } from '../../layout/catalogue/micClasses.ts';
+import type { Id } from '../../layout/fields.ts';
 import type { Layout } from '../../layout/layout.ts';
 import type { Mic } from '../../layout/mics/mic.ts';
 import type { ClearanceRow } from '../../report/report.ts';
 import type { LeftMic } from '../../session/clearing.ts';
+import { showClearance } from '../../units/clearanceText.ts';
 import { showLength } from '../../units/lengthText.ts';
 import { choiceOf, mountChoices } from '../mics/mountChoices.ts';
 import { choiceWords } from './kindWords.ts';
-import { inSentence, listed } from './nameOf.ts';
-import { clearanceNumber, verdictWord } from './verdictWords.ts';
+import { counted, inSentence, listed } from './nameOf.ts';
+import { verdictWord } from './verdictWords.ts';
 
 /** `Struck, −12 mm`: the verdict with its number. */
 export const roomWords = (row: ClearanceRow, layout: Layout): string =>
-  `${verdictWord(row.verdict)}, ${clearanceNumber(row.clearance, layout.units)}`;
+  `${verdictWord(row.verdict)}, ${showClearance(row.clearance, layout)}`;
 
 /** The search ends here: a larger change is another set-up, not a clear spot (rule N5). mm. */
 const FARTHEST = 500;
+
+/** Mics that stay in the way, by what they are: `1 mic stays struck, 2 mics stay tight`; empty where none does. */
+export const stayWords = (mics: readonly Id[], clearances: readonly ClearanceRow[]): string =>
+  (['struck', 'tight'] as const)
+    .map((verdict) => ({
+      verdict,
+      count: clearances.filter((row) => row.verdict === verdict && mics.includes(row.mic)).length,
+    }))
+    .filter(({ count }) => count > 0)
+    .map(
+      ({ verdict, count }) =>
+        `${counted(count, 'mic')} ${count === 1 ? 'stays' : 'stay'} ${verdict}`,
+    )
+    .join(', ');
 
 /** A search that has come less far has found out nothing worth telling. mm. */
 const NEAREST_TOLD = 5;

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import {
   roomWords,
   searchingWords,
+  stayWords,
   whatToTry,
   whyNotWords,
 } from '../../../src/views/words/clearSpotWords.ts';
@@ -22,6 +23,18 @@ test('names classes that are smaller and can be held as the mic is', () => {
   const smaller = tries('mic-rack-1').find((text) => text.startsWith('A smaller class'));
   expect(smaller).toMatch(/clip/);
   expect(tries('mic-snare').join(' ')).not.toContain('oundary plate');
+});
+
+test('what stays is said by what it is, and what was cleared by the others is not said', () => {
+  const verdicts = { a: 'struck', b: 'tight', c: 'tight', d: 'clear' } as const;
+  const rows = Object.entries(verdicts).map(([mic, verdict]) => ({
+    ...snareRow(10, verdict),
+    mic,
+    verdict,
+  }));
+  expect(stayWords(['a', 'b', 'c', 'd'], rows)).toBe('1 mic stays struck, 2 mics stay tight');
+  expect(stayWords(['b', 'c'], rows)).toBe('2 mics stay tight');
+  expect(stayWords(['d'], rows)).toBe('');
 });
 
 test('always says what else makes room', () => {
