@@ -49,7 +49,7 @@ export function createAnalyst(): Analyst {
   );
   const reachOf = remembered((player: Player) => remembered(reachFindings(player)));
   const standOf = remembered(standFindings);
-  const distanceOf = remembered((pieces: Pieces) =>
+  const distanceOf = remembered((pieces: Report['rig']['pieces']) =>
     remembered((placed: PlacedMic) => distanceFindings(placed, pieces)),
   );
   const analyse = (layout: Layout, inHurry?: boolean): Report => {
@@ -62,7 +62,7 @@ export function createAnalyst(): Analyst {
     const findings = sortedFindings([
       ...clearanceFindings(moved),
       ...rig.mics.flatMap(standOf),
-      ...rig.mics.flatMap(distanceOf(layout.pieces)),
+      ...rig.mics.flatMap(distanceOf(rig.pieces)),
       ...standingFindings(standing),
       ...cableFindings(cablingFacts(layout, cables)),
       ...layout.pieces.flatMap(reachOf(layout.player)),

@@ -1,13 +1,15 @@
 import { motionOf, reachOf } from '../clearance/micClearance.ts';
 import { STAND_CLASSES } from '../layout/catalogue/standClasses.ts';
-import { setMast, setStandClass } from '../layout/edit/mics.ts';
+import { moveMicBase, setMast, setStandClass } from '../layout/edit/mics.ts';
 import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
 import type { StandClass } from '../layout/mics/mount.ts';
 import { type FeetTurn, freeTurn, turnedFeet } from '../rig/freeTurn.ts';
 import type { PlacedMic } from '../rig/placed.ts';
+import { micOffDeck } from '../rig/standing/offDeck.ts';
 import { standReach } from '../rig/standReach.ts';
 import { FIRM, tippingOf } from '../rig/tipping.ts';
+import { type BaseMove, baseIn } from './baseIn.ts';
 import type { Finding, Report } from './report.ts';
 import { takeWish, type WishedMove, wishedMove } from './wish.ts';
 
@@ -21,6 +23,7 @@ export type Remedy =
       readonly follows: boolean;
     }
   | { readonly kind: 'turn'; readonly feet: FeetTurn }
+  | BaseMove
   | WishedMove;
 
 /** A clearance that is lower by less than this is the same: twice the search's tolerance. */
@@ -32,6 +35,8 @@ const SAME = 0.2;
  * Y2 feet that overlap: the smallest turn that frees one of the two, a mic's stand before a piece's, that brings the mic no nearer to
  *    what moves than it is, unless it stays clear;
  * Y3 a stand that may tip: the smallest turn that brings a leg under the boom far enough, under the same conditions.
+ * Y7 a mic's stand over the deck's edge: the smallest turn that brings all feet onto the deck, else the base straight in with the tip kept,
+ *    under the same conditions;
  * Y4 a mic that the drummer wishes elsewhere: there, as far as its mount allows (W1, W2).
  * Null where there is none. Made when it is asked for: too much work for every frame of a drag.
  */
@@ -47,6 +52,8 @@ export function remedyOf(finding: Finding, layout: Layout, report: Report): Reme
       const feet = main === undefined ? undefined : turnOf(main, layout, report, firm);
       return feet ? { kind: 'turn', feet } : null;
     }
+    case 'base-off-deck':
+      return main === undefined ? null : ontoDeck(main, layout, report);
     case 'mic-move-wished':
       return wishedMove(finding, layout);
     default:
@@ -57,6 +64,7 @@ export function remedyOf(finding: Finding, layout: Layout, report: Report): Reme
 /** The layout with a remedy taken. */
 export function takeRemedy(layout: Layout, remedy: Remedy): Layout {
   if (remedy.kind === 'turn') return turnedFeet(layout, remedy.feet);
+  if (remedy.kind === 'base') return moveMicBase(layout, remedy.mic, remedy.to);
   if (remedy.kind === 'wish') return takeWish(layout, remedy.mic, remedy.to);
   const { mic, stand, follows } = remedy;
   const changed = setStandClass(layout, mic, stand);
@@ -86,20 +94,29 @@ function freedFeet(about: readonly Id[], layout: Layout, report: Report): Remedy
   return feet ? { kind: 'turn', feet } : null;
 }
 
-function turnOf(
+function ontoDeck(id: Id, layout: Layout, report: Report): Remedy | null {
+  const isOn = (placed: PlacedMic) => micOffDeck(placed, layout.deck).length === 0;
+  const feet = turnOf(id, layout, report, isOn);
+  return feet
+    ? { kind: 'turn', feet }
+    : baseIn(layout, report.rig, id, noNearer(id, layout, report));
+}
+
+const turnOf = (
   id: Id,
   layout: Layout,
-  { rig, clearances }: Report,
+  report: Report,
   alsoServes: (placed: PlacedMic) => boolean = () => true,
-): FeetTurn | undefined {
+): FeetTurn | undefined => {
+  const serves = noNearer(id, layout, report);
+  return freeTurn(layout, report.rig, id, (placed) => alsoServes(placed) && serves(placed));
+};
+
+/** Whether a mic that stands otherwise comes no nearer to what moves than it is, or stays clear. */
+function noNearer(id: Id, layout: Layout, { clearances }: Report): (placed: PlacedMic) => boolean {
   const now = clearances.find(({ mic }) => mic === id);
-  if (!now) return freeTurn(layout, rig, id);
+  if (!now) return () => true;
   const motion = motionOf(layout.player, layout.pieces);
   const least = Math.min(layout.margin, now.clearance) - SAME;
-  return freeTurn(
-    layout,
-    rig,
-    id,
-    (placed) => alsoServes(placed) && reachOf(motion, placed).clearance >= least,
-  );
+  return (placed) => reachOf(motion, placed).clearance >= least;
 }

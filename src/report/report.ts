@@ -19,6 +19,7 @@ export type FindingCode =
   | 'mic-tight'
   | 'mic-beyond-stand'
   | 'mic-far-away'
+  | 'mic-not-close'
   | 'piece-out-of-reach'
   | 'stand-may-tip'
   | 'clip-metal-rim'

@@ -97,12 +97,14 @@ function withTurn(layout: Layout, { mics, pieces }: Rig, turn: FeetTurn): Rig {
   };
 }
 
-const aboutOf = (found: readonly Standing[], id: Id): readonly Standing[] =>
+/** What is wrong about one thing. */
+export const aboutOf = (found: readonly Standing[], id: Id): readonly Standing[] =>
   found.filter(({ about }) => about.includes(id));
 
 const keyOf = ({ code, about }: Standing): string => `${code} ${about.join(' ')}`;
 
-function isBetter(before: readonly Standing[], after: readonly Standing[]): boolean {
+/** Whether no feet overlap any more, nothing is worse than it was and nothing new is wrong. */
+export function isBetter(before: readonly Standing[], after: readonly Standing[]): boolean {
   const known = new Map(before.map((found) => [keyOf(found), found.overlap]));
   return after.every(
     (found) =>

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { STARTING_KITS } from '../../src/layout/catalogue/kits/startingKits.ts';
 import { changeMic } from '../../src/layout/edit/change.ts';
-import { changeClip, setInput, setStandClass } from '../../src/layout/edit/mics.ts';
+import { changeClip, moveMicTip, setInput, setStandClass } from '../../src/layout/edit/mics.ts';
 import { movePiece } from '../../src/layout/edit/pieces.ts';
 import { moveBox, setMargin, setPlayer } from '../../src/layout/edit/stage.ts';
 import type { Layout } from '../../src/layout/layout.ts';
@@ -187,6 +187,12 @@ describe('a finding says', () => {
     expect(codes(away)).toContain('mic-beyond-stand');
     const found = fresh(away).findings.find(({ code }) => code === 'mic-beyond-stand');
     expect(found?.numbers['serving']).toBe(0);
+    expect(found?.numbers['rise']).toBeGreaterThan(1000);
+    expect(found?.numbers).not.toHaveProperty('folded');
+    // On the floor it is below what any mast comes down to.
+    const floored = fresh(moveMicTip(start, 'mic-overhead-hi-hat-side', { x: 0, y: 0, z: 0 }));
+    const under = floored.findings.find(({ code }) => code === 'mic-beyond-stand');
+    expect(under?.numbers['rise']).toBeLessThan(-500);
     // Held by a low tripod, a taller one would do.
     const low = fresh(setStandClass(start, 'mic-overhead-hi-hat-side', 'tripodLow'));
     const served = low.findings.find(({ code }) => code === 'mic-beyond-stand');

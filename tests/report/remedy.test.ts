@@ -12,6 +12,8 @@ import type { Layout } from '../../src/layout/layout.ts';
 import { createAnalyst } from '../../src/report/analyse.ts';
 import { remedyOf, takeRemedy } from '../../src/report/remedy.ts';
 import type { FindingCode } from '../../src/report/report.ts';
+import { toDeck } from '../../src/rig/deckFrame.ts';
+import { restsOfMic } from '../../src/rig/standing/offDeck.ts';
 
 const kits: readonly Layout[] = STARTING_KITS.map((kit) => kit.make(kit.key));
 const analyse = createAnalyst();
@@ -134,5 +136,57 @@ describe('Y2 and Y3: feet', () => {
       numbers: {},
     } as const;
     expect(remedyOf(finding, layout, report)).toBeNull();
+  });
+});
+
+describe('Y7: a stand over the edge of the deck', () => {
+  /** Every mic stand of the kits on a deck so narrow, or so shallow, that its outmost foot is so far over the edge. */
+  const over = kits.flatMap((layout) =>
+    analyse(layout).rig.mics.flatMap((placed) => {
+      if (!placed.stand) return [];
+      const reach = (of: 'x' | 'y') =>
+        Math.max(
+          ...restsOfMic(placed).map(
+            ({ spot, radius }) => Math.abs(toDeck(layout.deck, spot)[of]) + radius,
+          ),
+        );
+      const { id } = placed.mic;
+      return [60].flatMap((by) => [
+        { id, layout: { ...layout, deck: { ...layout.deck, width: 2 * (reach('x') - by) } } },
+        { id, layout: { ...layout, deck: { ...layout.deck, depth: 2 * (reach('y') - by) } } },
+      ]);
+    }),
+  );
+
+  it('Y7: all feet stand on the deck, no farther in than they must, the tip stays, nothing about it is new, and its clearance is no worse', () => {
+    const kinds = new Set<string>();
+    for (const { id, layout } of over) {
+      const found = remedied(layout, 'base-off-deck', id);
+      if (!found?.after || !found.remedy) continue;
+      kinds.add(found.remedy.kind);
+      if (found.remedy.kind === 'base') {
+        const finding = found.before.findings.find(
+          ({ code, about }) => code === 'base-off-deck' && about[0] === id,
+        );
+        const farther = found.remedy.by - (finding?.numbers['beyond'] ?? 0);
+        expect(farther).toBeGreaterThanOrEqual(-1e-6);
+        expect(farther).toBeLessThan(1.001);
+      }
+      const before = codesAbout(found.before, id) ?? [];
+      const after = codesAbout(found.after, id) ?? [];
+      expect(after).not.toContain('base-off-deck');
+      expect(after.filter((code) => !code.startsWith('run-') && !before.includes(code))).toEqual(
+        [],
+      );
+      const tipIn = (report: typeof found.before) =>
+        report.rig.mics.find(({ mic }) => mic.id === id)?.tip;
+      expect(tipIn(found.after)).toEqual(tipIn(found.before));
+      const room = (report: typeof found.before) =>
+        report.clearances.find(({ mic }) => mic === id)?.clearance ?? Number.POSITIVE_INFINITY;
+      expect(room(found.after)).toBeGreaterThanOrEqual(
+        Math.min(layout.margin, room(found.before)) - 0.2,
+      );
+    }
+    expect(kinds).toEqual(new Set(['turn', 'base']));
   });
 });

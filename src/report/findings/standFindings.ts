@@ -1,3 +1,4 @@
+import { standSpec } from '../../layout/catalogue/standClasses.ts';
 import type { PlacedMic } from '../../rig/placed.ts';
 import { servingStands } from '../../rig/smallestStand.ts';
 import { FIRM, tippingOf } from '../../rig/tipping.ts';
@@ -10,9 +11,14 @@ export const standFindings = (placed: PlacedMic): readonly Finding[] => [
   ...metalRim(placed),
 ];
 
-/** `numbers.serving`: how many classes of stand would reach from where the base stands. */
+/**
+ * `numbers.serving`: how many classes of stand would reach from where the base stands; `rise`: how far the mic is held above the mast's
+ * top as it stands, below it when negative; `folded`: how much longer the shortest boom is than the way to it, only where it is.
+ */
 function beyondStand({ mic, stand }: PlacedMic): Finding[] {
   if (!stand || stand.beyondReach <= 0) return [];
+  const { boomMin } = standSpec(stand.standClass);
+  const folded = boomMin - stand.boomLength;
   return [
     {
       key: `mic-beyond-stand:${mic.id}`,
@@ -23,6 +29,8 @@ function beyondStand({ mic, stand }: PlacedMic): Finding[] {
       numbers: {
         beyond: stand.beyondReach,
         serving: servingStands(stand.hold, stand.footprint.hub).length,
+        rise: stand.hold.z - stand.clutch.z,
+        ...(folded > 0 && { folded }),
       },
     },
   ];

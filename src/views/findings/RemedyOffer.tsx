@@ -28,7 +28,12 @@ export function RemedyOffer({ finding }: { readonly finding: Finding }) {
   );
 }
 
-const stepNames = { turn: 'Feet of', stand: 'Stand of', wish: 'As wished:' } as const;
+const stepNames = {
+  turn: 'Feet of',
+  stand: 'Stand of',
+  base: 'Base of',
+  wish: 'As wished:',
+} as const;
 
 /** Looked for once nothing is being dragged: it is too much work for every frame. Undefined until it was looked for. */
 function useRemedy(finding: Finding): Remedy | null | undefined {

@@ -32,6 +32,7 @@ interface Subject {
 
 /**
  * The words of a finding. The numbers it may carry, each optional: `beyond`, `depth`, `overlap`, `serving` (classes of stand that reach),
+ * `rise` (of a held mic over its mast's top), `folded` (by how much a boom is too long),
  * `right` and `left` (mm each hand falls short), `factor`; those of cables and patch stand with their words. Give the report's clearances, and a struck or tight mic names its move too.
  */
 export function findingWords(
@@ -95,10 +96,18 @@ function reachNext(subject: Subject): string {
   return `Bring it nearer, ${hands}or check who plays: stature, seat, trunk lean and stick.`;
 }
 
+/** What brings a mic into its stand's reach: a mic below the mast's top is not reached by lowering it further. */
+function standNext({ serving, rise = 0, folded }: Finding['numbers']): string {
+  if (folded !== undefined) return 'Move the base farther off, or take a shorter boom.';
+  const isLow = rise < 0;
+  if (serving === 0) return `${isLow ? 'Raise' : 'Lower'} the mic, or bring the base nearer.`;
+  return `Bring the base nearer, or take a ${isLow ? 'lower' : 'larger'} stand.`;
+}
+
 function moveItAway(subject: Subject): string {
   switch (micOf(subject)?.mount.kind) {
     case 'clip':
-      return 'Turn the clip round the rim, away from the player, or draw the mic back toward the rim.';
+      return 'Turn the clip round the rim, away from the player, lower the mic toward the head, or draw it back toward the rim.';
     case 'stand':
       return 'Move the mic away from that path, or raise or lower it. The base can stay where it is while the boom reaches.';
     default:
@@ -125,16 +134,21 @@ const sentences: Readonly<Record<FindingCode, (subject: Subject) => FindingText>
   }),
   'mic-beyond-stand': (s) => ({
     title: `${s.main} is out of its stand's reach`,
-    detail: `The mast and boom fall short${by(s, 'beyond')}.`,
-    next:
-      s.finding.numbers.serving === 0
-        ? 'Lower the mic, or bring the base nearer: no class of stand reaches it from there.'
-        : 'Bring the base nearer, or take a larger stand.',
+    detail:
+      s.finding.numbers.folded === undefined
+        ? `The mast and boom fall short${by(s, 'beyond')}.`
+        : `The boom is too long for it${by(s, 'folded')}.`,
+    next: standNext(s.finding.numbers),
   }),
   'mic-far-away': (s) => ({
     title: `${s.main} is far from what it hears`,
     detail: `It stands ${showLongLength(s.finding.numbers.away ?? FAR_AWAY, s.layout.units)} from ${s.other}.`,
     next: 'Check its place: a number may be mistyped. Or choose another piece for it to hear.',
+  }),
+  'mic-not-close': (s) => ({
+    title: `${s.main} is no close mic of ${s.other}`,
+    detail: `It stands ${showLength(s.finding.numbers.away ?? 0, s.layout.units)} from the edge of ${s.other}, the only piece that it is to hear.`,
+    next: `Bring it back to ${s.other}, or choose what else it is to hear.`,
   }),
   'mic-in-shell': (s) => ({
     title: `${s.main} goes into ${s.other}`,

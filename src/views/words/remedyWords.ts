@@ -14,6 +14,10 @@ export function remedyWords(remedy: Remedy, layout: Layout): string {
     const way = by > 0 ? 'anticlockwise' : 'clockwise';
     return `Turn the feet of ${nameOf(layout, id)} by ${Math.abs(by)}° ${way}, seen from above`;
   }
+  if (remedy.kind === 'base') {
+    const by = showLength(Math.ceil(remedy.by), layout.units);
+    return `Move the base in by ${by}; the mic stays`;
+  }
   if (remedy.kind === 'wish') return wishWords(remedy, layout);
   const mount = layout.mics.find(({ id }) => id === remedy.mic)?.mount;
   const isSame = mount?.kind === 'stand' && mount.stand === remedy.stand;
@@ -43,5 +47,6 @@ export const noRemedyWords: Readonly<Partial<Record<FindingCode, string>>> = {
   'feet-overlap': 'No turn of the feet alone frees them: one of the two must move.',
   'mic-move-wished':
     'No spot was pointed at that its mount lets it go nearer to: ask, and move it by hand.',
+  'base-off-deck': 'No turn of its feet and no step straight in helps: move it by hand.',
   'stand-may-tip': 'No turn of the feet alone makes it firm.',
 };

@@ -19,6 +19,7 @@ const everyCode: Readonly<Record<FindingCode, true>> = {
   'mic-tight': true,
   'mic-beyond-stand': true,
   'mic-far-away': true,
+  'mic-not-close': true,
   'mic-in-shell': true,
   'boom-through-piece': true,
   'mic-against-stand': true,
@@ -149,6 +150,23 @@ describe('a finding in words', () => {
     expect(next(0)).not.toContain('larger');
     expect(next(0)).toMatch(/lower the mic/i);
     expect(next(0)).toMatch(/base nearer/);
+  });
+
+  it('never says to lower a mic that is too low, or to bring a base nearer that is too near', () => {
+    const next = (numbers: Finding['numbers']) =>
+      findingWords(finding('mic-beyond-stand', { numbers: { beyond: 40, ...numbers } }), sample);
+    expect(next({ serving: 0, rise: -400 }).next).toBe('Raise the mic, or bring the base nearer.');
+    expect(next({ serving: 0, rise: 400 }).next).toBe('Lower the mic, or bring the base nearer.');
+    expect(next({ serving: 2, rise: -400 }).next).toContain('lower stand');
+    const near = next({ serving: 0, rise: 0, folded: 40 });
+    expect(near.detail).toBe('The boom is too long for it by 40 mm.');
+    expect(near.next).not.toContain('nearer');
+  });
+
+  it('names all that a clip can do: round the rim, its height, its reach', () => {
+    const clip = sample.mics.find(({ mount }) => mount.kind === 'clip');
+    const { next } = findingWords(finding('mic-struck', { about: [clip?.id ?? ''] }), sample);
+    expect(next).toMatch(/round the rim.*lower.*back toward the rim/);
   });
 
   it('says what to do about feet by what they are in the way of', () => {

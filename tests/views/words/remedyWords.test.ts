@@ -18,6 +18,11 @@ test('a stand is named, and one that stays is let follow', () => {
   expect(words(stand.stand)).toBe('Let the mast follow to where the stand reaches');
 });
 
+test('a base goes in as far as it must, rounded up, and the mic stays', () => {
+  const remedy = { kind: 'base', mic: 'mic-snare', to: { x: 0, y: 0 }, by: 41.2 } as const;
+  expect(remedyWords(remedy, sample)).toBe('Move the base in by 42 mm; the mic stays');
+});
+
 test('where nothing of one tap helps, it is said', () => {
   for (const words of Object.values(noRemedyWords)) expect(words).toMatch(/^No .*\.$/);
 });
