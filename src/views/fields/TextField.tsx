@@ -24,7 +24,7 @@ export function TextField({ label, value, most, mayBeEmpty = false, onSet }: Tex
   const take = () => {
     const text = draft.trim();
     if (text.length > most) {
-      setProblem(tooLong(text, most));
+      setProblem(`${tooLong(text, most)} Kept “${value}”.`);
       return;
     }
     if (text === '' && !mayBeEmpty) {

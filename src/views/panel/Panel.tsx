@@ -16,6 +16,7 @@ import { SelectedBar } from './SelectedBar.tsx';
 import { titleOf } from './titleOf.ts';
 import { useFocusInView } from './useFocusInView.ts';
 import { PanelContext, type SectionId, usePanelState } from './usePanel.ts';
+import { useQuietAtFirst } from './useQuietAtFirst.ts';
 
 const sections: Readonly<Record<SectionId, () => ReactNode>> = {
   findings: FindingsSection,
@@ -36,12 +37,15 @@ export function Panel() {
   const panel = usePanelState();
   const { layout } = useOpen();
   const selection = useSession((state) => state.selection);
-  const saysItself = useSession((state) => state.shownFinding !== null);
+  const isTold = useSession((state) => state.shownFinding !== null);
   const Section = sections[panel.section];
+  // Only the list of findings says by an open line what is selected.
+  const saysItself = isTold && panel.section === 'findings';
   const title = selection && titleOf(selection, layout);
   const shown = panel.details && title !== null ? selection : null;
   const view = shown === null ? panel.section : keyOf(shown);
   useFocusInView(view);
+  const quiet = useQuietAtFirst(view);
   return (
     <PanelContext value={panel}>
       <section className="panel" aria-label="Numbers and findings">
@@ -52,6 +56,7 @@ export function Panel() {
           id="panel-view"
           aria-labelledby={`tab-${panel.section}`}
           key={view}
+          {...(shown !== null && quiet)}
         >
           {shown === null ? <Section /> : <Details selection={shown} />}
         </div>

@@ -31,7 +31,7 @@ export const signOffStateWords: Readonly<Record<SignOffState['kind'], string>> =
 
 /** The state in one or two words, where room is short. */
 export const signOffShortWords: Readonly<Record<SignOffState['kind'], string>> = {
-  none: 'Sign off',
+  none: 'Not signed',
   holds: 'Signed',
   stale: 'Stale',
   withheld: 'Changes',
