@@ -140,8 +140,9 @@ describe('Y2 and Y3: feet', () => {
 });
 
 describe('Y7: a stand over the edge of the deck', () => {
-  /** Every mic stand of the kits on a deck so narrow, or so shallow, that its outmost foot is so far over the edge. */
-  const over = kits.flatMap((layout) =>
+  const OUT = 60;
+  /** Every mic stand of three kits on a deck so narrow, or so shallow, that its outmost foot is over the edge by `OUT` mm. */
+  const over = kits.slice(0, 3).flatMap((layout) =>
     analyse(layout).rig.mics.flatMap((placed) => {
       if (!placed.stand) return [];
       const reach = (of: 'x' | 'y') =>
@@ -151,10 +152,10 @@ describe('Y7: a stand over the edge of the deck', () => {
           ),
         );
       const { id } = placed.mic;
-      return [60].flatMap((by) => [
-        { id, layout: { ...layout, deck: { ...layout.deck, width: 2 * (reach('x') - by) } } },
-        { id, layout: { ...layout, deck: { ...layout.deck, depth: 2 * (reach('y') - by) } } },
-      ]);
+      return [
+        { id, layout: { ...layout, deck: { ...layout.deck, width: 2 * (reach('x') - OUT) } } },
+        { id, layout: { ...layout, deck: { ...layout.deck, depth: 2 * (reach('y') - OUT) } } },
+      ];
     }),
   );
 
