@@ -122,7 +122,10 @@ const COMES_DOWN: ReadonlySet<ObstacleKind> = new Set(['hub', 'foot', 'base', 'p
 
 function freeAt(obstacles: readonly Obstacle[], from: Spot): ReadonlySet<number> {
   const free = new Set<number>();
-  for (const [i, obstacle] of obstacles.entries()) if (standsOver(obstacle, from)) free.add(i);
+  for (let i = 0; i < obstacles.length; i += 1) {
+    const obstacle = obstacles[i];
+    if (obstacle && standsOver(obstacle, from)) free.add(i);
+  }
   return free;
 }
 
@@ -227,14 +230,23 @@ function passed(
   const found = new Set<Id>();
   for (const obstacle of obstacles) {
     const { owner } = obstacle;
-    if (owner === null || !parts.some((part) => meets(part, obstacle, nearCounts))) continue;
+    if (owner === null || !isMet(obstacle, parts, nearCounts)) continue;
     if (!standsOver(obstacle, start)) found.add(owner);
   }
   return [...found];
 }
 
-const meets = (part: readonly Spot[], obstacle: Obstacle, nearCounts: boolean): boolean =>
-  leadsThrough(part, obstacle.outline) && (nearCounts || leadsThrough(part, obstacle.body));
+function isMet(
+  obstacle: Obstacle,
+  parts: readonly (readonly Spot[])[],
+  nearCounts: boolean,
+): boolean {
+  for (const part of parts) {
+    if (!leadsThrough(part, obstacle.outline)) continue;
+    if (nearCounts || leadsThrough(part, obstacle.body)) return true;
+  }
+  return false;
+}
 
 function leadsThrough(points: readonly Spot[], shape: ConvexPolygon<'deck'>): boolean {
   let before = points[0];

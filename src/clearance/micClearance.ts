@@ -191,7 +191,8 @@ function nearestLeg(
     for (const part of ['thigh', 'shin'] as const) {
       const { a, b, radius } = leg[part];
       limb.set([a.x, a.y, a.z, b.x, b.y, b.z]);
-      for (const [index, solid] of solids.entries()) {
+      for (let index = 0; index < solids.length; index++) {
+        const solid = solids[index] as MicSolid;
         const distance = gap.measure(shape.axes, index * 6, limb, 0);
         const clearance = distance - solid.capsule.radius - radius;
         if (clearance >= reach.clearance) continue;

@@ -62,6 +62,10 @@ export class MoveSearch {
   private solid = 0;
   private radii: Mm = 0;
   private segment = 0;
+  /** Of the interval looked at: how long it is, how far its elbow may be from the straight way, and the time last measured at. */
+  private dt = 0;
+  private room: Mm = 0;
+  private time = 0;
   /** Direction of the gap last measured. */
   private acrossX = 0;
   private acrossY = 0;
@@ -189,12 +193,17 @@ export class MoveSearch {
     const dt = 1 / boxed.intervals;
     const start = boxed.position + i * POSITION;
     const end = start + POSITION;
-    const room = this.swept.elbowBow[boxed.interval + i] as number;
-    const first = this.measure(start, i * dt);
-    if (this.planeBound(start, end, dt, room) >= this.best - this.tolerance) return;
-    const last = this.measure(end, (i + 1) * dt);
-    if (this.planeBound(start, end, dt, room) >= this.best - this.tolerance) return;
-    if (this.wayBound(first + last, dt) >= this.best - this.tolerance) return;
+    this.dt = dt;
+    this.room = this.swept.elbowBow[boxed.interval + i] as number;
+    this.time = i * dt;
+    this.measure(start);
+    const first = this.gap.distance;
+    if (this.planeDrops(start, end)) return;
+    this.time = (i + 1) * dt;
+    this.measure(end);
+    const last = this.gap.distance;
+    if (this.planeDrops(start, end)) return;
+    if (this.wayBound(first + last) >= this.best - this.tolerance) return;
     const { halvings } = this.swept;
     halvings.starts[0] = start;
     halvings.ends[0] = end;
@@ -213,18 +222,17 @@ export class MoveSearch {
     const end = halvings.ends[depth] as number;
     const from = halvings.times[depth] as number;
     const middle = swept.scratch + depth * POSITION;
-    this.move?.write(from + dt, swept.positions, middle);
-    const distance = this.measure(middle, from + dt);
+    this.dt = dt;
+    this.time = from + dt;
+    this.move?.write(this.time, swept.positions, middle);
+    this.measure(middle);
+    const { distance } = this.gap;
     const first = halvings.firsts[depth] as number;
     const last = halvings.lasts[depth] as number;
-    const before = Math.max(
-      this.planeBound(start, middle, dt, this.elbowBow(start, middle, dt)),
-      this.wayBound(first + distance, dt),
-    );
-    const after = Math.max(
-      this.planeBound(middle, end, dt, this.elbowBow(middle, end, dt)),
-      this.wayBound(distance + last, dt),
-    );
+    this.room = this.elbowBow(start, middle);
+    const before = Math.max(this.planeBound(start, middle), this.wayBound(first + distance));
+    this.room = this.elbowBow(middle, end);
+    const after = Math.max(this.planeBound(middle, end), this.wayBound(distance + last));
     // The more promising half first, so that the other is more often dropped.
     const beforeFirst = before <= after;
     for (let turn = 0; turn < 2; turn++) {
@@ -239,43 +247,48 @@ export class MoveSearch {
     }
   }
 
-  private elbowBow(start: number, end: number, dt: number): Mm {
+  private elbowBow(start: number, end: number): Mm {
     if (this.part !== FOREARM) return 0;
+    const { dt } = this;
     const way = { room: this.speed.grip * dt, bend: this.bend.grip * dt * dt };
     return this.swept.arm.elbowBow(this.swept.positions, start, end, way);
   }
 
-  /** Distance between the axes at one moment; keeps the moment when it is the nearest so far. */
-  private measure(position: number, t: number): Mm {
-    const distance = this.gap.measure(
+  /** Measures the gap between the axes at one moment; keeps the moment when it is the nearest so far. */
+  private measure(position: number): void {
+    this.gap.measure(
       this.shape.axes,
       this.solid * 6,
       this.swept.positions,
       position + this.segment,
     );
-    const clearance = distance - this.radii;
+    const clearance = this.gap.distance - this.radii;
     if (clearance < this.best && this.move) {
       // Nothing is below minus infinity: once enough is known, every open interval is dropped.
       this.improve(clearance > this.enough ? clearance : Number.NEGATIVE_INFINITY);
       this.foundMove = this.move;
-      this.foundAt = t;
+      this.foundAt = this.time;
       this.foundPart = this.part;
       this.foundSolid = this.solid;
       this.foundClearance = clearance;
     }
-    return distance;
   }
 
-  private wayBound(twiceMean: Mm, dt: number): Mm {
+  private wayBound(twiceMean: Mm): Mm {
     if (this.part === FOREARM) return -this.radii;
     const { butt, tip, grip } = this.speed;
     const fastest = this.part === STICK ? Math.max(butt, tip) : grip;
-    return Math.max(0, (twiceMean - fastest * dt) / 2) - this.radii;
+    return Math.max(0, (twiceMean - fastest * this.dt) / 2) - this.radii;
   }
 
-  /** The plane bound over an interval, across the gap last measured; `elbowBow` is that of the forearm's elbow. */
-  private planeBound(start: number, end: number, dt: number, elbowBow: Mm): Mm {
-    const { gap, shape, segment, bend, part } = this;
+  /** Whether an interval holds nothing nearer by the plane bound alone. */
+  private planeDrops(start: number, end: number): boolean {
+    return this.planeBound(start, end) >= this.best - this.tolerance;
+  }
+
+  /** The plane bound over an interval, across the gap last measured. */
+  private planeBound(start: number, end: number): Mm {
+    const { gap, shape, segment, bend, part, dt } = this;
     const { distance } = gap;
     if (distance < CROSSING) return -this.radii;
     this.acrossX = gap.dx / distance;
@@ -291,7 +304,7 @@ export class MoveSearch {
       const farFirst = this.along(p, start + segment + 3);
       const farLast = this.along(p, end + segment + 3);
       const far = farFirst < farLast ? farFirst : farLast;
-      const nearBow = part === STICK ? bend.butt * bow : elbowBow;
+      const nearBow = part === STICK ? bend.butt * bow : this.room;
       const farBow = (part === STICK ? bend.tip : bend.grip) * bow;
       low = low - nearBow < far - farBow ? low - nearBow : far - farBow;
     }

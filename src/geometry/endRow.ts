@@ -19,7 +19,7 @@ export class EndRow<F extends Frame> {
   readonly #directionY: number;
   readonly #along: readonly Mm[];
   /** From each root to each way's end; not a number where it has not been asked for. */
-  readonly #fans = new Map<Place<F>, Float64Array>();
+  readonly #fans = new Map<Place<F>, number[]>();
 
   /** The end of every way, and what a mm costs. */
   constructor(
@@ -52,16 +52,16 @@ export class EndRow<F extends Frame> {
     return this.#fanOf(this.#fansFrom(root), root, way);
   }
 
-  #fansFrom(root: Place<F>): Float64Array {
+  #fansFrom(root: Place<F>): number[] {
     let fans = this.#fans.get(root);
     if (!fans) {
-      fans = new Float64Array(this.#ends.length).fill(Number.NaN);
+      fans = this.#ends.map(() => Number.NaN);
       this.#fans.set(root, fans);
     }
     return fans;
   }
 
-  #fanOf(fans: Float64Array, root: Place<F>, way: number): Mm {
+  #fanOf(fans: number[], root: Place<F>, way: number): Mm {
     const known = fans[way] ?? 0;
     if (!Number.isNaN(known)) return known;
     const length = this.#measured(root, way);

@@ -73,6 +73,8 @@ export class Tangents<F extends Frame> {
   readonly #corners: (readonly Corner<F>[] | undefined)[] = [];
   readonly #places: (Place<F> | undefined)[] = [];
   readonly #sieve: Sieve<F>;
+  /** Touches found last: a list of just the right size is made of them. */
+  readonly #found: Touch<F>[] = [];
 
   constructor(obstacles: readonly ConvexPolygon<F>[], region: Rectangle<F> | undefined) {
     let number = 0;
@@ -120,30 +122,31 @@ export class Tangents<F extends Frame> {
   }
 
   #touchesFrom(place: Place<F>, obstacle: number): readonly Touch<F>[] {
-    const { point, corner } = place;
+    const { corner } = place;
     const corners = this.#cornersOf(obstacle);
-    const found: Touch<F>[] = [];
     if (corner?.obstacle === obstacle) {
       const i = corner.number - (corners[0]?.number ?? 0);
-      this.#addTouch(found, place, at(corners, i + 1));
-      this.#addTouch(found, place, at(corners, i - 1));
-      return found;
+      const count = this.#addTouch(place, at(corners, i + 1), 0);
+      return this.#found.slice(0, this.#addTouch(place, at(corners, i - 1), count));
     }
     // Where a line from the point touches the outline, its edges turn from one side to the other.
     let before: number | undefined;
+    let count = 0;
     for (const end of corners) {
-      before ??= leftOf(end.before, end.point, point);
-      const after = leftOf(end.point, end.after, point);
-      if (before * after <= 0) this.#addTouch(found, place, end);
+      before ??= leftOf(end.before, end.point, place.point);
+      const after = leftOf(end.point, end.after, place.point);
+      if (before * after <= 0) count = this.#addTouch(place, end, count);
       before = after;
     }
-    return found;
+    return this.#found.slice(0, count);
   }
 
-  #addTouch(found: Touch<F>[], { point, corner }: Place<F>, end: Corner<F>): void {
-    if (!end.isUsable) return;
+  /** Adds a touch to the first `count` found; how many there are then. */
+  #addTouch({ point, corner }: Place<F>, end: Corner<F>, count: number): number {
     const side = corner ? sideOf(corner, point, end.point) : 'none';
-    if (side !== 'across') found.push({ to: this.#placeOf(end), corner: end, side });
+    if (side === 'across' || !end.isUsable) return count;
+    this.#found[count] = { to: this.#placeOf(end), corner: end, side };
+    return count + 1;
   }
 
   #cornersOf(obstacle: number): readonly Corner<F>[] {
@@ -188,19 +191,18 @@ export class Tangents<F extends Frame> {
   #onTheWay(p: Place<F>, q: Place<F>): readonly number[] {
     const a = p.point;
     const b = q.point;
-    let passed: number[] | undefined;
-    const count = this.#sieve.findNear(a, b);
-    for (let k = 0; k < count; k += 1) {
-      const i = this.#sieve.found[k] ?? 0;
+    const { found } = this.#sieve;
+    const near = this.#sieve.findNear(a, b);
+    let count = 0;
+    for (let k = 0; k < near; k += 1) {
+      const i = found[k] ?? 0;
       if (p.free?.has(i) || q.free?.has(i)) continue;
       const obstacle = this.#obstacles[i];
       const passes =
         this.#sieve.passes(a, b, i) ?? (obstacle !== undefined && passesThrough(obstacle, a, b));
-      if (!passes) continue;
-      passed ??= [];
-      passed.push(i);
+      if (passes) found[count++] = i;
     }
-    return passed ?? NONE;
+    return count > 0 ? Array.from(found.subarray(0, count)) : NONE;
   }
 }
 

@@ -160,12 +160,13 @@ export class TreeGoals<F extends Frame> implements Goals<F, TreeLanding<F>> {
 
   #addTree({ head, between }: Chain<F>, perMm: number): void {
     const { point } = head.place;
-    const roots = new Map<TreeNode<F>, Beyond>();
+    let roots: Map<TreeNode<F>, Beyond> | undefined;
     for (const node of this.#tree.nodes) {
       const straight = this.#straightTo(point, node);
       const toRoot = this.#slope * node.toRoot;
       if (straight + toRoot >= this.#below) continue;
-      if (between.has(node) || isUnder(node, head)) continue;
+      if (between.includes(node) || isUnder(node, head)) continue;
+      roots ??= new Map();
       let beyond = roots.get(node.root);
       if (!beyond) {
         beyond = this.#beyond(head, node.root, perMm);

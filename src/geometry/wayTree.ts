@@ -44,7 +44,7 @@ export class TreeNode<F extends Frame> {
 export interface Chain<F extends Frame> {
   readonly head: TreeNode<F>;
   /** The nodes above the head that only its ways use. */
-  readonly between: ReadonlySet<TreeNode<F>>;
+  readonly between: readonly TreeNode<F>[];
   /** Where other ways join; undefined where the root is the chain's own. */
   readonly top: TreeNode<F> | undefined;
   readonly cost: number;
@@ -173,16 +173,16 @@ export class WayTree<F extends Frame> {
   /** What a way costs that begins at a node and is laid by itself. */
   ownChain(head: TreeNode<F>, { own }: WayToGather<F>): Chain<F> {
     const length = wayLength(own.map(({ point }) => point));
-    return { head, between: new Set(), top: undefined, cost: this.perMm(1) * length };
+    return { head, between: [], top: undefined, cost: this.perMm(1) * length };
   }
 
   /** What goes from a node up could be laid elsewhere; what it costs now. */
   chainFrom(head: TreeNode<F>): Chain<F> {
-    const between = new Set<TreeNode<F>>();
+    const between: TreeNode<F>[] = [];
     let length = head.length;
     let next = head.up;
     while (next && next.down.length === 1 && next.starts.length === 0) {
-      between.add(next);
+      between.push(next);
       length += next.length;
       next = next.up;
     }

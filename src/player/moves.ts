@@ -4,9 +4,9 @@ import type { Player } from '../layout/player.ts';
 import { Arm } from './arm.ts';
 import { playsPiece, type Side, signOf } from './hands.ts';
 import type { Move } from './move.ts';
-import { type Strike, strikeOn } from './strike.ts';
+import { strikeOn } from './strike.ts';
 import { Stroke } from './stroke.ts';
-import { Travel } from './travel.ts';
+import { arriving, leaving, Travel, type TravelEnd } from './travel.ts';
 
 /** What the hands of a player can do on a kit. */
 export interface Playing {
@@ -38,20 +38,21 @@ export function createPlaying(): (player: Player, pieces: readonly Piece[]) => P
     const hands = sides.map(
       (side): Hand => ({ side, struck: struck.filter((piece) => playsPiece(side, piece, player)) }),
     );
-    const strokes = hands.flatMap((hand) => hand.struck.map((on) => moves.stroke(hand.side, on)));
-    const travels = hands.flatMap(({ side, struck: played }) =>
-      played.flatMap((from) =>
-        played.filter((to) => to !== from).map((to) => moves.travel(side, from, to)),
-      ),
-    );
-    return { arm: moves.arm, moves: [...strokes, ...travels] };
+    const all = hands.flatMap((hand) => hand.struck.map((on): Move => moves.stroke(hand.side, on)));
+    for (const { side, struck: played } of hands) {
+      for (const from of played) {
+        for (const to of played) if (to !== from) all.push(moves.travel(side, from, to));
+      }
+    }
+    return { arm: moves.arm, moves: all };
   };
 }
 
 /** What is known of one piece as it is: how each hand strikes it, and how it goes on from there. */
 interface KnownPiece {
-  readonly strike: Strike;
   readonly stroke: Stroke;
+  readonly leaves: TravelEnd;
+  readonly arrives: TravelEnd;
   readonly travels: Map<Struck, Travel>;
 }
 
@@ -75,10 +76,7 @@ class Moves {
     const start = this.piece(side, from);
     const before = start.travels.get(to);
     if (before) return before;
-    const way = {
-      from: { piece: from.id, strike: start.strike },
-      to: { piece: to.id, strike: this.piece(side, to).strike },
-    };
+    const way = { from: start.leaves, to: this.piece(side, to).arrives };
     const travel = new Travel(side, way, this.arm);
     start.travels.set(to, travel);
     return travel;
@@ -99,8 +97,12 @@ class Moves {
     const before = this.known[side].get(piece);
     if (before) return before;
     const strike = strikeOn(piece, signOf(side), this.arm, this.player.strokeHeight);
-    const stroke = new Stroke(side, piece.id, strike, this.arm);
-    const now = { strike, stroke, travels: new Map<Struck, Travel>() };
+    const now = {
+      stroke: new Stroke(side, piece.id, strike, this.arm),
+      leaves: leaving(piece.id, strike, this.arm),
+      arrives: arriving(piece.id, strike, this.arm),
+      travels: new Map<Struck, Travel>(),
+    };
     this.known[side].set(piece, now);
     return now;
   }

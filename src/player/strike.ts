@@ -92,8 +92,11 @@ export function strikeOn(piece: Struck, sign: SideSign, arm: Arm, strokeHeight: 
   };
 }
 
+/** A hand in a stroke: its grip and the stick's direction. */
+export type Raised = Pick<Strike, 'grip' | 'stick'>;
+
 /** Grip and stick direction in a stroke at s in [0, 1]. */
-export function raisedTo(strike: Strike, s: number): { readonly grip: Vec3; readonly stick: Vec3 } {
+export function raisedTo(strike: Strike, s: number): Raised {
   const angle = s * strike.turn;
   return {
     grip: add(strike.grip, vec(0, 0, s * strike.rise)),

@@ -4,7 +4,7 @@ import type { Mm } from '../units/quantity.ts';
 import { type Arm, GRIP } from './arm.ts';
 import type { Side } from './hands.ts';
 import { type Move, type PointBounds, pointBounds, writeStick } from './move.ts';
-import { cosBetween, raisedTo, type Strike } from './strike.ts';
+import { cosBetween, type Raised, raisedTo, type Strike } from './strike.ts';
 
 /** Rule M2: a hand leaves a piece from half a stroke and comes to the next at full height. */
 const LEAVES_AT = 0.5;
@@ -14,10 +14,33 @@ const hopOver = (from: Vec3, to: Vec3): Mm => Math.min(100, 0.2 * distance(from,
 /** Sticks this nearly opposite have no direction between them; they keep the first one's (rule M5, its limit case). */
 const OPPOSITE = 1e-12;
 
+/** A hand at the end of a travel: its grip, also as radius and azimuth about the axis through the shoulder, and its stick's direction. */
+export interface TravelEnd {
+  readonly piece: Id;
+  readonly grip: Vec3;
+  readonly stick: Vec3;
+  readonly radius: Mm;
+  readonly azimuth: number;
+}
+
+function travelEnd(piece: Id, { grip, stick }: Raised, { shoulderX }: Arm): TravelEnd {
+  const aside = grip.x - shoulderX;
+  const radius = Math.sqrt(aside * aside + grip.y * grip.y);
+  return { piece, grip, stick, radius, azimuth: Math.atan2(grip.y, aside) };
+}
+
+/** Where a hand leaves a piece. */
+export const leaving = (piece: Id, strike: Strike, arm: Arm): TravelEnd =>
+  travelEnd(piece, raisedTo(strike, LEAVES_AT), arm);
+
+/** Where it comes to the next. */
+export const arriving = (piece: Id, strike: Strike, arm: Arm): TravelEnd =>
+  travelEnd(piece, raisedTo(strike, ARRIVES_AT), arm);
+
 /** Where a hand starts and where it goes. */
 export interface Way {
-  readonly from: { readonly piece: Id; readonly strike: Strike };
-  readonly to: { readonly piece: Id; readonly strike: Strike };
+  readonly from: TravelEnd;
+  readonly to: TravelEnd;
 }
 
 /**
@@ -42,26 +65,22 @@ export class Travel implements Move {
   private readonly stick: Vec3;
   private readonly stickChange: Vec3;
 
-  constructor(side: Side, way: Way, arm: Arm) {
+  constructor(side: Side, { from, to }: Way, arm: Arm) {
     this.side = side;
-    this.from = way.from.piece;
-    this.on = way.to.piece;
+    this.from = from.piece;
+    this.on = to.piece;
     this.arm = arm;
-    const a = raisedTo(way.from.strike, LEAVES_AT);
-    const b = raisedTo(way.to.strike, ARRIVES_AT);
-    const ax = a.grip.x - arm.shoulderX;
-    const bx = b.grip.x - arm.shoulderX;
-    this.radius = Math.sqrt(ax * ax + a.grip.y * a.grip.y);
-    this.radiusGrows = Math.sqrt(bx * bx + b.grip.y * b.grip.y) - this.radius;
-    this.azimuth = Math.atan2(a.grip.y, ax);
-    this.azimuthTurns = shortWay(Math.atan2(b.grip.y, bx) - this.azimuth);
-    this.height = a.grip.z;
-    this.heightGrows = b.grip.z - a.grip.z;
-    this.hop = hopOver(a.grip, b.grip);
-    this.stick = a.stick;
-    this.stickChange = subtract(b.stick, a.stick);
+    this.radius = from.radius;
+    this.radiusGrows = to.radius - from.radius;
+    this.azimuth = from.azimuth;
+    this.azimuthTurns = shortWay(to.azimuth - from.azimuth);
+    this.height = from.grip.z;
+    this.heightGrows = to.grip.z - from.grip.z;
+    this.hop = hopOver(from.grip, to.grip);
+    this.stick = from.stick;
+    this.stickChange = subtract(to.stick, from.stick);
     const grip = this.gripBounds();
-    const turn = turnBounds(a.stick, b.stick);
+    const turn = turnBounds(from.stick, to.stick);
     this.speed = pointBounds(grip.speed, turn.speed, arm);
     this.bend = pointBounds(grip.bend, turn.bend, arm);
   }

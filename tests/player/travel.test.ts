@@ -16,7 +16,7 @@ import { Arm } from '../../src/player/arm.ts';
 import type { Move } from '../../src/player/move.ts';
 import { playingOf } from '../../src/player/moves.ts';
 import type { Strike } from '../../src/player/strike.ts';
-import { Travel } from '../../src/player/travel.ts';
+import { arriving, leaving, Travel } from '../../src/player/travel.ts';
 import { randomKit } from '../support/randomKit.ts';
 import { average, pointsAt, shoulderOf } from './arms.ts';
 
@@ -37,7 +37,7 @@ const still = (r: number, degrees: number, z: number, stick: Vec3 = FORWARD): St
   rise: 0,
 });
 const between = (from: Strike, to: Strike): Travel =>
-  new Travel('right', { from: { piece: 'a', strike: from }, to: { piece: 'b', strike: to } }, arm);
+  new Travel('right', { from: leaving('a', from, arm), to: arriving('b', to, arm) }, arm);
 const polar = (p: Vec3) => ({
   r: Math.hypot(p.x - arm.shoulderX, p.y),
   degrees: (Math.atan2(p.y, p.x - arm.shoulderX) * 180) / Math.PI,
