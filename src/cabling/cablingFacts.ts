@@ -5,7 +5,7 @@ import type { CableCount } from './cableCount.ts';
 import type { CableRun, Cables } from './cables.ts';
 import type { CablingCode, CablingFact } from './cablingFact.ts';
 import { onDeck } from './deckFloor.ts';
-import { blockFacts, crossingFacts, stairsFacts } from './laneFacts.ts';
+import { blockFacts, createCrossingFacts, stairsFacts } from './laneFacts.ts';
 import { type Obstacle, standsIn } from './obstacle.ts';
 
 /**
@@ -25,9 +25,14 @@ import { type Obstacle, standsIn } from './obstacle.ts';
  * K10 run-signal: run and multicore together are so long that the mic's signal shows it (X4): `length`, `levelLoss` and
  *    `lossAt20k` in dB.
  */
-export function cablingFacts(layout: Layout, cables: Cables): readonly CablingFact[] {
-  const { runs, stock, obstacles } = cables;
-  return [
+export const cablingFacts: TellCabling = (layout, cables) => createCablingFacts()(layout, cables);
+
+export type TellCabling = (layout: Layout, cables: Cables) => readonly CablingFact[];
+
+/** The same of one layout after another; what no change touches is remembered. */
+export function createCablingFacts(): TellCabling {
+  const crossingFacts = createCrossingFacts();
+  return (layout, { runs, stock, obstacles }) => [
     ...runs.flatMap((run) => runFacts(run, layout)),
     ...stock.missing.map((missing) => missingFact(missing, runs, layout)),
     ...inputsUsedTwice(runs),

@@ -1,34 +1,74 @@
 import type { ConvexPolygon } from '../geometry/convexPolygon.ts';
+import { remembered } from '../geometry/remembered.ts';
+import type { Deck } from '../layout/deck.ts';
 import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
+import type { Piece } from '../layout/pieces/piece.ts';
 import { stairsMiddle } from '../rig/stairs.ts';
-import { accessLane, beforeStairs, beyondEdge, laneBlocks, laneCrossing } from './accessLane.ts';
+import {
+  accessLane,
+  beforeStairs,
+  beyondEdge,
+  type LaneCrossing,
+  laneBlocks,
+  laneCrossing,
+} from './accessLane.ts';
 import type { CableRun } from './cables.ts';
 import type { CablingFact } from './cablingFact.ts';
 import { onDeck } from './deckFloor.ts';
 import type { Obstacle } from './obstacle.ts';
 
 /** K5: what lies where someone walks. */
-export function crossingFacts(runs: readonly CableRun[], layout: Layout): CablingFact[] {
-  const lane = accessLane(layout);
-  const crossed = lane ? crossingFact(runs, layout, lane) : undefined;
-  const told = new Set<Id>(crossed?.ids);
-  const others = runs.filter(({ mic }) => !told.has(mic));
-  const atStairs = layout.deck.stairs.flatMap((stairs, which): CablingFact[] => {
-    const found = crossingFact(others, layout, beforeStairs(stairs, layout.deck));
-    return found ? [{ ...found, code: 'stairs-crossed', which: String(which) }] : [];
-  });
-  return [...(crossed ? [{ ...crossed, code: 'lane-crossed' } as const] : []), ...atStairs];
+export type CrossingFacts = (runs: readonly CableRun[], layout: Layout) => readonly CablingFact[];
+
+type Strip = ConvexPolygon<'deck'>;
+type CrossingOf = (route: CableRun['route']) => LaneCrossing | undefined;
+
+/** The facts of one layout after another: a route that stays is compared only once with a strip that stays. */
+export function createCrossingFacts(): CrossingFacts {
+  const laneOf = createLane();
+  const stairsOf = remembered((deck: Deck) =>
+    deck.stairs.map((stairs) => beforeStairs(stairs, deck)),
+  );
+  const crossingsOf = remembered(
+    (strip: Strip): CrossingOf => remembered((route) => laneCrossing(strip, route)),
+  );
+  return (runs, layout) => {
+    const lane = laneOf(layout);
+    const crossed = lane ? crossingFact(runs, layout, crossingsOf(lane)) : undefined;
+    const told = new Set<Id>(crossed?.ids);
+    const others = runs.filter(({ mic }) => !told.has(mic));
+    const atStairs = stairsOf(layout.deck).flatMap((strip, which): CablingFact[] => {
+      const found = crossingFact(others, layout, crossingsOf(strip));
+      return found ? [{ ...found, code: 'stairs-crossed', which: String(which) }] : [];
+    });
+    return [...(crossed ? [{ ...crossed, code: 'lane-crossed' } as const] : []), ...atStairs];
+  };
+}
+
+/** {@link accessLane}, kept while deck and throne stay. */
+function createLane(): (layout: Layout) => Strip | undefined {
+  let last:
+    | { readonly deck: Deck; readonly throne: Piece | undefined; readonly lane: Strip | undefined }
+    | undefined;
+  return (layout) => {
+    const { deck, pieces } = layout;
+    const throne = pieces.find(({ kind }) => kind === 'throne');
+    if (last?.deck !== deck || last.throne !== throne) {
+      last = { deck, throne, lane: accessLane(layout) };
+    }
+    return last.lane;
+  };
 }
 
 /** All cables that lie in a strip, as one fact: a bundle is covered once. */
 function crossingFact(
   runs: readonly CableRun[],
   layout: Layout,
-  strip: ConvexPolygon<'deck'>,
+  crossingOf: CrossingOf,
 ): Omit<CablingFact, 'code'> | undefined {
   const crossings = runs.flatMap(({ mic, route }) => {
-    const crossing = laneCrossing(strip, route);
+    const crossing = crossingOf(route);
     return crossing ? [{ mic, ...crossing }] : [];
   });
   const [first, ...more] = crossings;

@@ -47,21 +47,21 @@ export function createCableRouter(): (layout: Layout, rig: Rig) => CableRouting 
   return (layout, rig) => {
     const found = obstaclesOf(layout, rig);
     const isSameFloor = last !== undefined && sameFloor(last.layout, layout);
-    const change = changeOf(last?.routing.obstacles ?? [], found);
-    const isStill = isSameList(last?.routing.obstacles ?? [], found);
+    const before = last?.routing.obstacles ?? [];
+    const isStill = isSameList(before, found);
+    const change = isStill ? undefined : changeOf(before, found);
     const obstacles = last && isStill ? last.routing.obstacles : found;
     const isKept = last !== undefined && isSameFloor && isStill;
     const floors = last && isKept ? last.routing.floors : createFloors(layout, found);
     const lay = last && isKept ? last.lay : lazily(() => createLayWay(layout, found, floors));
     const runs = rig.mics.map((placed): KnownRun => {
-      const before = isSameFloor ? known.get(placed.mic.id) : undefined;
-      const stays = before && (isStill || isUntouched(before, change));
-      if (stays && before.placed === placed) return before;
+      const run = isSameFloor ? known.get(placed.mic.id) : undefined;
+      const kept = run && (!change || isUntouched(run, change)) ? run : undefined;
+      if (kept?.placed === placed) return kept;
       const start = toDeck(layout.deck, placed.deckPoint);
       const { input } = placed.mic;
-      const isSameLine =
-        stays && before.placed.mic.input === input && isSamePlace(before.start, start);
-      const way = isSameLine ? before.way : lay()(start, input);
+      const isSameLine = kept?.placed.mic.input === input && isSamePlace(kept.start, start);
+      const way = isSameLine ? kept.way : lay()(start, input);
       return { placed, start, run: runAlong(placed, way, layout), way };
     });
     known = new Map(runs.map((run) => [run.placed.mic.id, run]));

@@ -1,5 +1,5 @@
 import { createCables } from '../cabling/cables.ts';
-import { cablingFacts } from '../cabling/cablingFacts.ts';
+import { createCablingFacts } from '../cabling/cablingFacts.ts';
 import { runTotals } from '../cabling/runTotals.ts';
 import { createClearances } from '../clearance/clearances.ts';
 import { remembered } from '../geometry/remembered.ts';
@@ -42,6 +42,7 @@ export function createAnalyst(): Analyst {
   const clearancesOf = createClearances();
   const standingOf = createStandingFinder();
   const cablesOf = createCables();
+  const cablingFactsOf = createCablingFacts();
   const signOffOf = createSignOffReader();
   const patchFactsOf = createPatchFacts();
   const factsOf = remembered((player: Player) =>
@@ -64,7 +65,7 @@ export function createAnalyst(): Analyst {
       ...rig.mics.flatMap(standOf),
       ...rig.mics.flatMap(distanceOf(rig.pieces)),
       ...standingFindings(standing),
-      ...cableFindings(cablingFacts(layout, cables)),
+      ...cableFindings(cablingFactsOf(layout, cables)),
       ...layout.pieces.flatMap(reachOf(layout.player)),
       ...patchFindings(patchFactsOf(rig, layout.patch), rig),
       ...signOffFindings(signOff, rig),
