@@ -3,20 +3,20 @@ import { type Cables, createCables } from '../../src/cabling/cables.ts';
 import type { Layout } from '../../src/layout/layout.ts';
 import { buildRig, createRigBuilder } from '../../src/rig/buildRig.ts';
 import type { Rig } from '../../src/rig/placed.ts';
-import { measure, type Times } from './measure.ts';
+import { measure, measureRatio, type Times } from './measure.ts';
 import { type Checksum, fourfoldMics, largest, withMovedMic } from './timings.ts';
 
 /** The largest starting kit on a deck whose front edge is 8 m long. */
 const wide: Layout = { ...largest, deck: { ...largest.deck, width: 8000 } };
 
-/** Routing, loom and stock of the largest kit; the same after one moved mic, at rest and while it is dragged; box spots along 8 m. */
+/** Routing, loom and stock of the largest kit, and how many times as long they take for four times the mics; the same after one moved mic, at rest and while it is dragged; box spots along 8 m. */
 export function timesOfCables(checksum: Checksum) {
   const add = (all: readonly Cables[]): void => {
     for (const { runs, loom } of all) checksum.add(loom.laid, ...runs.map(({ total }) => total));
   };
   return {
-    all: timesOf(largest, 20, add),
-    fourfold: timesOf(fourfoldMics, 5, add),
+    all: measure({ warmUp: 20, runs: 20 }, layingOf(largest), add),
+    fourfold: measureRatio({ warmUp: 5, runs: 10 }, layingOf(fourfoldMics), layingOf(largest), add),
     moved: timesOfMoved(false, add),
     dragged: timesOfMoved(true, add),
     spots: measure(
@@ -29,9 +29,9 @@ export function timesOfCables(checksum: Checksum) {
 
 type Add = (all: readonly Cables[]) => void;
 
-function timesOf(layout: Layout, runs: number, add: Add): Times {
+function layingOf(layout: Layout): () => Cables {
   const rig = buildRig(layout);
-  return measure({ warmUp: runs, runs }, () => createCables()(layout, rig), add);
+  return () => createCables()(layout, rig);
 }
 
 function timesOfMoved(inHurry: boolean, add: Add): Times {

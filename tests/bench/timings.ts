@@ -10,7 +10,7 @@ import { ringOf } from '../../src/report/ring.ts';
 import { forbiddenZone } from '../../src/report/zone.ts';
 import { buildRig } from '../../src/rig/buildRig.ts';
 import { denseSampling, sampleMic } from './denseSampling.ts';
-import { measure, spread, type Times } from './measure.ts';
+import { measure, measureRatio, spread, type Times } from './measure.ts';
 
 /** The starting kit with the most pieces and mics. */
 export const largest = STARTING_KITS.map((kit) => kit.make(kit.key)).reduce((a, b) =>
@@ -114,16 +114,32 @@ export const timesOfIndex = ({ player, pieces }: Layout, checksum: Checksum): Ti
     (motions) => checksum.add(...motions.map(({ swept }) => swept.moves.length)),
   );
 
-/** Clearances of all mics with the index given. */
-export function timesOfClearances(layout: Layout, checksum: Checksum): Times {
+/** How many times as long the index takes for the pieces of another kit. */
+export const ratioOfIndex = (layout: Layout, checksum: Checksum): number =>
+  measureRatio(
+    { warmUp: 15, runs: 30 },
+    () => motionOf(layout.player, layout.pieces),
+    () => motionOf(largest.player, largest.pieces),
+    (motions) => checksum.add(...motions.map(({ swept }) => swept.moves.length)),
+  );
+
+function clearancesOf(layout: Layout): () => number[] {
   const motion = motionOf(layout.player, layout.pieces);
   const { mics } = buildRig(layout);
-  return measure(
-    { warmUp: 15, runs: 30 },
-    () => mics.map((placed) => reachOf(motion, placed).clearance),
-    (results) => checksum.add(...results.flat()),
-  );
+  return () => mics.map((placed) => reachOf(motion, placed).clearance);
 }
+
+/** Clearances of all mics with the index given. */
+export const timesOfClearances = (layout: Layout, checksum: Checksum): Times =>
+  measure({ warmUp: 15, runs: 30 }, clearancesOf(layout), (results) =>
+    checksum.add(...results.flat()),
+  );
+
+/** How many times as long they take for the mics of another kit. */
+export const ratioOfClearances = (layout: Layout, checksum: Checksum): number =>
+  measureRatio({ warmUp: 15, runs: 30 }, clearancesOf(layout), clearancesOf(largest), (results) =>
+    checksum.add(...results.flat()),
+  );
 
 /** Clearance of one mic with the index given, mic by mic. */
 export function timesOfOneClearance(checksum: Checksum): Times {
