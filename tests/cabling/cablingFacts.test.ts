@@ -1,12 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { cablesOf } from '../../src/cabling/cables.ts';
 import type { CablingFact } from '../../src/cabling/cablingFact.ts';
-import { cablingFacts } from '../../src/cabling/cablingFacts.ts';
+import { cablingFacts, createCablingFacts } from '../../src/cabling/cablingFacts.ts';
 import {
   usualKick,
   usualPedal,
   usualThrone,
 } from '../../src/layout/catalogue/defaults/usualPieces.ts';
+import type { Stairs } from '../../src/layout/deck.ts';
 import type { Layout } from '../../src/layout/layout.ts';
 import { buildRig } from '../../src/rig/buildRig.ts';
 import type { PlacedMic } from '../../src/rig/placed.ts';
@@ -140,6 +141,40 @@ describe('facts about the cables', () => {
     expect(factsOf(away, near).map(({ code, ids }) => [code, ids])).toEqual([
       ['stairs-crossed', ['near']],
     ]);
+  });
+
+  it('K5: are told with a memory as without one, whatever changes', () => {
+    const stairs: readonly Stairs[] = [
+      { edge: 'back', offset: 0, width: 900 },
+      { edge: 'left', offset: 0, width: 900 },
+    ];
+    const start: Layout = {
+      ...stocked,
+      pieces: [usualThrone('throne')],
+      deck: { ...stocked.deck, stairs: [...stairs] },
+      box: { ...stocked.box, x: 900, y: -700 },
+    };
+    const edits: readonly ((layout: Layout) => Layout)[] = [
+      (l) => l,
+      (l) => ({ ...l, pieces: [{ ...usualThrone('throne'), diameter: 900 }] }),
+      (l) => ({ ...l, pieces: [] }),
+      (l) => ({ ...l, deck: { ...l.deck, kit: { x: 200, y: -300, turn: 30 } } }),
+      (l) => ({ ...l, deck: { ...l.deck, stairs: stairs.slice(0, 1) } }),
+      (l) => ({ ...l, box: { ...l.box, x: -900 } }),
+    ];
+    const remembering = createCablingFacts();
+    const told = new Set<string>();
+    let layout = start;
+    for (const edit of edits) {
+      layout = edit(layout);
+      const mics = [-800, 0, 800].map((x, i) => hangingMic(`mic-${i}`, { x, y: -600 }, i + 1));
+      const [placed, rig] = withMics(layout, mics);
+      const cables = cablesOf(placed, rig);
+      const facts = remembering(placed, cables);
+      expect(facts).toEqual(cablingFacts(placed, cables));
+      told.add(JSON.stringify(facts.filter(({ code }) => code.endsWith('-crossed'))));
+    }
+    expect(told.size).toBeGreaterThan(3);
   });
 
   it('K9: stairs beyond the end of their edge, which lead nowhere', () => {
