@@ -99,20 +99,34 @@ export function placeLabels(
   return placed;
 }
 
+interface Choice {
+  readonly label: PlacedLabel;
+  readonly cost: number;
+}
+
+/** Of two that cost the same, the earlier in the list of spots. */
+const cheaper = (best: Choice | undefined, choice: Choice): Choice =>
+  best &&
+  (best.cost < choice.cost || (best.cost === choice.cost && best.label.place < choice.label.place))
+    ? best
+    : choice;
+
 function freePlace(
   wish: LabelWish,
   placed: readonly PlacedLabel[],
   ground: Surroundings,
 ): PlacedLabel | undefined {
   if (!onScreen(wish.at, ground.size)) return undefined;
+  const kept = ground.before.get(wish.key);
+  const turns = inTurn(wish.spots.length, kept);
   for (const form of wish.forms) {
-    let best: { readonly label: PlacedLabel; readonly cost: number } | undefined;
-    for (const label of candidates(wish, form)) {
-      if (!inside(label.box, ground.size) || hits(label.box, placed)) continue;
-      if (shared(label.box, ground.reserved) > 0) continue;
-      if (!wish.must && isBuried(label.box, ground.covered)) continue;
-      const cost = costOf(label, ground);
-      if (!best || cost < best.cost) best = { label, cost };
+    let best: Choice | undefined;
+    for (const place of turns) {
+      // Nor would any later one be better.
+      if (best && best.cost < leastCost(place, kept)) break;
+      const label = candidate(wish, form, place);
+      if (!label || !isFree(label.box, wish, placed, ground)) continue;
+      best = cheaper(best, { label, cost: costOf(label, ground) });
     }
     if (best) return best.label;
   }
@@ -127,31 +141,35 @@ function leastOverlap(
 ): PlacedLabel | undefined {
   const form = wish.forms.at(-1);
   if (!form) return undefined;
-  const choices = candidates(wish, form).map((label) => {
+  const choices = candidates(wish, form).map((label): Choice => {
     const box = movedInside(label.box, ground.size);
     const others = placed.map((other) => other.box);
     const hidden = shared(box, others) + shared(box, ground.reserved);
     return { label: { ...label, box }, cost: hidden * 100 + costOf(label, ground) };
   });
-  return choices.reduce<(typeof choices)[number] | undefined>(
-    (best, choice) => (best && best.cost <= choice.cost ? best : choice),
-    undefined,
-  )?.label;
+  return choices.reduce<Choice | undefined>(cheaper, undefined)?.label;
 }
 
 const candidates = (wish: LabelWish, form: LabelForm): readonly PlacedLabel[] =>
-  wish.spots.map((spot, place) => ({
-    key: wish.key,
-    at: wish.at,
-    form,
-    place,
-    box: {
-      left: wish.at.x + spot.x + ((spot.sideX - 1) * form.width) / 2,
-      top: wish.at.y + spot.y + ((spot.sideY - 1) * form.height) / 2,
-      width: form.width,
-      height: form.height,
-    },
-  }));
+  wish.spots.flatMap((_, place) => candidate(wish, form, place) ?? []);
+
+function candidate(wish: LabelWish, form: LabelForm, place: number): PlacedLabel | undefined {
+  const spot = wish.spots[place];
+  return (
+    spot && {
+      key: wish.key,
+      at: wish.at,
+      form,
+      place,
+      box: {
+        left: wish.at.x + spot.x + ((spot.sideX - 1) * form.width) / 2,
+        top: wish.at.y + spot.y + ((spot.sideY - 1) * form.height) / 2,
+        width: form.width,
+        height: form.height,
+      },
+    }
+  );
+}
 
 /** Px of covered ground that leaving a place, and each step down the list of spots, is worth. */
 const MOVE_COST = 5;
@@ -166,6 +184,17 @@ interface Surroundings extends LabelGround {
 
 /** A text of which a mic or a handle hides more than this share can't be read. */
 const MOST_HIDDEN = 0.25;
+
+const isFree = (
+  box: Box,
+  { must }: LabelWish,
+  placed: readonly PlacedLabel[],
+  ground: LabelGround,
+): boolean =>
+  inside(box, ground.size) &&
+  !hits(box, placed) &&
+  !ground.reserved.some((zone) => overlap(box, zone) > 0) &&
+  (must || !isBuried(box, ground.covered));
 
 const isBuried = (box: Box, covered: readonly Box[]): boolean =>
   shared(box, covered) > MOST_HIDDEN * box.width * box.height;
@@ -182,8 +211,19 @@ function costOf(label: PlacedLabel, ground: Surroundings): number {
   const own = outside(label.box, label.at);
   const mistaken = ground.others.filter((at) => outside(label.box, at) < own).length;
   const covered = shared(label.box, ground.covered) + mistaken * MISTAKEN_COST;
-  const kept = ground.before.get(label.key) === label.place;
-  return kept ? covered : covered + MOVE_COST + label.place * STEP_COST;
+  return covered + leastCost(label.place, ground.before.get(label.key));
+}
+
+/** What a place costs that hides nothing. */
+const leastCost = (place: number, kept: number | undefined): number =>
+  place === kept ? 0 : MOVE_COST + place * STEP_COST;
+
+/** So many places, those that can cost least first: while nothing speaks against the place kept, no other is looked at. */
+function inTurn(count: number, kept: number | undefined): readonly number[] {
+  const all = Array.from({ length: count }, (_, place) => place);
+  return kept === undefined || kept >= count
+    ? all
+    : [kept, ...all.filter((place) => place !== kept)];
 }
 
 export const onScreen = (at: ScreenPoint, size: ScreenSize): boolean =>
@@ -195,8 +235,10 @@ const inside = (box: Box, size: ScreenSize): boolean =>
   box.left + box.width <= size.width - GAP &&
   box.top + box.height <= size.height - GAP;
 
-const hits = (box: Box, placed: readonly PlacedLabel[]): boolean =>
-  placed.some((other) => overlap(grown(box), other.box) > 0);
+function hits(box: Box, placed: readonly PlacedLabel[]): boolean {
+  const room = grown(box);
+  return placed.some((other) => overlap(room, other.box) > 0);
+}
 
 const grown = (box: Box): Box => ({
   left: box.left - GAP,

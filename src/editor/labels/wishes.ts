@@ -54,6 +54,9 @@ export const lettering = (
   ...sideLabels(lettered),
 ];
 
+/** Where a mic's label may stand: the same for all, and for every frame of a drag. */
+const ROUND_MIC = roundAbout(12);
+
 /** The verdict of every mic. */
 export const micLabels = (lettered: Lettered): readonly Lettering[] =>
   lettered.report.clearances.flatMap((row) => micLabel(lettered, row.mic));
@@ -73,7 +76,7 @@ function micLabel(lettered: Lettered, mic: string): readonly Lettering[] {
       wish: {
         key: `mic ${mic}`,
         at,
-        spots: roundAbout(12),
+        spots: ROUND_MIC,
         forms: forms.map((text) => formOf(text, look, measure)),
         rank: chosen ? RANK.selected : RANK[row.verdict],
         points: true,

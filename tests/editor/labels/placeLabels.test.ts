@@ -146,6 +146,32 @@ describe('places for labels', () => {
     expect(labels.find((label) => label.key === 'wish')?.form.text).toBe('short');
   });
 
+  test('a label stands where it hides least, as trying every place of every form tells', () => {
+    const boxes = fc.array(
+      fc.record({
+        left: fc.integer({ min: -20, max: 780 }),
+        top: fc.integer({ min: -20, max: 580 }),
+        width: fc.integer({ min: 5, max: 90 }),
+        height: fc.integer({ min: 5, max: 90 }),
+      }),
+      { maxLength: 40 },
+    );
+    const places = fc.array(fc.integer({ min: -1, max: 26 }), { minLength: 40, maxLength: 40 });
+    fc.assert(
+      fc.property(anyWishes(fc.constant(false), 40), boxes, places, (wishes, covered, kept) => {
+        const before = new Map(wishes.flatMap(({ key }, i) => [[key, kept[i] ?? -1] as const]));
+        const labels = placeLabels(wishes, { ...nothing, covered, before });
+        const taken: Box[] = [];
+        for (const wish of wishes.toSorted((a, b) => a.rank - b.rank)) {
+          const label = labels.find(({ key }) => key === wish.key);
+          const best = bestPlace(wish, taken, covered, before.get(wish.key));
+          expect(label && { place: label.place, text: label.form.text }).toEqual(best);
+          if (label) taken.push(label.box);
+        }
+      }),
+    );
+  });
+
   test('a label keeps its place while it is free, so that nothing jumps during a drag', () => {
     const wish = wishAt(400, 300);
     for (const place of [0, 3, 6]) {
@@ -154,6 +180,39 @@ describe('places for labels', () => {
     }
   });
 });
+
+/** The place and form that hide least, found by trying all; of equal ones the earlier. */
+function bestPlace(
+  { at, spots, forms }: LabelWish,
+  taken: readonly Box[],
+  covered: readonly Box[],
+  kept: number | undefined,
+) {
+  if (at.x < 0 || at.y < 0 || at.x > size.width || at.y > size.height) return undefined;
+  for (const { text, width, height } of forms) {
+    const choices = spots.flatMap(({ x, y, sideX, sideY }, place) => {
+      const left = at.x + x + ((sideX - 1) * width) / 2;
+      const top = at.y + y + ((sideY - 1) * height) / 2;
+      const box = { left, top, width, height };
+      const room = { left: left - 3, top: top - 3, width: width + 6, height: height + 6 };
+      const hidden = covered.reduce((sum, other) => sum + common(box, other), 0);
+      const isFree =
+        isInside(room) &&
+        taken.every((other) => common(room, other) === 0) &&
+        hidden <= width * height * 0.25;
+      return isFree ? [{ place, cost: place === kept ? hidden : hidden + 5 + 30 * place }] : [];
+    });
+    const least = Math.min(...choices.map(({ cost }) => cost));
+    const best = choices.find(({ cost }) => cost === least);
+    if (best) return { place: best.place, text };
+  }
+  return undefined;
+}
+
+/** What two boxes have in common, px². */
+const common = (a: Box, b: Box): number =>
+  Math.max(0, Math.min(a.left + a.width, b.left + b.width) - Math.max(a.left, b.left)) *
+  Math.max(0, Math.min(a.top + a.height, b.top + b.height) - Math.max(a.top, b.top));
 
 const wishAt = (x: number, y: number): LabelWish => ({
   key: 'wish',
