@@ -1,3 +1,4 @@
+import type { Change } from '../geometry/changedParts.ts';
 import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
 import type { FloorReport } from '../report/floor.ts';
@@ -24,6 +25,11 @@ export interface Wanted {
 export interface FieldQuestion extends Wanted {
   readonly kind: FieldKind;
   readonly token: number;
+}
+
+/** A question as it goes to a worker: its layout as a change of the one asked before; null before the first. */
+export interface FieldMessage extends Omit<FieldQuestion, 'layout'> {
+  readonly layout: Change;
 }
 
 export interface FieldAnswer<Kind extends FieldKind = FieldKind> {

@@ -1,5 +1,7 @@
-import type { Answerer, Answers } from '../session/besideAnswers.ts';
-import type { AnswersTold } from './answersTold.ts';
+import { type Change, changeFrom } from '../geometry/changedParts.ts';
+import type { Layout } from '../layout/layout.ts';
+import type { Answerer } from '../session/besideAnswers.ts';
+import type { AnswersAsked, AnswersTold } from './answersTold.ts';
 import address from './answerWorker.ts?worker&url';
 import { sayTrouble } from './trouble.ts';
 import { trustedScript } from './trustedScript.ts';
@@ -7,8 +9,9 @@ import { trustedScript } from './trustedScript.ts';
 /** Answers what a drag shows in a worker, which starts with the first question. */
 export function startAnswerWorker(): Answerer {
   let worker: Worker | null = null;
-  let hear: ((answers: Answers | null) => void) | null = null;
-  const tell = (answers: Answers | null): void => {
+  let asked: Layout | null = null;
+  let hear: ((answers: Change | null) => void) | null = null;
+  const tell = (answers: Change | null): void => {
     const told = hear;
     hear = null;
     told?.(answers);
@@ -33,7 +36,9 @@ export function startAnswerWorker(): Answerer {
     ask(layout, told) {
       hear = told;
       worker ??= start();
-      worker.postMessage(layout);
+      const question: AnswersAsked = { layout: changeFrom(asked, layout) };
+      asked = layout;
+      worker.postMessage(question);
     },
   };
 }

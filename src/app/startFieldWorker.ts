@@ -1,5 +1,7 @@
+import { changeFrom } from '../geometry/changedParts.ts';
+import type { Layout } from '../layout/layout.ts';
 import type { FieldComputer } from './fieldKeeper.ts';
-import type { FieldAnswer, FieldKind } from './fieldQuestion.ts';
+import type { FieldAnswer, FieldKind, FieldMessage } from './fieldQuestion.ts';
 import address from './fieldWorker.ts?worker&url';
 import { sayTrouble } from './trouble.ts';
 import { trustedScript } from './trustedScript.ts';
@@ -22,5 +24,13 @@ export const startFieldWorker =
     worker.addEventListener('error', (event) => {
       sayTrouble(troubles[kind], new Error(event.message));
     });
-    return { ask: (question) => worker.postMessage(question), end: () => worker.terminate() };
+    let asked: Layout | null = null;
+    return {
+      ask(question) {
+        const message: FieldMessage = { ...question, layout: changeFrom(asked, question.layout) };
+        asked = question.layout;
+        worker.postMessage(message);
+      },
+      end: () => worker.terminate(),
+    };
   };

@@ -1,3 +1,5 @@
+import { type Fields, isPlain } from './plainData.ts';
+
 /**
  * Plain data, made of what was there before as far as the two are equal: what comes by message is never the same object twice, and what
  * is equal stays the same object here, so that memories by identity hold and nothing of it is drawn again.
@@ -15,11 +17,6 @@ function shared(before: unknown, now: unknown): unknown {
   if (Array.isArray(now)) return Array.isArray(before) ? sharedList(before, now) : now;
   return isPlain(now) && isPlain(before) ? sharedFields(before, now) : now;
 }
-
-type Fields = Readonly<Record<string, unknown>>;
-
-const isPlain = (value: unknown): value is Fields =>
-  typeof value === 'object' && value !== null && Object.getPrototypeOf(value) === Object.prototype;
 
 function sharedFields(before: Fields, now: Fields): Fields {
   const keys = Object.keys(now);

@@ -1,3 +1,4 @@
+import { type Change, changed } from '../geometry/changedParts.ts';
 import { sharedParts } from '../geometry/sharedParts.ts';
 import type { Layout } from '../layout/layout.ts';
 import type { Report } from '../report/report.ts';
@@ -7,8 +8,11 @@ export type Answers = Omit<Report, 'rig'>;
 
 /** Answers layouts beside the page, one at a time, as in a hurry. */
 export interface Answerer {
-  /** @param hear Is told once: the answers, or null when there will be none any more. */
-  ask(layout: Layout, hear: (answers: Answers | null) => void): void;
+  /**
+   * @param hear Is told once: what changed from the answers that this answerer told before (null before the first), or null when there
+   * will be none any more.
+   */
+  ask(layout: Layout, hear: (change: Change | null) => void): void;
 }
 
 /** A layout with where everything is in it. */
@@ -28,7 +32,7 @@ export interface Answered {
  *
  * V1 One question at a time, about what is shown newest; what equals the layout asked last is not asked again.
  * V2 Answers to a gesture that is over, or to one before it, are dropped.
- * V3 What is equal to the answers before is the very same object.
+ * V3 What is equal to the answers before is the very same object. Only what changed is told.
  * V4 Who can't answer any more is not asked any more.
  * V5 The drawing takes newer answers over at every second look only: the panel takes them over in between, so that no frame holds both.
  *
@@ -39,6 +43,8 @@ export class BesideAnswers {
   #isOpen = false;
   #asked: Layout | null = null;
   #last: Answers | null = null;
+  /** What the answerer told so far: its next answers are told as a change of these. */
+  #heard: Answers | null = null;
   #newest: Answered | null = null;
   #drawn: Answered | null = null;
   #isTurn = true;
@@ -67,6 +73,7 @@ export class BesideAnswers {
   answerBy(answerer: Answerer | null): void {
     this.#answerer = answerer;
     this.#isOpen = false;
+    this.#heard = null;
     this.forget();
   }
 
@@ -103,8 +110,8 @@ export class BesideAnswers {
     const gesture = this.#gesture;
     this.#put(layout, (answers) => {
       if (gesture !== this.#gesture) return;
-      this.#last = sharedParts(this.#last, answers);
-      this.#newest = { layout, report: { ...this.#last, rig } };
+      this.#last = answers;
+      this.#newest = { layout, report: { ...answers, rig } };
     });
   }
 
@@ -112,11 +119,15 @@ export class BesideAnswers {
     const answerer = this.#answerer;
     if (this.#isOpen || answerer === null) return;
     this.#isOpen = true;
-    answerer.ask(layout, (answers) => {
+    answerer.ask(layout, (change) => {
       if (answerer !== this.#answerer) return;
       this.#isOpen = false;
-      if (answers === null) this.#answerer = null;
-      else hear(answers);
+      if (change === null) this.#answerer = null;
+      else {
+        // Of a gesture's first answers all is compared; of later ones only what changed, because the rest is the same already.
+        this.#heard = sharedParts(this.#last, changed(this.#heard, change) as Answers);
+        hear(this.#heard);
+      }
       this.#told?.();
     });
   }

@@ -1,19 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { sharedParts } from '../../src/geometry/sharedParts.ts';
-
-const leaf = fc.oneof(
-  fc.integer({ min: 0, max: 3 }),
-  fc.constantFrom('a', 'b', null, undefined, true, Number.NaN, Number.POSITIVE_INFINITY, -0),
-);
-const { data } = fc.letrec<{ data: unknown }>((tie) => ({
-  data: fc.oneof(
-    { depthSize: 'small' },
-    leaf,
-    fc.array(tie('data'), { maxLength: 4 }),
-    fc.dictionary(fc.constantFrom('p', 'q', 'r', 's'), tie('data'), { noNullPrototype: true }),
-  ),
-}));
+import { data } from './data.ts';
 
 /** Every object in some data. */
 function objectsIn(value: unknown): readonly object[] {

@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { type Change, changeFrom } from '../../src/geometry/changedParts.ts';
 import { STARTING_KITS } from '../../src/layout/catalogue/kits/startingKits.ts';
 import { changeClip } from '../../src/layout/edit/mics.ts';
 import type { Layout } from '../../src/layout/layout.ts';
@@ -20,7 +21,8 @@ import {
 /** Someone who answers when told to, by message: nothing is the same object twice. */
 function answerer() {
   const analyse = createAnalyst();
-  const asked: { readonly layout: Layout; readonly hear: (answers: Answers | null) => void }[] = [];
+  const asked: { readonly layout: Layout; readonly hear: (change: Change | null) => void }[] = [];
+  let toldBefore: Answers | null = null;
   answerBeside({ ask: (layout, hear) => asked.push({ layout, hear }) });
   return {
     asked,
@@ -28,7 +30,9 @@ function answerer() {
       const question = asked.at(-1);
       if (!question) throw new Error('expected a question');
       const { rig: _, ...answers } = analyse(question.layout, true);
-      question.hear(structuredClone(answers));
+      const change = structuredClone(changeFrom(toldBefore, answers));
+      toldBefore = answers;
+      question.hear(change);
     },
     fail: () => asked.at(-1)?.hear(null),
   };
