@@ -296,14 +296,49 @@ it('K6 the ring follows a drag from answer to answer, the newest question after 
   expect(rings.questions).toHaveLength(2);
   expect(rings.computers.every(({ isEnded }) => !isEnded)).toBe(true);
   rings.answer(rings.lastToken(), ringOf('a', 110));
+  vi.advanceTimersByTime(34);
   expect(ring()).toEqual(ringOf('a', 110));
   expect(rings.questions).toHaveLength(3);
   expect(rings.questions[2]?.layout.mics[0]).toMatchObject({ mount: { height: 70 } });
   rings.answer(rings.lastToken(), ringOf('a', 120));
+  vi.advanceTimersByTime(34);
   expect(ring()).toEqual(ringOf('a', 120));
   expect(rings.questions).toHaveLength(3);
   commitGesture();
   expect(rings.questions).toHaveLength(3);
+});
+
+it('K7 a ring that comes in a gesture is shown with the next change, at rest 34 ms later', () => {
+  withClip();
+  rings.answer(rings.lastToken(), ringOf('a', 100));
+  beginGesture('Move');
+  previewGesture(raised(50));
+  rings.answer(rings.lastToken(), ringOf('a', 110));
+  expect(ring()).toEqual(ringOf('a', 100));
+  previewGesture(raised(60));
+  expect(ring()).toEqual(ringOf('a', 110));
+  rings.answer(rings.lastToken(), ringOf('a', 120));
+  vi.advanceTimersByTime(33);
+  expect(ring()).toEqual(ringOf('a', 110));
+  vi.advanceTimersByTime(1);
+  expect(ring()).toEqual(ringOf('a', 120));
+});
+
+it('K1, K7 a ring that waits is not shown of another mic; the end of the gesture shows it', () => {
+  withClip();
+  rings.answer(rings.lastToken(), ringOf('a', 100));
+  beginGesture('Move');
+  previewGesture(raised(50));
+  rings.answer(rings.lastToken(), ringOf('a', 110));
+  commitGesture();
+  expect(ring()).toEqual(ringOf('a', 110));
+  beginGesture('Move');
+  previewGesture(raised(70));
+  rings.answer(rings.lastToken(), ringOf('a', 120));
+  select({ kind: 'mic', id: 'b' });
+  vi.advanceTimersByTime(34);
+  expect(ring()).toBeNull();
+  commitGesture();
 });
 
 it('K4, K6 an answer about another mic is dropped, and the question that waited is asked', () => {

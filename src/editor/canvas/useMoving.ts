@@ -52,22 +52,33 @@ export function drawnNext(drawn: Drawn, open: OpenLayout, isMoving: boolean): Dr
 /** What is not the same object any more, or is gone: edits and the analysis share what they don't change. */
 export function movedSince(before: OpenLayout, now: OpenLayout): Moving {
   if (before.layout.id !== now.layout.id) return nothing;
-  const [then, here] = [drawnThings(before), drawnThings(now)];
-  return new Set([...notAmong(then, here), ...notAmong(here, then)]);
+  const [{ rig, loom }, { rig: rigNow, loom: loomNow }] = [before.report, now.report];
+  return new Set([
+    ...differing(rig.pieces, rigNow.pieces, ({ piece }) => keyOf.piece(piece.id)),
+    ...differing(rig.mics, rigNow.mics, ({ mic }) => keyOf.mic(mic.id)),
+    ...differing(loom.stretches, loomNow.stretches, keyOf.line),
+    ...differing(loom.breakouts, loomNow.breakouts, keyOf.breakout),
+    ...(before.layout.box === now.layout.box ? [] : [keyOf.box]),
+  ]);
 }
 
-type Things = ReadonlyMap<unknown, string>;
+/** The keys of things that are in one of two lists only. */
+function differing<Thing>(
+  before: readonly Thing[],
+  now: readonly Thing[],
+  key: (thing: Thing) => string,
+): readonly string[] {
+  // Most lists are the same in most frames, and most of the others but for a few entries.
+  if (before === now) return [];
+  const [gone, come] = [notAt(now, before), notAt(before, now)];
+  return [...notAmong(come, gone), ...notAmong(gone, come)].map(key);
+}
 
-/** The keys of things that are not among others. */
-const notAmong = (others: Things, things: Things): readonly string[] =>
-  [...things].flatMap(([thing, key]) => (others.has(thing) ? [] : [key]));
+/** The things that do not stand at the same place in another list. */
+const notAt = <Thing>(others: readonly Thing[], things: readonly Thing[]): readonly Thing[] =>
+  things.filter((thing, i) => thing !== others[i]);
 
-/** Everything that is drawn, with its key. */
-const drawnThings = ({ layout, report: { rig, loom } }: OpenLayout): Things =>
-  new Map<unknown, string>([
-    ...rig.pieces.map((placed) => [placed, keyOf.piece(placed.piece.id)] as const),
-    ...rig.mics.map((placed) => [placed, keyOf.mic(placed.mic.id)] as const),
-    ...loom.stretches.map((line) => [line, keyOf.line(line)] as const),
-    ...loom.breakouts.map((breakout) => [breakout, keyOf.breakout(breakout)] as const),
-    [layout.box, keyOf.box],
-  ]);
+const notAmong = <Thing>(others: readonly Thing[], things: readonly Thing[]): readonly Thing[] => {
+  const known = new Set(others);
+  return things.filter((thing) => !known.has(thing));
+};
