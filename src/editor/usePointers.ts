@@ -7,6 +7,7 @@ import {
   useMemo,
   useRef,
 } from 'react';
+import { flushSync } from 'react-dom';
 import { toKit } from '../rig/deckFrame.ts';
 import {
   beginGesture,
@@ -16,6 +17,7 @@ import {
   select,
   session,
 } from '../session/session.ts';
+import { drawNow } from './canvas/drawNow.ts';
 import { grabbed, hitsAt, tapped, touchesAt } from './pick/pick.ts';
 import type { Pickable } from './pick/pickables.ts';
 import type { Drag, Hold, Place } from './tools/drag.ts';
@@ -125,7 +127,10 @@ function createHands(ground: () => Ground) {
   let dragging: Dragging | undefined;
   let lastTap: ScreenPoint | undefined;
   const frame = lastPerFrame((to: ScreenPoint): void => {
-    if (dragging) placeGesture(dragging.drag.to(placeOf(dragging.kitView, to)), frame.again);
+    if (!dragging) return;
+    const change = dragging.drag.to(placeOf(dragging.kitView, to));
+    flushSync(() => placeGesture(change, frame.again));
+    drawNow();
   }, screenFrames);
 
   const act = (what: FingerAct): void => {

@@ -12,8 +12,24 @@ export interface DragCost {
   readonly ringAge: Percentiles | null;
   /** How many frames after a question about what is drawn its answers were there; null when nothing was asked. */
   readonly answerAge: Percentiles | null;
+  /** How many frames before each frame that was placed whose answers it shows on the plan; null when none did. */
+  readonly drawnAge: Percentiles | null;
   /** Frames from one change of the panel's numbers to the next; null where they did not change. */
   readonly panelAge: Percentiles | null;
+}
+
+/** What the page being measured holds for the bench; {@link exposeSession} hands over its session. */
+interface Bench {
+  frame: number;
+  readonly ages: { readonly ring: number[]; readonly answer: number[] };
+  session: { getState(): { readonly open: Shown | null } } | null;
+  /** What the plan was painted with last. */
+  painted: Shown | null;
+}
+
+interface Shown {
+  readonly layout: object;
+  readonly answered?: { readonly layout: object };
 }
 
 interface Spot {
@@ -36,8 +52,14 @@ export async function prepareDrags(page: Page): Promise<void> {
   await page.addInitScript(() => {
     // A finger that the browser does not know of can't be captured.
     Element.prototype.setPointerCapture = () => undefined;
-    const bench = { frame: 0, ages: { ring: [] as number[], answer: [] as number[] } };
+    const bench: Bench = { frame: 0, ages: { ring: [], answer: [] }, session: null, painted: null };
     Object.assign(window, { bench });
+    const clear = CanvasRenderingContext2D.prototype.clearRect;
+    // The plan's canvases are cleared when they are drawn: then they show what the session holds.
+    CanvasRenderingContext2D.prototype.clearRect = function (...area) {
+      if (this.canvas.isConnected) bench.painted = bench.session?.getState().open ?? null;
+      clear.apply(this, area);
+    };
     const post = Worker.prototype.postMessage;
     Worker.prototype.postMessage = function (this: Worker, message: unknown) {
       const { kind } = message as { kind?: string };
@@ -61,7 +83,7 @@ export async function measureDrag(
   from: Spot,
 ): Promise<DragCost> {
   await browser.startTracing(page, { categories: TRACED });
-  const { times, ages, changed } = await page.evaluate(dragInside, {
+  const { times, ages, drawn, changed } = await page.evaluate(dragInside, {
     element,
     from,
     mark: FRAME_MARK,
@@ -74,6 +96,7 @@ export async function measureDrag(
     work: percentiles(work.slice(WARM_UP)),
     ringAge: ages.ring.length > 0 ? percentiles(ages.ring) : null,
     answerAge: ages.answer.length > 0 ? percentiles(ages.answer) : null,
+    drawnAge: drawn.length > WARM_UP ? percentiles(drawn.slice(WARM_UP)) : null,
     panelAge: panelAge(changed.filter((frame) => frame >= WARM_UP)),
   };
 }
@@ -94,12 +117,20 @@ interface Asked {
 async function dragInside({ element, from, mark, shape }: Asked) {
   const target = document.querySelector(element);
   if (!target) throw new Error(`there is no ${element} on the page`);
-  const { bench } = window as unknown as {
-    bench: { frame: number; ages: { ring: number[]; answer: number[] } };
-  };
+  const { bench } = window as unknown as { bench: Bench };
   bench.ages.ring.length = 0;
   bench.ages.answer.length = 0;
   const changed = new Set<number>();
+  const placed = new WeakMap<object, number>();
+  const drawn: number[] = [];
+  /** After a frame: which layout it placed, and how long ago that one was placed whose answers it shows. */
+  const look = (now: number): void => {
+    const open = bench.session?.getState().open;
+    if (open && !placed.has(open.layout)) placed.set(open.layout, now);
+    const answered = bench.painted && (bench.painted.answered ?? bench.painted).layout;
+    const from = answered && placed.get(answered);
+    if (from !== undefined && from !== null) drawn.push(now - from);
+  };
   let frame = 0;
   const watch = new MutationObserver(() => changed.add(frame));
   const panel = document.querySelector('.panel-view');
@@ -129,6 +160,7 @@ async function dragInside({ element, from, mark, shape }: Asked) {
     bench.frame += 1;
     frame = i;
     performance.mark(mark);
+    setTimeout(look, 0, i);
     const angle = (2 * Math.PI * i) / shape.round;
     send(
       'pointermove',
@@ -140,5 +172,5 @@ async function dragInside({ element, from, mark, shape }: Asked) {
   send('pointerup', from.x, from.y);
   await nextFrame();
   watch.disconnect();
-  return { times, ages: structuredClone(bench.ages), changed: [...changed] };
+  return { times, ages: structuredClone(bench.ages), drawn, changed: [...changed] };
 }
