@@ -25,6 +25,7 @@ export async function keepAddress(
   await follow();
   window.addEventListener('popstate', () => {
     if (!steps.moved()) void follow();
+    else if (following === 0) showAddress(steps);
   });
   session.subscribe((now, before) => {
     if (following === 0 && addressOf(now) !== addressOf(before)) showAddress(steps);
