@@ -4,7 +4,9 @@ import { stickFloor } from '../../src/clearance/stickFloor.ts';
 import { SweptMoves } from '../../src/clearance/sweptMoves.ts';
 import { vec } from '../../src/geometry/vector.ts';
 import { fivePieceOneRack } from '../../src/layout/catalogue/kits/fivePieceOneRack.ts';
-import { Arm, GRIP, POSITION } from '../../src/player/arm.ts';
+import { Arm, FOREARM_RADIUS, GRIP, POSITION } from '../../src/player/arm.ts';
+import { HANG_X, HANG_Z } from '../../src/player/armLinks.ts';
+import { ElbowBow } from '../../src/player/elbowBow.ts';
 import { type Move, writeStick } from '../../src/player/move.ts';
 
 const arm = new Arm(fivePieceOneRack('kit').player);
@@ -49,3 +51,51 @@ it.each(arm.parts.filter(({ name }) => name !== 'forearm'))(
     }
   },
 );
+
+/** How far a hand is from its shoulder along the line in which an elbow hangs, how far beside that line, and the way across it, mm. */
+const DOWN = 420;
+const BESIDE = 4;
+const ACROSS = 200;
+const looseSpeed = 1.3 * ACROSS;
+const looseBend = 2 * ACROSS;
+
+/** A hand that passes the line along which its elbow hangs, where the elbow swings down and up again, with bounds as loose as they may be. */
+const passing = (begin: number): Move => ({
+  ...dipping,
+  speed: { grip: looseSpeed, butt: looseSpeed, tip: looseSpeed },
+  bend: { grip: looseBend, butt: looseBend, tip: looseBend },
+  write(t, out, at) {
+    const x = arm.shoulderX + HANG_X * DOWN - HANG_Z * BESIDE;
+    const z = arm.shoulderZ + HANG_Z * DOWN + HANG_X * BESIDE;
+    out.set([x, begin + ACROSS * t, z], at + GRIP);
+    writeStick(out, at, vec(0, 1, 0), arm);
+  },
+});
+
+it('what an elbow does between two known moments is in the field where its bow has no bound', () => {
+  // However the known moments lie about the middle, one of these has it far from both.
+  for (const begin of [-100, -95, -90, -85]) {
+    const move = passing(begin);
+    const row = new Float64Array(POSITION);
+    const at = (y: number) => {
+      move.write((y - begin) / ACROSS, row, 0);
+      return row.slice();
+    };
+    const [before, lowest, after] = [at(-25), at(0), at(25)];
+    expect(lowest[2]).toBeLessThan(Math.min(before[2] ?? 0, after[2] ?? 0) - 60);
+    const way = new Float64Array([...before, ...after]);
+    const share = 50 / ACROSS;
+    const loose = { room: looseSpeed * share, bend: looseBend * share * share };
+    expect(new ElbowBow(arm).between(way, GRIP, POSITION + GRIP, loose)).toBe(
+      Number.POSITIVE_INFINITY,
+    );
+    const swept = new SweptMoves({ arm, moves: [move] });
+    const floor = stickFloor(swept, { left: -600, bottom: -900, right: 1200, top: 1200 });
+    const [x = 0, y = 0, z = 0] = lowest;
+    const column = Math.round((x - floor.left) / SPOT);
+    const line = Math.round((y - floor.bottom) / SPOT);
+    const height = floor.heights[line * floor.columns + column];
+    expect(height).toBeLessThanOrEqual(z - FOREARM_RADIUS);
+    expect(height).toBeGreaterThan(z - FOREARM_RADIUS - 60);
+  }
+});
