@@ -37,6 +37,35 @@ test('all fine takes three taps, survives a reload, and says what it proves and 
   await expect(state(page)).toHaveText('Signed off');
 });
 
+test('what can’t be saved is not signed: it is said, nothing is lost, and with room again one tap signs it @portrait', async ({
+  page,
+}) => {
+  await startLayout(page);
+  await page.evaluate(() => {
+    const add = IDBObjectStore.prototype.add;
+    IDBObjectStore.prototype.add = function (...given) {
+      if ('hasRoom' in window) return add.apply(this, given);
+      throw new DOMException('No room left.', 'QuotaExceededError');
+    };
+  });
+  await nudgeMic(page, 'Rack tom');
+  await expect(savedSign(page)).toHaveText('Not saved: the storage is full');
+  await state(page).click();
+  await press(page, 'All fine');
+  await press(page, 'I agree');
+  await expect(page.getByText('Signing failed: the layout could not be saved.')).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'Signed off', level: 2 })).toHaveCount(0);
+  await expect(page.getByRole('button', { name: 'I agree' })).toBeEnabled();
+
+  await page.evaluate(() => Object.assign(window, { hasRoom: true }));
+  await press(page, 'I agree');
+  await expect(page.getByRole('heading', { name: 'Signed off', level: 2 })).toBeVisible();
+  await press(page, 'Back to the plan');
+  await expect(savedSign(page)).toHaveText(/^Saved \d/);
+  await page.reload();
+  await expect(state(page)).toHaveText('Signed off');
+});
+
 test('after a change it is stale, lists what moved, and only the changed mic is asked about', async ({
   page,
 }) => {
