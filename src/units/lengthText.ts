@@ -16,6 +16,9 @@ export function showLengthNumber(length: Mm, unit: LengthUnit): string {
   return String(value + 0);
 }
 
+/** The least length that is shown as more than nothing. */
+export const leastShown = (unit: LengthUnit): Mm => (unit === 'mm' ? 1 : fromInches(0.1));
+
 /** A length rounded down to what is shown of it, so that no screen promises more room than there is. */
 export const roundedDown = (length: Mm, unit: LengthUnit): Mm =>
   unit === 'mm' ? Math.floor(length) : fromInches(Math.floor(toInches(length) * 10) / 10);

@@ -2,7 +2,7 @@ import { findMicClass } from '../../layout/catalogue/micClasses.ts';
 import type { Difference } from '../../layout/differences.ts';
 import type { Layout } from '../../layout/layout.ts';
 import type { KitChanges, ThingChange } from '../../report/compareKits.ts';
-import { type LengthUnit, showLength } from '../../units/lengthText.ts';
+import { type LengthUnit, leastShown, showLength } from '../../units/lengthText.ts';
 import { handNames, hiHatNames } from './handWords.ts';
 import { HOLDING, mountChangeWords } from './mountChangeWords.ts';
 import { capitalised, inSentence, listed } from './nameOf.ts';
@@ -122,7 +122,9 @@ const plainName = (path: string): string =>
 
 /** A length that is not nothing is never shown as 0. */
 const atLeast = (length: number, unit: LengthUnit): string =>
-  length < 1 ? `less than ${showLength(1, unit)}` : showLength(length, unit);
+  length < leastShown(unit)
+    ? `less than ${showLength(leastShown(unit), unit)}`
+    : showLength(length, unit);
 
 /** Everything that changed, a line each: `Snare mic: moved 32 mm, turned 4°`. The player first, then mics, then pieces. */
 export function kitChangeLines(

@@ -40,6 +40,7 @@ test('how far, by how much, and what else of a thing is not as it was', () => {
     'moved 32 mm, turned 4°',
   );
   expect(thingChangeWords(change({ moved: 0.2 }), 'mm')).toBe('moved less than 1 mm');
+  expect(thingChangeWords(change({ moved: 1.2 }), 'in')).toBe('moved less than 0.1 in');
   expect(thingChangeWords(change({ moved: 12, fields: [] }), 'mm')).toBe(
     'moved 12 mm, with what carries it',
   );
