@@ -3,7 +3,7 @@ import type { Layout } from '../layout/layout.ts';
 import { toDeck } from '../rig/deckFrame.ts';
 import type { Rig } from '../rig/placed.ts';
 import { type Selection, sameSelection } from '../session/selection.ts';
-import { onScreen } from './labels/placeLabels.ts';
+import { type Box, onScreen } from './labels/placeLabels.ts';
 import { extentOf } from './view/extent.ts';
 import {
   type Bounds,
@@ -28,6 +28,17 @@ export interface OffView {
 /** How far from the edges of the screen what points at them stays, px. */
 export const INSET = { left: 12, right: 12, top: 72, bottom: 76 } as const;
 
+/** The room that what points at them takes at most, px; plan.css has the same. */
+const BADGE = { width: 260, height: 48 } as const;
+
+/** Where labels should not stand: what points at what lies off the view is over them. */
+export const offViewBoxes = (off: readonly OffView[]): readonly Box[] =>
+  off.map(({ edge, at: { x, y } }) => ({
+    ...BADGE,
+    left: edge === 'left' ? x : x - BADGE.width / (edge === 'right' ? 1 : 2),
+    top: edge === 'top' ? y : y - BADGE.height / (edge === 'bottom' ? 1 : 2),
+  }));
+
 /**
  * What is off the view and would not be missed: what lies far out, beyond deck, box and player (a mistyped number puts it there), and
  * what is selected. What the user has zoomed away from on the deck is not told: that is what zooming is for.
@@ -46,24 +57,21 @@ export function offViewOf(
     if (!sameSelection(thing, selection) && isWithin(spot, extent)) continue;
     const crossing = crossingOf(at, view.size);
     const before = found.get(crossing.edge);
-    if (before?.things.some((other) => sameSelection(other, thing))) continue;
     const things = [...(before?.things ?? []), thing];
     found.set(crossing.edge, { ...(before ?? crossing), things });
   }
   return [...found.values()];
 }
 
-/** Where everything stands that can be lost; a stand mic at its tip, or else at its base. */
+/** Where everything stands that can be lost; a mic at its tip, wherever its stand is. */
 const spotsOf = (
   { deck, pieces }: Layout,
   { mics }: Rig,
 ): readonly { readonly thing: Selection; readonly spot: Vec2<'deck'> }[] => [
-  ...mics.flatMap(({ mic: { id }, tip, stand }) =>
-    [tip, ...(stand ? [stand.footprint.hub] : [])].map((spot) => ({
-      thing: { kind: 'mic', id } as const,
-      spot: toDeck(deck, spot),
-    })),
-  ),
+  ...mics.map(({ mic: { id }, tip }) => ({
+    thing: { kind: 'mic', id } as const,
+    spot: toDeck(deck, tip),
+  })),
   ...pieces.flatMap((piece) =>
     piece.kind === 'throne'
       ? []

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { INSET, offViewOf } from '../../src/editor/offView.ts';
+import { INSET, offViewBoxes, offViewOf } from '../../src/editor/offView.ts';
 import { extentOfAll, FIT_BORDER } from '../../src/editor/view/extent.ts';
 import { kitToScreen } from '../../src/editor/view/kitView.ts';
 import { fitted, panned, zoomed } from '../../src/editor/view/view.ts';
-import { moveMic } from '../../src/layout/edit/mics.ts';
+import { moveMic, moveMicBase } from '../../src/layout/edit/mics.ts';
 import { movePiece } from '../../src/layout/edit/pieces.ts';
 import { buildRig } from '../../src/rig/buildRig.ts';
 import { kit, pieceOf, standMic, viewOf } from './support.ts';
@@ -33,6 +33,34 @@ describe('what is off the view', () => {
       const [off, ...more] = offViewOf(away, buildRig(away), fit.view, null);
       expect(more).toEqual([]);
       expect(off).toMatchObject({ edge, things: [{ kind: 'mic', id: mic.id }] });
+    }
+  });
+
+  test('a mic whose place is in view is not told, however far off its stand is', () => {
+    const { mic } = standMic(layout);
+    const far = moveMicBase(layout, mic.id, { x: 15_000, y: 0 });
+    const selection = { kind: 'mic', id: mic.id } as const;
+    expect(offViewOf(far, buildRig(far), fit.view, selection)).toEqual([]);
+  });
+
+  test('labels are kept from under what points: each box is on the screen, at its edge', () => {
+    const { mic } = standMic(layout);
+    for (const by of [
+      { x: 15_000, y: 0 },
+      { x: -15_000, y: 0 },
+      { x: 0, y: 15_000 },
+    ]) {
+      const away = moveMic(layout, mic.id, by);
+      const off = offViewOf(away, buildRig(away), fit.view, null);
+      const [box] = offViewBoxes(off);
+      const at = off[0]?.at ?? { x: Number.NaN, y: Number.NaN };
+      if (!box) throw new Error('expected what points at the mic');
+      expect(box.left).toBeLessThanOrEqual(at.x);
+      expect(box.left + box.width).toBeGreaterThanOrEqual(at.x);
+      expect(box.top).toBeLessThanOrEqual(at.y);
+      expect(box.top + box.height).toBeGreaterThanOrEqual(at.y);
+      expect(box.left).toBeGreaterThanOrEqual(0);
+      expect(box.left + box.width).toBeLessThanOrEqual(fit.view.size.width);
     }
   });
 
