@@ -52,12 +52,15 @@ function MoveTable({ name, rows }: { readonly name: string; readonly rows: reado
         {rows.map(({ what, from, to, by }) => (
           <tr key={what}>
             <th scope="row">{what}</th>
-            <td>{from}</td>
-            <td>{to}</td>
-            <td>{by}</td>
+            <td>{unbroken(from)}</td>
+            <td>{unbroken(to)}</td>
+            <td>{unbroken(by)}</td>
           </tr>
         ))}
       </tbody>
     </table>
   );
 }
+
+/** A number and its unit stay on one line. */
+const unbroken = (text: string): string => text.replace(/(\d) (mm|in)\b/g, '$1\u00a0$2');
