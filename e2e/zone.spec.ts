@@ -16,3 +16,27 @@ test('the ground on which the chosen mic would be struck is computed beside the 
   expect(new URL(worker.url()).pathname).toMatch(/^\/assets\/fieldWorker-.*\.js$/);
   await expect(page.getByText(/^Struck if moved here/)).toBeVisible({ timeout: 60_000 });
 });
+
+test('while its mic is moved the ground is marked as that of before, with the height that it is for', async ({
+  page,
+}) => {
+  await startLayout(page);
+  await page.getByRole('tab', { name: /Mics/ }).click();
+  await page
+    .getByRole('button', { name: /^Snare/ })
+    .first()
+    .click();
+  const legend = page.locator('.plan-legends');
+  await expect(legend).toContainText('Struck if moved here at its height', { timeout: 60_000 });
+  const height = /[\d.]+ mm/.exec((await legend.textContent()) ?? '')?.[0] ?? 'a height';
+  const more = page.getByRole('button', { name: 'Height of the tip, more' });
+  await more.scrollIntoViewIfNeeded();
+  await more.hover();
+  await page.mouse.down();
+  await expect(legend).toContainText(
+    `Before this change: struck here at its height then, ${height}`,
+  );
+  await page.mouse.up();
+  await expect(legend).toContainText('Struck if moved here at its height', { timeout: 60_000 });
+  await expect(legend).not.toContainText(height);
+});

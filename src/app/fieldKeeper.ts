@@ -15,6 +15,7 @@ import type { FieldRule } from './fieldRules.ts';
  *    shown when it is of the same thing, and then the newest question follows. So it is at most one answer behind.
  * K7 A live field that comes in a gesture is shown together with the next change, so that no frame draws twice; while the finger rests, 34 ms
  *    after it came.
+ * K8 A field that waits for a rest is marked as that of before from the change that outdates it until the new one is there.
  */
 const REST = 80;
 const TOGETHER = 34;
@@ -65,6 +66,7 @@ export class FieldKeeper<Kind extends FieldKind> {
     this.#answer = undefined;
     clearTimeout(this.#rest);
     if (shown !== null && !(wanted && rule.isAbout(shown, wanted))) rule.show(null);
+    else if (shown !== null) rule.outdate?.();
     if (wanted === null) return;
     if (rule.live) {
       if (this.#open === null) this.#send();

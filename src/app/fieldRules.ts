@@ -16,6 +16,8 @@ export interface FieldRule<Kind extends FieldKind = FieldKind> {
   isAbout(field: Fields[Kind], wanted: Wanted): boolean;
   shown(now: SessionState): Fields[Kind] | null;
   show(field: Fields[Kind] | null): void;
+  /** Marks what is shown as that of before; left out where nothing says so. */
+  outdate?(): void;
 }
 
 const micIn = ({ layout, mic }: Wanted): Mic | undefined =>
@@ -39,7 +41,8 @@ export const zoneRule: FieldRule<'zone'> = {
     a.layout.ownClasses === b.layout.ownClasses,
   isAbout: (zone, wanted) => zone.mic === wanted.mic,
   shown: ({ zone }) => zone,
-  show: (zone) => session.setState({ zone }),
+  show: (zone) => session.setState({ zone, zoneIsOld: false }),
+  outdate: () => session.setState({ zoneIsOld: true }),
 };
 
 /** What the clip mic that is selected, or sits on the selected drum or could, would be all round its rim. */

@@ -69,6 +69,7 @@ function Shown({ open, size }: { readonly open: OpenLayout; readonly size: Scree
       <PlanStage
         {...{ open, selection, kitView, highlighted }}
         zone={null}
+        zoneIsOld={false}
         ring={null}
         floor={null}
         asked={null}

@@ -20,7 +20,7 @@ import { outlinesOf, type Pickable } from './pick/pickables.ts';
 import { TouchSurface } from './TouchSurface.tsx';
 import { heightDragOf } from './tools/dragHeight.ts';
 import type { ChangeCommand } from './tools/keys.ts';
-import { useRevealFinding, useRevealSelected, useShownFinding } from './useReveal.ts';
+import { useRevealFinding, useRevealSelected, useShownFinding, useUncover } from './useReveal.ts';
 import { useForgetOnMove } from './useTapNotes.ts';
 import { FIT_BORDER } from './view/extent.ts';
 import { kitToScreen } from './view/kitView.ts';
@@ -79,7 +79,8 @@ export function ElevationPane({
   const found = useRevealing(open, turner, { selection, controls });
   const finding = found && { key: found.key, at: kitToScreen(kitView, found.spot) };
   const turned = useMemo(() => focus && turnedFocus(focus, turner), [focus, turner]);
-  useShowMove(opened, turned, ({ x, y }) => ({ x, y }), controls);
+  useShowMove(opened, turned, flat, controls);
+  useUncover({ selection, focus: turned, foot }, flat, controls);
   const ground = {
     kitView,
     pickables,
@@ -116,6 +117,7 @@ export function ElevationPane({
 const BELOW: Border = { ...FIT_BORDER, top: 24 };
 
 const never = (): boolean => false;
+const flat = ({ x, y }: Vec3) => ({ x, y });
 
 function useElevationView(
   { layout, report }: OpenLayout,

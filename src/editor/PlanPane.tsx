@@ -1,4 +1,5 @@
 import { useCallback, useMemo } from 'react';
+import type { Vec3 } from '../geometry/vector.ts';
 import type { Layout } from '../layout/layout.ts';
 import type { Finding } from '../report/report.ts';
 import { toDeck } from '../rig/deckFrame.ts';
@@ -7,11 +8,12 @@ import { answeredOf, type OpenLayout, session, useSession } from '../session/ses
 import { BoxSpotMarks } from './BoxSpotMarks.tsx';
 import { handleBoxes } from './canvas/Handles.tsx';
 import { PlanStage } from './canvas/PlanStage.tsx';
+import type { Box } from './labels/placeLabels.ts';
 import type { Furniture } from './labels/reserved.ts';
 import type { MicFocus } from './move/micFocus.ts';
 import { useShowMove } from './move/useShowMove.ts';
 import { OffViewButtons } from './OffViewButtons.tsx';
-import { offViewOf } from './offView.ts';
+import { offViewBoxes, offViewOf } from './offView.ts';
 import { outlinesOf, type Pickable, pickablesOf } from './pick/pickables.ts';
 import type { AskedPlace } from './rim/useAskedPlace.ts';
 import { TouchSurface } from './TouchSurface.tsx';
@@ -24,6 +26,7 @@ import {
   useRevealFinding,
   useRevealSelected,
   useShownFinding,
+  useUncover,
 } from './useReveal.ts';
 import { type TapNotes, useForgetOnMove } from './useTapNotes.ts';
 import { extentOf, extentOfAll, extentOfKit, FIT_BORDER, firstFit } from './view/extent.ts';
@@ -58,6 +61,7 @@ export function PlanPane(props: PlanProps) {
   const preferences = useSession((state) => state.preferences);
   const selection = useSession((state) => state.selection);
   const zone = useSession((state) => state.zone);
+  const zoneIsOld = useSession((state) => state.zoneIsOld);
   const ring = useSession((state) => state.ring);
   const floor = useSession((state) => state.floor);
   const marks = useSession((state) => state.marks);
@@ -75,11 +79,12 @@ export function PlanPane(props: PlanProps) {
   const handles = useHandles(open, chosen, kitView);
   // Labels find their places for what is answered, and keep them while the drawing runs ahead.
   const answered = useHandles(answeredOf(open), chosen, kitView);
-  const covered = useMemo(() => handleBoxes(answered), [answered]);
   const furniture = useFurniture({ top, foot, size }, true);
   const finding = useRevealing(open, selection, controls);
   useRevealBoxSpots(layout, controls);
-  useShowMove(opened, focus, (point) => toDeck(layout.deck, point), controls);
+  const spotOfPoint = (point: Vec3) => toDeck(layout.deck, point);
+  useShowMove(opened, focus, spotOfPoint, controls);
+  useUncover({ selection, focus, foot }, spotOfPoint, controls);
   const ground = {
     kitView,
     pickables,
@@ -93,6 +98,8 @@ export function PlanPane(props: PlanProps) {
     () => offViewOf(layout, report.rig, view, selection),
     [layout, report.rig, view, selection],
   );
+  const badges = useMemo(() => (off.length === 0 ? none : offViewBoxes(off)), [off]);
+  const covered = useMemo(() => [...handleBoxes(answered), ...badges], [answered, badges]);
   const { show } = controls;
   const showAll = useCallback(() => {
     const { open: now } = session.getState();
@@ -102,7 +109,7 @@ export function PlanPane(props: PlanProps) {
   return (
     <>
       <PlanStage
-        {...{ open, selection, zone, ring, floor, focus, preferences, kitView }}
+        {...{ open, selection, zone, zoneIsOld, ring, floor, focus, preferences, kitView }}
         {...{ highlighted, handles, covered, furniture, finding, marks }}
         asked={asked.place}
       />
@@ -112,6 +119,8 @@ export function PlanPane(props: PlanProps) {
     </>
   );
 }
+
+const none: readonly Box[] = [];
 
 const useHandles = (
   { layout, report }: OpenLayout,

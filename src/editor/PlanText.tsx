@@ -26,6 +26,7 @@ interface Props {
 export function PlanText({ id, open, legends, here, note }: Props) {
   const selection = useSession((state) => state.selection);
   const zone = useSession((state) => state.zone);
+  const zoneIsOld = useSession((state) => state.zoneIsOld);
   const ring = useSession((state) => state.ring);
   const floor = useSession((state) => state.floor);
   const marks = useSession((state) => state.marks);
@@ -46,8 +47,11 @@ export function PlanText({ id, open, legends, here, note }: Props) {
         {again && <p>{again}</p>}
         {legends && showZone && isMic && zone.rings.length > 0 && (
           <p>
-            <span className="plan-hatch" aria-hidden="true" />
-            {zoneText(zone.height, open.layout.units)}
+            <span
+              className={zoneIsOld ? 'plan-hatch plan-hatch-old' : 'plan-hatch'}
+              aria-hidden="true"
+            />
+            {zoneText(zone.height, open.layout.units, zoneIsOld)}
           </p>
         )}
         {legends && marks && <p>{marksText[marks.shows]}</p>}

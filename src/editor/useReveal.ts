@@ -1,13 +1,15 @@
 import { useEffect, useMemo } from 'react';
-import type { Vec2 } from '../geometry/vector.ts';
+import type { Vec2, Vec3 } from '../geometry/vector.ts';
 import type { Layout } from '../layout/layout.ts';
 import type { FoundSpot } from '../report/boxSpots.ts';
 import type { Finding, Report } from '../report/report.ts';
 import { bestSpots, useBoxSearch } from '../session/boxSearch.ts';
 import type { Selection } from '../session/selection.ts';
-import { useSession } from '../session/session.ts';
+import { session, useSession } from '../session/session.ts';
 import { onScreen } from './labels/placeLabels.ts';
+import type { MicFocus } from './move/micFocus.ts';
 import { extentOf } from './view/extent.ts';
+import { covering } from './view/uncover.ts';
 import type { ViewControls } from './view/useView.ts';
 import { toScreen } from './view/view.ts';
 
@@ -58,4 +60,26 @@ export function useRevealBoxSpots(layout: Layout, { show, view }: ViewControls):
     const isOff = ({ box }: FoundSpot): boolean => !onScreen(toScreen(view, box), view.size);
     if (found?.some(isOff)) show(extentOf(layout));
   }, [found]);
+}
+
+interface Judged {
+  readonly selection: Selection | null;
+  readonly focus: Pick<MicFocus, 'place'> | null;
+  /** How high cards stand over the lower edge, px. */
+  readonly foot: number;
+}
+
+/** Moves the view up where the cards that come with a selected mic would stand over the place that they are about. */
+export function useUncover(
+  { selection, focus, foot }: Judged,
+  spotOf: (point: Vec3) => Vec2<'deck'>,
+  { pan, view }: ViewControls,
+): void {
+  // Only selecting and cards that come move the view, never a drag or a move that is played.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: see above.
+  useEffect(() => {
+    if (foot === 0 || session.getState().gesture !== null) return;
+    const by = covering(view, focus?.place?.ends.map(spotOf) ?? [], foot);
+    if (by > 0) pan({ x: 0, y: -by });
+  }, [selection, foot]);
 }

@@ -233,9 +233,11 @@ export const spokenKeys = planKeys.map(([keys, what]) => `${keys}: ${what}.`).jo
 export const floorText = (unit: LengthUnit): string =>
   `Stick floor, ${unit} over the deck: at or below the true height, by at most ${showLength(15, unit)}; lines on the safe side`;
 
-/** What the hatch on the plan means. */
-export const zoneText = (height: Mm, unit: LengthUnit): string =>
-  `Struck if moved here at its height, ${showLength(height, unit)}`;
+/** What the hatch on the plan means; of the zone of before a change only its broken edge is drawn. */
+export const zoneText = (height: Mm, unit: LengthUnit, isOld: boolean): string =>
+  isOld
+    ? `Before this change: struck here at its height then, ${showLength(height, unit)}`
+    : `Struck if moved here at its height, ${showLength(height, unit)}`;
 
 /** What a clip would be at a place of its rim. */
 export const ringPlaceText = (

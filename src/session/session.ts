@@ -76,6 +76,8 @@ export interface SessionState {
   readonly shownFinding: string | null;
   /** Where the selected mic, at its height, would be struck; null while unknown. */
   readonly zone: ForbiddenZone | null;
+  /** Whether the zone is that of before a change, until the new one is there. */
+  readonly zoneIsOld: boolean;
   /** What the clip mic that is selected, or sits on the selected drum or could, would be all round its rim; null while unknown. */
   readonly ring: RingOfMic | null;
   /** The lowest heights that are swept; null while unknown, and while it is not shown. */
@@ -106,6 +108,7 @@ export const initialState: SessionState = {
   selection: null,
   shownFinding: null,
   zone: null,
+  zoneIsOld: false,
   ring: null,
   floor: null,
   patchView: usualPatchView,

@@ -131,6 +131,21 @@ it('K1 keeps the zone of the same mic until the new one is there', () => {
   expect(zone()).toEqual(zoneOf('a', 200));
 });
 
+it('K8 the zone of before a change is marked as that, until the new one is there', () => {
+  const isOld = () => session.getState().zoneIsOld;
+  select({ kind: 'mic', id: 'a' });
+  answer({ token: lastToken(), zone: zoneOf('a', 100) });
+  expect(isOld()).toBe(false);
+  beginGesture('Drag');
+  previewGesture(renamed('a', 'moved'));
+  expect(isOld()).toBe(true);
+  commitGesture();
+  vi.advanceTimersByTime(80);
+  expect(isOld()).toBe(true);
+  answer({ token: lastToken(), zone: zoneOf('a', 200) });
+  expect(isOld()).toBe(false);
+});
+
 it('K1 selecting the same mic again shows its zone without asking', () => {
   select({ kind: 'mic', id: 'a' });
   answer({ token: lastToken(), zone: zoneOf('a') });

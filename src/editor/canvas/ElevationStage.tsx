@@ -80,7 +80,6 @@ export function ElevationStage(props: Props) {
             <FocusDrawing
               focus={focus}
               showSweep={preferences.showSweeps}
-              zone={null}
               paintSwing={paintUprightSwing}
               colours={colours}
             />

@@ -1,5 +1,4 @@
 import { useCallback } from 'react';
-import type { ForbiddenZone } from '../../report/zone.ts';
 import type { MicFocus } from '../move/micFocus.ts';
 import type { Palette } from '../palette.ts';
 import { paintNearest } from '../shapes/nearestMark.ts';
@@ -7,27 +6,18 @@ import type { Pen } from '../shapes/pen.ts';
 import { paintLeg } from '../shapes/player.ts';
 import { paintArm, paintSweep } from '../shapes/sweep.ts';
 import { paintSwung } from '../shapes/swing.ts';
-import { paintZone } from '../shapes/zone.ts';
 import { Drawn } from './Drawn.tsx';
 
 interface Props {
   readonly focus: MicFocus;
   readonly showSweep: boolean;
-  readonly zone: ForbiddenZone | null;
   readonly paintSwing: (pen: Pen, cymbal: NonNullable<MicFocus['swinging']>) => void;
   readonly colours: Palette;
 }
 
-/** What the selected mic is judged by: its forbidden zone, the move that comes nearest, the place (inside the frame of the drawing). */
-export function FocusDrawing({ focus, showSweep, zone, paintSwing, colours }: Props) {
+/** What the selected mic is judged by: the move that comes nearest, the place (inside the frame of the drawing). */
+export function FocusDrawing({ focus, showSweep, paintSwing, colours }: Props) {
   const { sweep, nearestAt, arm, swinging, swung, leg, place } = focus;
-  const rings = zone?.rings;
-  const paintTheZone = useCallback(
-    (pen: Pen) => {
-      if (rings) paintZone(pen, rings);
-    },
-    [rings],
-  );
   const paintWay = useCallback(
     (pen: Pen) => {
       if (showSweep && sweep && nearestAt !== null) paintSweep(pen, { sweep, nearestAt });
@@ -59,7 +49,6 @@ export function FocusDrawing({ focus, showSweep, zone, paintSwing, colours }: Pr
   );
   return (
     <>
-      <Drawn paint={paintTheZone} colours={colours} />
       <Drawn paint={paintWay} colours={colours} />
       <Drawn paint={paintMove} colours={colours} />
       <Drawn paint={paintMoment} colours={colours} />

@@ -12,6 +12,7 @@ import { answeredOf, type OpenLayout, type Preferences } from '../../session/ses
 import { markBoxes, markedPlaces } from '../labels/markedPlaces.ts';
 import type { Box } from '../labels/placeLabels.ts';
 import type { Furniture } from '../labels/reserved.ts';
+import { ringBoxes } from '../labels/ringWishes.ts';
 import type { MicFocus } from '../move/micFocus.ts';
 import { type Palette, palettes } from '../palette.ts';
 import type { Outline } from '../pick/outline.ts';
@@ -33,12 +34,15 @@ import { Highlight } from './Highlight.tsx';
 import { KitDrawing, usePlugged } from './KitDrawing.tsx';
 import { PlanLabels } from './PlanLabels.tsx';
 import { RimRing } from './RimRing.tsx';
-import { useMoving } from './useMoving.ts';
+import { keyOf, useMoving } from './useMoving.ts';
+import { ZoneLayer } from './ZoneLayer.tsx';
 
 interface Props {
   readonly open: OpenLayout;
   readonly selection: Selection | null;
   readonly zone: ForbiddenZone | null;
+  /** Whether the zone is that of before a change. */
+  readonly zoneIsOld: boolean;
   readonly ring: RingOfMic | null;
   readonly floor: FloorReport | null;
   /** The place of the ring that was asked about. */
@@ -58,7 +62,7 @@ interface Props {
 
 /** The plan: the deck with what stands still on it, and what moves with what is said about it, one layer each. Pointers are read elsewhere. */
 export function PlanStage(props: Props) {
-  const { open, selection, ring, floor, asked, preferences, kitView, finding } = props;
+  const { open, selection, zone, ring, floor, asked, preferences, kitView, finding } = props;
   const { layout, report } = open;
   const { deck } = layout;
   const { view } = kitView;
@@ -76,6 +80,10 @@ export function PlanStage(props: Props) {
     selectedMic: selection?.kind === 'mic' ? selection.id : null,
   };
   const { marked, covered } = useMarked(props);
+  const standing = useMemo(
+    () => still.report.rig.mics.filter(({ mic }) => !moving.has(keyOf.mic(mic.id))),
+    [still.report.rig.mics, moving],
+  );
   const paintTheDeck = useCallback((pen: Pen) => paintDeck(pen, deck), [deck]);
   return (
     <Stage width={view.size.width} height={view.size.height} listening={false}>
@@ -93,6 +101,9 @@ export function PlanStage(props: Props) {
         </DeckFrame>
       </Layer>
       {floor && <FloorLayer floor={floor} kitView={kitView} colours={colours} />}
+      {zone && preferences.showZone && (
+        <ZoneLayer {...{ zone, kitView, colours }} isOld={props.zoneIsOld} mics={standing} />
+      )}
       <Layer listening={false}>
         <DeckFrame view={view}>
           <KitFrame kit={deck.kit}>
@@ -100,7 +111,8 @@ export function PlanStage(props: Props) {
           </KitFrame>
           <KitDrawing {...kit} part="moving" box={layout.box} rig={report.rig} loom={report.loom} />
           <KitFrame kit={deck.kit}>
-            <Chosen {...props} colours={colours} />
+            <Chosen focus={props.focus} preferences={preferences} colours={colours} />
+            {ring && <RimRing layout={layout} ring={ring} asked={asked} colours={colours} />}
           </KitFrame>
         </DeckFrame>
         <PlanLabels
@@ -127,35 +139,32 @@ export function PlanStage(props: Props) {
 }
 
 /** What is marked, and all that labels keep out of. */
-function useMarked({ open, finding, wishes, kitView, covered }: Props) {
-  const { report } = answeredOf(open);
+function useMarked({ open, finding, wishes, ring, kitView, covered }: Props) {
+  const { layout, report } = answeredOf(open);
   const marked = useMemo(
     () => markedPlaces([...(finding ? [finding] : []), ...(wishes ?? [])], report, kitView),
     [finding, wishes, report, kitView],
   );
-  const both = useMemo(() => [...covered, ...markBoxes(marked)], [covered, marked]);
-  return { marked, covered: both };
+  const round = useMemo(() => ringBoxes(layout, ring, kitView), [layout, ring, kitView]);
+  const all = useMemo(() => [...covered, ...markBoxes(marked), ...round], [covered, marked, round]);
+  return { marked, covered: all };
 }
 
-type ChosenProps = Pick<Props, 'open' | 'zone' | 'ring' | 'asked' | 'focus' | 'preferences'> & {
+type ChosenProps = Pick<Props, 'focus' | 'preferences'> & {
   readonly colours: Palette;
 };
 
 /** What is selected is judged by this (inside the kit frame). */
-function Chosen({ open, zone, ring, asked, focus, preferences, colours }: ChosenProps) {
+function Chosen({ focus, preferences, colours }: ChosenProps) {
   return (
-    <>
-      {ring && <RimRing layout={open.layout} ring={ring} asked={asked} colours={colours} />}
-      {focus && (
-        <FocusDrawing
-          focus={focus}
-          showSweep={preferences.showSweeps}
-          zone={preferences.showZone ? zone : null}
-          paintSwing={paintSwing}
-          colours={colours}
-        />
-      )}
-    </>
+    focus && (
+      <FocusDrawing
+        focus={focus}
+        showSweep={preferences.showSweeps}
+        paintSwing={paintSwing}
+        colours={colours}
+      />
+    )
   );
 }
 

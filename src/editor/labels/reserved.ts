@@ -17,6 +17,9 @@ const BUTTONS = { width: 180, height: 64 } as const;
 const SCALE_BAR = { width: 212, height: 46 } as const;
 const LEGEND = { width: 566, height: 40 } as const;
 
+/** How far up from the lower edge cards of a height stand, over the buttons, px. */
+export const footZone = (foot: number): number => BUTTONS.height + foot;
+
 /** Where no label may stand, because something stands over the drawing there. */
 export function reservedZones(
   { width, height }: ScreenSize,
@@ -35,6 +38,6 @@ export function reservedZones(
     atFoot(width - BUTTONS.width, BUTTONS),
     atFoot(0, SCALE_BAR),
     ...(legend ? [atFoot(0, LEGEND)] : []),
-    ...(foot > 0 ? [{ left: 0, top: height - BUTTONS.height - foot, width, height: foot }] : []),
+    ...(foot > 0 ? [{ left: 0, top: height - footZone(foot), width, height: foot }] : []),
   ];
 }

@@ -1,3 +1,4 @@
+import type { Layout } from '../../layout/layout.ts';
 import { withPlanned } from '../../report/plannedRing.ts';
 import { clipIn, type RingOfMic, type RingPlace } from '../../report/ring.ts';
 import { showClearance } from '../../units/clearanceText.ts';
@@ -7,7 +8,7 @@ import { type KitView, kitToScreen } from '../view/kitView.ts';
 import type { ScreenPoint } from '../view/view.ts';
 import { arcText } from '../words.ts';
 import { formOf, type LabelLook, type Lettering } from './lettering.ts';
-import type { LabelSpot } from './placeLabels.ts';
+import { type Box, boxAbout, type LabelSpot } from './placeLabels.ts';
 import { roundAbout } from './spots.ts';
 import { type Lettered, RANK } from './wishes.ts';
 
@@ -52,6 +53,27 @@ export function ringLabels(
   const forms = [formOf(showClearance(asked.clearance, layout), look, measure)];
   const wish = { key: 'asked', at: at(asked.angle), spots: roundAbout(14), forms };
   return [...words, { look, wish: { ...wish, rank: RANK.selected, must: true } }];
+}
+
+/** Px from box to box round a ring, and from its line to the edge of a box. */
+const ROUND_STEP = 10;
+const BESIDE_LINE = 4;
+
+/** Where labels should not stand, so that the ring is seen all round, under its own mic's name too. */
+export function ringBoxes(
+  layout: Layout,
+  ring: RingOfMic | null,
+  kitView: KitView,
+): readonly Box[] {
+  const clip = ring && clipIn(withPlanned(layout, ring), ring.mic);
+  if (!clip) return [];
+  const { drum } = clip;
+  const { scale } = kitView.view;
+  const count = Math.ceil((Math.PI * drum.diameter * scale) / ROUND_STEP);
+  return Array.from({ length: count }, (_, i) => {
+    const spot = besideRim(drum, (i * 360) / count, RING_OUT / scale);
+    return boxAbout(kitToScreen(kitView, spot), BESIDE_LINE);
+  });
 }
 
 /** Places for a word outside the ring beside one of its points, relative to `from`. */

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { ringLabels } from '../../../src/editor/labels/ringWishes.ts';
+import { ringBoxes, ringLabels } from '../../../src/editor/labels/ringWishes.ts';
 import type { Lettered } from '../../../src/editor/labels/wishes.ts';
-import { besideRim } from '../../../src/editor/rim/rimLine.ts';
+import { besideRim, RING_OUT } from '../../../src/editor/rim/rimLine.ts';
 import { kitToScreen } from '../../../src/editor/view/kitView.ts';
 import { zoomed } from '../../../src/editor/view/view.ts';
 import { createAnalyst } from '../../../src/report/analyse.ts';
@@ -68,5 +68,24 @@ describe('what is written on a ring', () => {
     expect(last?.look).toEqual({ kind: 'measure', verdict: asked?.verdict });
     expect(last?.wish.must).toBe(true);
     expect(ringLabels(lettered, null, asked)).toEqual([]);
+  });
+});
+
+describe('where labels keep off a ring', () => {
+  test('all round, near and from afar, no place of the ring is farther than half a step from the middle of a box', () => {
+    for (const kitView of [near, fit]) {
+      const boxes = ringBoxes(layout, ring, kitView);
+      for (let angle = 0; angle < 360; angle += 1) {
+        const spot = kitToScreen(kitView, besideRim(drum, angle, RING_OUT / kitView.view.scale));
+        const gaps = boxes.map(({ left, top, width, height }) =>
+          Math.hypot(left + width / 2 - spot.x, top + height / 2 - spot.y),
+        );
+        expect(Math.min(...gaps)).toBeLessThan(9);
+      }
+    }
+  });
+
+  test('without a ring there is nothing to keep off', () => {
+    expect(ringBoxes(layout, null, near)).toEqual([]);
   });
 });
