@@ -56,7 +56,7 @@ export function Panel() {
           id="panel-view"
           aria-labelledby={`tab-${panel.section}`}
           key={view}
-          {...(shown !== null && quiet)}
+          {...quiet}
         >
           {shown === null ? <Section /> : <Details selection={shown} />}
         </div>
