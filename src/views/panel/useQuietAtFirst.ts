@@ -1,6 +1,6 @@
 import { type SyntheticEvent, useLayoutEffect, useMemo, useRef } from 'react';
 
-/** How long after a view came a tap can be the second half of the double tap that opened it, ms. */
+/** How long after the first half of a double tap its second half comes at most, ms. */
 const QUIET = 350;
 /** How far apart the two halves of a double tap lie at most, px. */
 const SAME_SPOT = 24;
@@ -8,21 +8,24 @@ const SAME_SPOT = 24;
 type Tap = SyntheticEvent<HTMLElement, MouseEvent>;
 
 /**
- * Handlers that keep the second half of a double tap out of the view that its first half opened: a tap right after the view came, where the one
- * before it was. A key's click counts: it goes where the focus is.
+ * Handlers that keep the second half of a double tap out of the view that its first half opened: a tap right after the one before
+ * which the view was another, and where that one was. A key's click counts: it goes where the focus is.
  */
 export function useQuietAtFirst(view: string) {
-  const since = useRef(Number.NEGATIVE_INFINITY);
   const last = useRef<MouseEvent | null>(null);
+  /** The tap that opened the view, if one did. */
+  const opening = useRef<MouseEvent | null>(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: it is the change of the view that counts
   useLayoutEffect(() => {
-    since.current = performance.now();
+    opening.current = last.current;
+    last.current = null;
   }, [view]);
   return useMemo(() => {
+    // By the fingers' own times: however long the view took to come.
     const isSecond = ({ timeStamp, nativeEvent: { clientX, clientY } }: Tap): boolean =>
-      timeStamp - since.current < QUIET &&
-      last.current !== null &&
-      Math.hypot(clientX - last.current.clientX, clientY - last.current.clientY) <= SAME_SPOT;
+      opening.current !== null &&
+      timeStamp - opening.current.timeStamp < QUIET &&
+      Math.hypot(clientX - opening.current.clientX, clientY - opening.current.clientY) <= SAME_SPOT;
     const drop = (event: Tap): boolean => {
       const isKey = event.type === 'click' && event.nativeEvent.detail === 0;
       if (isKey || !isSecond(event)) return false;
