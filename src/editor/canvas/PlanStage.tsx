@@ -32,6 +32,7 @@ import { DeckFrame, KitFrame } from './Frames.tsx';
 import { Handles } from './Handles.tsx';
 import { Highlight } from './Highlight.tsx';
 import { KitDrawing, usePlugged } from './KitDrawing.tsx';
+import { KitLayer } from './KitLayer.tsx';
 import { PlanLabels } from './PlanLabels.tsx';
 import { RimRing } from './RimRing.tsx';
 import { keyOf, useMoving } from './useMoving.ts';
@@ -192,13 +193,5 @@ interface FloorProps {
 /** A layer of its own: its long lines are not drawn again in every frame of a drag. */
 function FloorLayer({ floor, kitView, colours }: FloorProps) {
   const paint = useCallback((pen: Pen) => paintContours(pen, floor), [floor]);
-  return (
-    <Layer listening={false}>
-      <DeckFrame view={kitView.view}>
-        <KitFrame kit={kitView.deck.kit}>
-          <Drawn paint={paint} colours={colours} />
-        </KitFrame>
-      </DeckFrame>
-    </Layer>
-  );
+  return <KitLayer {...{ paint, kitView, colours }} />;
 }
