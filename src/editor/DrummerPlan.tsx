@@ -19,7 +19,12 @@ import { type Border, type Bounds, fitted, type ScreenSize, type View } from './
 const ROUND_MIC = 420;
 const ROUND_THRONE = 260;
 /** Nothing stands over the drawing but its scale bar and legend. */
-const BARE: Furniture = { head: false, legend: true, foot: 0 };
+const BARE: Furniture = {
+  head: false,
+  legend: true,
+  foot: 0,
+  legends: { width: 0, height: 0 },
+};
 const BORDER: Border = { top: 24, right: 24, bottom: 52, left: 24 };
 
 /** The plan as the drummer sees it, for the sign-off: what is asked about, large. Nothing on it can be moved by touch. */

@@ -43,6 +43,7 @@ export function ElevationPane({
   size,
   top,
   foot,
+  legends,
   focus,
   opened,
   described,
@@ -75,7 +76,7 @@ export function ElevationPane({
     [opened, open, report.rig, selection, kitView],
   );
   const covered = useMemo(() => handleBoxes(handles), [handles]);
-  const furniture = useFurniture({ top, foot, size }, alone);
+  const furniture = useFurniture({ top, foot, size, legends }, alone);
   const found = useRevealing(open, turner, { selection, controls });
   const finding = found && { key: found.key, at: kitToScreen(kitView, found.spot) };
   const turned = useMemo(() => focus && turnedFocus(focus, turner), [focus, turner]);

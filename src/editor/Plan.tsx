@@ -54,11 +54,24 @@ function OpenDrawings({ open, size }: { readonly open: OpenLayout; readonly size
   const atRest = move === null && focus !== null && focus.leg.length > 0;
   const cards = (asked.place || planned ? 1 : 0) + (showSweeps && (move || atRest) ? 1 : 0);
   const { notes, here, note } = useTapNotes(layout);
+  const legends = useRef<HTMLDivElement>(null);
+  const legendSize = useSizeOf(legends);
   return (
     <>
       {panes.map(({ kind, left, top, size: own }) => {
         const foot = top + own.height === size.height ? cards * CARD : 0;
-        const pane = { open, focus, opened, described, foot, top, size: own, notes };
+        const corner = left === 0 && top === 0 ? legendSize : nothing;
+        const pane = {
+          open,
+          focus,
+          opened,
+          described,
+          foot,
+          top,
+          size: own,
+          legends: corner,
+          notes,
+        };
         return (
           <div key={kind} className="plan-pane" style={{ left, top, ...own }}>
             {kind === 'plan' ? (
@@ -70,7 +83,7 @@ function OpenDrawings({ open, size }: { readonly open: OpenLayout; readonly size
         );
       })}
       <div className="plan-head">
-        <PlanText id={described} open={answered} legends={hasPlan} here={here} note={note} />
+        <PlanText {...{ here, note, legends }} id={described} open={answered} explains={hasPlan} />
         <ViewChoice roomForTwo={holdsTwo(size)} />
         <KeyList />
       </div>
@@ -87,6 +100,8 @@ function OpenDrawings({ open, size }: { readonly open: OpenLayout; readonly size
     </>
   );
 }
+
+const nothing: ScreenSize = { width: 0, height: 0 };
 
 /** Room that one card over the lower edge takes, px. */
 const CARD = 66;

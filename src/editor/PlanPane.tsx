@@ -42,6 +42,8 @@ export interface PaneProps {
   readonly top: number;
   /** How high cards stand over its lower edge, px. */
   readonly foot: number;
+  /** How large the legends are that stand in its upper left corner, px. */
+  readonly legends: ScreenSize;
   /** What the selected mic is judged by, kit frame. */
   readonly focus: MicFocus | null;
   /** The mic whose nearest move is looked at; what is selected has no handles meanwhile. */
@@ -56,7 +58,7 @@ type PlanProps = PaneProps & { readonly asked: AskedPlace };
 
 /** The plan, with all that fingers and keys do on it. */
 export function PlanPane(props: PlanProps) {
-  const { open, size, top, foot, focus, opened, described, asked, notes } = props;
+  const { open, size, focus, opened, described, asked, notes } = props;
   const { layout, report } = open;
   const preferences = useSession((state) => state.preferences);
   const selection = useSession((state) => state.selection);
@@ -79,12 +81,12 @@ export function PlanPane(props: PlanProps) {
   const handles = useHandles(open, chosen, kitView);
   // Labels find their places for what is answered, and keep them while the drawing runs ahead.
   const answered = useHandles(answeredOf(open), chosen, kitView);
-  const furniture = useFurniture({ top, foot, size }, true);
+  const furniture = useFurniture(props, true);
   const finding = useRevealing(open, selection, controls);
   useRevealBoxSpots(layout, controls);
   const spotOfPoint = (point: Vec3) => toDeck(layout.deck, point);
   useShowMove(opened, focus, spotOfPoint, controls);
-  useUncover({ selection, focus, foot }, spotOfPoint, controls);
+  useUncover({ selection, focus, foot: props.foot }, spotOfPoint, controls);
   const ground = {
     kitView,
     pickables,
@@ -137,12 +139,12 @@ const LEGEND_FROM = 740;
 
 /** What stands over a drawing; a drawing below another one has the choice of drawings not over it. */
 export const useFurniture = (
-  { top, foot, size }: Pick<PaneProps, 'top' | 'foot' | 'size'>,
+  { top, foot, size, legends }: Pick<PaneProps, 'top' | 'foot' | 'size' | 'legends'>,
   hasLegend: boolean,
 ): Furniture =>
   useMemo(
-    () => ({ head: top === 0, legend: hasLegend && size.width >= LEGEND_FROM, foot }),
-    [top, foot, size.width, hasLegend],
+    () => ({ head: top === 0, legend: hasLegend && size.width >= LEGEND_FROM, foot, legends }),
+    [top, foot, size.width, legends, hasLegend],
   );
 
 function usePlanView({ layout, report }: OpenLayout, size: ScreenSize): ViewControls {

@@ -1,21 +1,16 @@
-import { useEffect, useState } from 'react';
+import { type Ref, useEffect, useState } from 'react';
 import type { Selection } from '../session/selection.ts';
 import { type OpenLayout, useSession } from '../session/session.ts';
-import {
-  againText,
-  floorText,
-  marksText,
-  ringText,
-  spokenKeys,
-  spokenSelection,
-  zoneText,
-} from './words.ts';
+import { FloorLegend } from './FloorLegend.tsx';
+import { againText, marksText, ringText, spokenKeys, spokenSelection, zoneText } from './words.ts';
 
 interface Props {
   readonly id: string;
   readonly open: OpenLayout;
   /** Whether what only the plan draws is explained. */
-  readonly legends: boolean;
+  readonly explains: boolean;
+  /** Gets the corner where the legends stand. */
+  readonly legends: Ref<HTMLDivElement>;
   /** Everything that the last tap can mean, the likeliest first. */
   readonly here: readonly Selection[];
   /** What has just happened, for a moment; null: nothing to tell. */
@@ -23,7 +18,7 @@ interface Props {
 }
 
 /** What the plan says in words: how it is used, what is selected, what the hatch means. */
-export function PlanText({ id, open, legends, here, note }: Props) {
+export function PlanText({ id, open, explains, legends, here, note }: Props) {
   const selection = useSession((state) => state.selection);
   const zone = useSession((state) => state.zone);
   const zoneIsOld = useSession((state) => state.zoneIsOld);
@@ -42,10 +37,10 @@ export function PlanText({ id, open, legends, here, note }: Props) {
       <p className="plan-spoken" role="status">
         {useSettled(note ?? spokenSelection(open.layout, open.report, selection))}
       </p>
-      <div className="plan-legends">
+      <div ref={legends} className="plan-legends">
         {note !== null && <p aria-hidden="true">{note}</p>}
         {again && <p>{again}</p>}
-        {legends && showZone && isMic && zone.rings.length > 0 && (
+        {explains && showZone && isMic && zone.rings.length > 0 && (
           <p>
             <span
               className={zoneIsOld ? 'plan-hatch plan-hatch-old' : 'plan-hatch'}
@@ -54,13 +49,8 @@ export function PlanText({ id, open, legends, here, note }: Props) {
             {zoneText(zone.height, open.layout.units, zoneIsOld)}
           </p>
         )}
-        {legends && marks && <p>{marksText[marks.shows]}</p>}
-        {legends && floor && (
-          <p>
-            <span className="plan-contour" aria-hidden="true" />
-            {floorText(open.layout.units)}
-          </p>
-        )}
+        {explains && marks && <p>{marksText[marks.shows]}</p>}
+        {explains && floor && <FloorLegend unit={open.layout.units} />}
       </div>
     </>
   );

@@ -229,15 +229,19 @@ export const planKeys: readonly (readonly [keys: string, what: string])[] = [
 
 export const spokenKeys = planKeys.map(([keys, what]) => `${keys}: ${what}.`).join(' ');
 
-/** What the contours mean, and how far they can be trusted (rules F1 and F2). */
+/** How far the contours can be trusted, in short (rules F1 and F2). */
+export const floorTrust = (unit: LengthUnit): string =>
+  `Stick floor, at most ${showLength(15, unit)} below`;
+
+/** What the contours mean, and all about how far they can be trusted. */
 export const floorText = (unit: LengthUnit): string =>
-  `Stick floor, ${unit} over the deck: at or below the true height, by at most ${showLength(15, unit)}; lines on the safe side`;
+  `The lowest height that sticks, hands and forearms pass, ${unit} over the deck: at or below the true height, by at most ${showLength(15, unit)}; lines on the safe side.`;
 
 /** What the hatch on the plan means; of the zone of before a change only its broken edge is drawn. */
 export const zoneText = (height: Mm, unit: LengthUnit, isOld: boolean): string =>
   isOld
-    ? `Before this change: struck here at its height then, ${showLength(height, unit)}`
-    : `Struck if moved here at its height, ${showLength(height, unit)}`;
+    ? `Before this change: struck at ${showLength(height, unit)}`
+    : `Struck if moved here, ${showLength(height, unit)} high`;
 
 /** What a clip would be at a place of its rim. */
 export const ringPlaceText = (

@@ -2,6 +2,8 @@ import { gap } from '../../geometry/plan.ts';
 import type { Vec2 } from '../../geometry/vector.ts';
 import type { FloorReport } from '../../report/floor.ts';
 import { showLengthNumber } from '../../units/lengthText.ts';
+import type { Mm } from '../../units/quantity.ts';
+import { isStrong } from '../shapes/contours.ts';
 import { kitToScreen } from '../view/kitView.ts';
 import { formOf, type LabelLook, type Lettering } from './lettering.ts';
 import { onScreen } from './placeLabels.ts';
@@ -13,12 +15,14 @@ type Ring = Contour['rings'][number];
 
 const look: LabelLook = { kind: 'contour' };
 
-/** Heights on the contours of the stick floor, each written once where there is room. */
-export function contourLabels(
-  { layout, kitView, measure }: Lettered,
-  floor: FloorReport | null,
-): readonly Lettering[] {
+/** Px that heights keep from each other: nearer together they hide the kit and tell no more. */
+const APART = 24;
+
+/** Heights on the contours of the stick floor, each written once where there is room; those that matter most choose first. */
+export function contourLabels(lettered: Lettered, floor: FloorReport | null): readonly Lettering[] {
   if (!floor) return [];
+  const { layout, kitView, measure } = lettered;
+  const tip = tipHeight(lettered);
   return spotsOf(floor).flatMap(({ height, spots }): readonly Lettering[] => {
     const places = spots
       .map((spot) => kitToScreen(kitView, spot))
@@ -34,12 +38,26 @@ export function contourLabels(
           at: first,
           spots: alongLine(places.map(({ x, y }) => ({ x: x - first.x, y: y - first.y }))),
           forms: [formOf(text, look, measure)],
-          rank: RANK.deck - 0.5,
+          rank: RANK.deck - urgency(height, floor.step, tip),
+          apart: APART,
           must: false,
         },
       },
     ];
   });
+}
+
+/** How high the selected mic's tip is; undefined while none is selected. */
+const tipHeight = ({ report, selection }: Lettered): Mm | undefined =>
+  selection?.kind === 'mic'
+    ? report.rig.mics.find(({ mic }) => mic.id === selection.id)?.tip.z
+    : undefined;
+
+/** Between 0 and 1: the nearer to the selected mic's height, the more; with none selected, the strong lines before the even ones. */
+function urgency(height: Mm, step: Mm, tip: Mm | undefined): number {
+  if (tip !== undefined) return step / (step + Math.abs(height - tip));
+  if (isStrong(height, step)) return 0.9;
+  return Math.round(height / step) % 2 === 0 ? 0.6 : 0.3;
 }
 
 interface HeightSpots {

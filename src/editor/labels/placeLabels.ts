@@ -31,6 +31,8 @@ export interface LabelWish {
   readonly rank: number;
   /** Whether a place nearer to what another such label names would be read as that one's. */
   readonly points?: true;
+  /** How far it keeps from other labels that keep apart, px: many of a kind would be read as one crowd. */
+  readonly apart?: number;
   /** A label that must be shown overlaps where no room is left; others are left out. */
   readonly must: boolean;
 }
@@ -81,20 +83,23 @@ const GAP = 3;
  * L4. No label stands under what stands over the drawing, except as in L2.
  * L5. Of places that hide the same, a label that points takes one that is not nearer to what another such label names.
  * L6. A label that need not be shown is left out where mics or handles would hide much of it.
+ * L7. Of labels that keep apart, the first to choose stands, and another only as far from it as it keeps.
  */
 export function placeLabels(
   wishes: readonly LabelWish[],
   ground: LabelGround,
 ): readonly PlacedLabel[] {
   const placed: PlacedLabel[] = [];
+  const kin: PlacedLabel[] = [];
   const named = wishes.flatMap(({ points, at }) => (points ? [at] : []));
   const inOrder = [...wishes].sort((a, b) => a.rank - b.rank);
   for (const wish of inOrder) {
     const others = wish.points ? named.filter((at) => at !== wish.at) : [];
-    const here = { ...ground, others };
+    const here = { ...ground, others, kin };
     const choice =
       freePlace(wish, placed, here) ?? (wish.must ? leastOverlap(wish, placed, here) : undefined);
     if (choice) placed.push(choice);
+    if (choice && wish.apart !== undefined) kin.push(choice);
   }
   return placed;
 }
@@ -180,6 +185,8 @@ const MISTAKEN_COST = 45;
 interface Surroundings extends LabelGround {
   /** What is named by labels that this one could be taken for. */
   readonly others: readonly ScreenPoint[];
+  /** The labels placed that keep apart. */
+  readonly kin: readonly PlacedLabel[];
 }
 
 /** A text of which a mic or a handle hides more than this share can't be read. */
@@ -187,12 +194,13 @@ const MOST_HIDDEN = 0.25;
 
 const isFree = (
   box: Box,
-  { must }: LabelWish,
+  { must, apart }: LabelWish,
   placed: readonly PlacedLabel[],
-  ground: LabelGround,
+  ground: Surroundings,
 ): boolean =>
   inside(box, ground.size) &&
-  !hits(box, placed) &&
+  !hits(grown(box, GAP), placed) &&
+  (apart === undefined || !hits(grown(box, apart), ground.kin)) &&
   !ground.reserved.some((zone) => overlap(box, zone) > 0) &&
   (must || !isBuried(box, ground.covered));
 
@@ -235,16 +243,14 @@ const inside = (box: Box, size: ScreenSize): boolean =>
   box.left + box.width <= size.width - GAP &&
   box.top + box.height <= size.height - GAP;
 
-function hits(box: Box, placed: readonly PlacedLabel[]): boolean {
-  const room = grown(box);
-  return placed.some((other) => overlap(room, other.box) > 0);
-}
+const hits = (room: Box, placed: readonly PlacedLabel[]): boolean =>
+  placed.some((other) => overlap(room, other.box) > 0);
 
-const grown = (box: Box): Box => ({
-  left: box.left - GAP,
-  top: box.top - GAP,
-  width: box.width + 2 * GAP,
-  height: box.height + 2 * GAP,
+const grown = (box: Box, by: number): Box => ({
+  left: box.left - by,
+  top: box.top - by,
+  width: box.width + 2 * by,
+  height: box.height + 2 * by,
 });
 
 function overlap(a: Box, b: Box): number {

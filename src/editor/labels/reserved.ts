@@ -9,6 +9,8 @@ export interface Furniture {
   readonly legend: boolean;
   /** How high cards stand over the lower edge, px; 0 while there are none. */
   readonly foot: number;
+  /** What the drawing's patterns mean stands in its upper left corner, so large, px. */
+  readonly legends: ScreenSize;
 }
 
 /** Px, with a little room round each; plan.css has the same sizes. */
@@ -16,6 +18,8 @@ const HEAD = 60;
 const BUTTONS = { width: 180, height: 64 } as const;
 const SCALE_BAR = { width: 212, height: 46 } as const;
 const LEGEND = { width: 566, height: 40 } as const;
+/** From the drawing's corner to the legends, and free round them. */
+const ROUND_LEGENDS = 12 + 6;
 
 /** How far up from the lower edge cards of a height stand, over the buttons, px. */
 export const footZone = (foot: number): number => BUTTONS.height + foot;
@@ -23,7 +27,7 @@ export const footZone = (foot: number): number => BUTTONS.height + foot;
 /** Where no label may stand, because something stands over the drawing there. */
 export function reservedZones(
   { width, height }: ScreenSize,
-  { head, legend, foot }: Furniture,
+  { head, legend, foot, legends }: Furniture,
 ): readonly Box[] {
   const atFoot = (
     left: number,
@@ -35,6 +39,16 @@ export function reservedZones(
   });
   return [
     ...(head ? [{ left: 0, top: 0, width, height: HEAD }] : []),
+    ...(legends.height > 0
+      ? [
+          {
+            left: 0,
+            top: 0,
+            width: ROUND_LEGENDS + legends.width,
+            height: ROUND_LEGENDS + legends.height,
+          },
+        ]
+      : []),
     atFoot(width - BUTTONS.width, BUTTONS),
     atFoot(0, SCALE_BAR),
     ...(legend ? [atFoot(0, LEGEND)] : []),

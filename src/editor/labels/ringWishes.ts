@@ -45,7 +45,8 @@ export function ringLabels(
     const middle = at(first);
     const spots = angles.flatMap((angle) => outward(at(angle), middle, kitView, drum));
     const forms = [formOf(arcText(verdict), look, measure)];
-    const rank = RANK.struck - 0.5;
+    // What mics and pieces say comes first: from afar there is no room for both, and the ring's own lines tell its verdicts.
+    const rank = RANK.clear + 0.5;
     return [{ look, wish: { key: `arc ${verdict}`, at: middle, spots, forms, rank, must: false } }];
   });
   if (!asked) return words;

@@ -84,7 +84,15 @@ describe('places for labels', () => {
   });
 
   test('L4: none that may be left out stands under what stands over the drawing', () => {
-    const zones = reservedZones(size, { head: true, legend: true, foot: 66 });
+    const zones = reservedZones(size, {
+      head: true,
+      legend: true,
+      foot: 66,
+      legends: { width: 300, height: 110 },
+    });
+    expect(zones.some((zone) => overlap(zone, { left: 290, top: 100, width: 9, height: 9 }))).toBe(
+      true,
+    );
     fc.assert(
       fc.property(anyWishes(fc.constant(false), 40), (wishes) => {
         for (const label of placeLabels(wishes, { ...nothing, reserved: zones })) {
@@ -125,6 +133,23 @@ describe('places for labels', () => {
     const name: LabelWish = { ...wishAt(400, 300), spots: overBroad(20, false) };
     expect(placeLabels([name], { ...nothing, covered: [mic] })).toEqual([]);
     expect(placeLabels([{ ...name, must: true }], { ...nothing, covered: [mic] })).toHaveLength(1);
+  });
+
+  test('L7: of labels that keep apart, the first to choose stands and the others only as far off as they keep', () => {
+    const height = (key: string, x: number, rank: number): LabelWish => ({
+      ...wishAt(x, 300),
+      key,
+      spots: [{ x: 0, y: 0, sideX: 0, sideY: 0 }],
+      forms: [{ text: '900', width: 30, height: 18 }],
+      rank,
+      apart: 40,
+    });
+    const wishes = [height('near', 460, 1), height('first', 400, 0), height('far', 475, 2)];
+    const keys = placeLabels(wishes, nothing).map(({ key }) => key);
+    expect(keys).toEqual(['first', 'far']);
+    const { apart, ...free } = height('free', 435, 3);
+    expect(apart).toBe(40);
+    expect(placeLabels([...wishes, free], nothing).map(({ key }) => key)).toContain('free');
   });
 
   test('the shorter form is taken where the longer finds no room', () => {

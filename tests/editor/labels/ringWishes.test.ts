@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { ringBoxes, ringLabels } from '../../../src/editor/labels/ringWishes.ts';
-import type { Lettered } from '../../../src/editor/labels/wishes.ts';
+import { type Lettered, RANK } from '../../../src/editor/labels/wishes.ts';
 import { besideRim, RING_OUT } from '../../../src/editor/rim/rimLine.ts';
 import { kitToScreen } from '../../../src/editor/view/kitView.ts';
 import { zoomed } from '../../../src/editor/view/view.ts';
@@ -38,6 +38,13 @@ describe('what is written on a ring', () => {
         const away = Math.hypot(wish.at.x + x - middle.x, wish.at.y + y - middle.y);
         expect(away).toBeGreaterThan(radius * 0.8);
       }
+    }
+  });
+
+  test('gives way to every verdict of a mic and every name', () => {
+    for (const { wish } of ringLabels(lettered, ring, null)) {
+      expect(wish.rank).toBeGreaterThan(Math.max(RANK.clear, RANK.piece));
+      expect(wish.must).toBe(false);
     }
   });
 
