@@ -1,6 +1,6 @@
 import { type Side, signOf } from '../player/hands.ts';
 import type { Mm } from '../units/quantity.ts';
-import { FALL, WIDER } from './floorBudget.ts';
+import { END, FALL, strideOf, WIDER } from './floorBudget.ts';
 import { SPOT, type StickFloor } from './floorField.ts';
 
 /** Cells along a side of a tile; a column or row is its tile's shifted by BITS. */
@@ -42,6 +42,8 @@ export class AxisField {
   /** The column of a place is `base` and `step` times it, cut down. */
   private base = 0;
   private step = 1;
+  /** Samples to a cell's length. */
+  private dense = 1;
   /** The tiles that the piece may meet, and whether they hold all of it. */
   private left = 0;
   private right = 0;
@@ -49,9 +51,9 @@ export class AxisField {
   private high = 0;
   private isInside = true;
 
-  /** @param beyond How far outside the field of spots an axis still matters, mm. */
-  constructor({ left, bottom, columns, rows }: StickFloor, beyond: Mm) {
-    this.border = TILE * Math.ceil(beyond / SPOT / TILE + 1);
+  /** @param radius Of the largest balls that come down from places, mm. */
+  constructor({ left, bottom, columns, rows }: StickFloor, radius: Mm) {
+    this.border = TILE * Math.ceil((radius + WIDER) / SPOT / TILE + 1);
     this.columns = Math.ceil((columns + 2 * this.border) / TILE);
     this.rows = Math.ceil((rows + 2 * this.border) / TILE);
     this.across = this.columns * TILE;
@@ -64,11 +66,13 @@ export class AxisField {
     this.throneColumn = this.border - Math.round(left / SPOT);
     this.throneRow = this.border - Math.round(bottom / SPOT);
     this.turnTo('right');
-    this.clear();
+    this.clear(radius);
   }
 
-  /** Forgets all that was seen. */
-  clear(): void {
+  /** Forgets all that was seen. What is seen next is for balls of a radius. */
+  clear(radius: Mm): void {
+    // No less than one a cell: a cell that is left out lets what is higher be looked at.
+    this.dense = Math.max(1, SPOT / strideOf(radius));
     this.lowest.fill(Number.POSITIVE_INFINITY);
     this.roofs.set(this.ceilings);
     this.seen.fill(0);
@@ -142,35 +146,46 @@ export class AxisField {
   }
 
   /**
-   * Lowers the field to samples of the piece that was last found to meet it and from which the axis is at most `loose` mm off. They are so dense that
-   * with it no place is farther from the nearest on the plan than balls are widened, nor in height than they are lowered (rule F3).
+   * Lowers the field to samples of the piece that was last found to meet it. They are so dense that balls about them, grown and lowered, come down
+   * wherever one about any place of the piece does (rule F3).
    */
-  sample(loose: Mm): void {
+  sample(): void {
     const { piece: p } = this;
-    const dense = density(p, (WIDER - loose) / SPOT);
-    const fall = Math.max(rise(p, 0, 3), rise(p, 6, 9));
-    const drop = Math.max(rise(p, 0, 6), rise(p, 3, 9));
     const long = Math.max(planGap(p, 0, 3), planGap(p, 6, 9));
     const way = Math.max(planGap(p, 0, 6), planGap(p, 3, 9));
-    const points = Math.ceil(Math.max(long * dense, fall / FALL)) || 1;
-    const times = Math.ceil(Math.max(way * dense, drop / FALL)) || 1;
+    const points = this.samplesOf(long, Math.max(rise(p, 0, 3), rise(p, 6, 9)));
+    const times = this.samplesOf(way, Math.max(rise(p, 0, 6), rise(p, 3, 9)));
+    const first = firstOf(long, points);
+    const begin = firstOf(way, times);
+    const step = stepOf(begin, times);
     this.see();
-    for (let k = 0; k < times; k++) this.sampleAt((k + 0.5) / times, points);
+    for (let k = 0; k < times; k++) this.sampleAt(begin + k * step, first, points);
   }
 
-  /** Samples the axis at a share of the piece's time. */
-  private sampleAt(t: number, points: number): void {
+  /** How many samples go so many cells far and rise so many mm. */
+  private samplesOf(far: number, rise: Mm): number {
+    const gaps = Math.ceil((far - (2 * END) / SPOT) * this.dense);
+    const steps = rise > FALL ? Math.ceil(rise / FALL) : 0;
+    return 1 + Math.max(0, gaps, steps);
+  }
+
+  /** Samples the axis at a share of the piece's time, from a share of its length on. */
+  private sampleAt(t: number, from: number, points: number): void {
     const { piece: p, lowest, across, base, step, isInside } = this;
     const first = (this.throneRow - BIAS) * across + base;
+    const share = stepOf(from, points);
     let x = between(p, 0, t);
     let y = between(p, 1, t);
     let z = between(p, 2, t);
-    const dx = (between(p, 3, t) - x) / points;
-    const dy = (between(p, 4, t) - y) / points;
-    const dz = (between(p, 5, t) - z) / points;
-    x += dx / 2;
-    y += dy / 2;
-    z += dz / 2;
+    let dx = between(p, 3, t) - x;
+    let dy = between(p, 4, t) - y;
+    let dz = between(p, 5, t) - z;
+    x += from * dx;
+    y += from * dy;
+    z += from * dz;
+    dx *= share;
+    dy *= share;
+    dz *= share;
     for (let i = 0; i < points; i++) {
       const at = first + (y | 0) * across + step * (x | 0);
       if (z < (lowest[at] as number) && (isInside || this.holds(x | 0, y | 0))) lowest[at] = z;
@@ -212,30 +227,12 @@ export class AxisField {
   }
 }
 
-/**
- * Samples for each cell that a piece is long and that its way is long, so that no place of it is farther than `room` cells from the nearest. A place
- * is half a step along and half a step on from it at most: the diagonal of a rhombus, however the two lie to one another.
- */
-function density(p: Float64Array, room: number): number {
-  const ux = (p[3] as number) - (p[0] as number);
-  const uy = (p[4] as number) - (p[1] as number);
-  const rx = (p[9] as number) - (p[6] as number);
-  const ry = (p[10] as number) - (p[7] as number);
-  const vx = (p[6] as number) - (p[0] as number);
-  const vy = (p[7] as number) - (p[1] as number);
-  const wx = (p[9] as number) - (p[3] as number);
-  const wy = (p[10] as number) - (p[4] as number);
-  const long = Math.max(ux * ux + uy * uy, rx * rx + ry * ry);
-  const way = Math.max(vx * vx + vy * vy, wx * wx + wy * wy);
-  const both = Math.sqrt(long * way);
-  const products = Math.max(
-    Math.max(Math.abs(ux * vx + uy * vy), Math.abs(ux * wx + uy * wy)),
-    Math.max(Math.abs(rx * vx + ry * vy), Math.abs(rx * wx + ry * wy)),
-  );
-  const slant = both > 0 ? products / both : 0;
-  // No less than one a cell: a cell that is left out lets what is higher be looked at.
-  return Math.max(1, Math.sqrt((1 + slant) / 2) / room);
-}
+/** The share of a piece at which the first of some samples is: as far from its end as may be, and no farther than half of their steps. */
+const firstOf = (far: number, samples: number): number => Math.min(END / SPOT / far, 0.5 / samples);
+
+/** The share from one of some samples to the next, from the first on. */
+const stepOf = (first: number, samples: number): number =>
+  samples > 1 ? (1 - 2 * first) / (samples - 1) : 0;
 
 /** How far apart two points of a piece are on the plan, in cells. */
 export function planGap(p: Float64Array, a: number, b: number): number {

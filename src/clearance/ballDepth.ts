@@ -1,5 +1,5 @@
 import type { Mm } from '../units/quantity.ts';
-import { WIDER } from './floorBudget.ts';
+import { BOW, GROWN } from './floorBudget.ts';
 import { SPOT } from './floorField.ts';
 
 /**
@@ -7,6 +7,7 @@ import { SPOT } from './floorField.ts';
  * between, mm; minus infinite where it does not reach.
  */
 export function ballDepth(radius: Mm, across: number, ahead: number): Mm {
-  const off = Math.max(0, SPOT * Math.sqrt(across * across + ahead * ahead) - WIDER);
-  return off < radius ? Math.sqrt(radius * radius - off * off) : Number.NEGATIVE_INFINITY;
+  const off = Math.max(0, SPOT * Math.sqrt(across * across + ahead * ahead) - BOW);
+  const grown = radius + GROWN;
+  return off < grown ? Math.sqrt(grown * grown - off * off) : Number.NEGATIVE_INFINITY;
 }

@@ -1,7 +1,7 @@
 import type { Mm } from '../units/quantity.ts';
 import { type AxisField, TILE } from './axisField.ts';
 import { ballDepth } from './ballDepth.ts';
-import { LOWER, WIDER } from './floorBudget.ts';
+import { GROWN, LOWER, WIDER } from './floorBudget.ts';
 import { SPOT, type StickFloor } from './floorField.ts';
 import { lowestFirst } from './lowestFirst.ts';
 import { isSmall, lowerToSmallBalls } from './smallBalls.ts';
@@ -40,7 +40,7 @@ export class BallsBelow {
     const along = highestAbout(this.roofs, reach, { step: 1, count: columns });
     const about = highestAbout(along, reach, { step: columns, count: rows });
     for (let tile = 0; tile < about.length; tile++) {
-      ceilings[tile] = (about[tile] as number) + radius + LOWER;
+      ceilings[tile] = (about[tile] as number) + radius + GROWN + LOWER;
     }
   }
 

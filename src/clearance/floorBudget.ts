@@ -4,16 +4,39 @@ import { SPOT } from './floorField.ts';
 /** Farthest that the height told may lie below the lowest true one within as much of a spot (rule F1), mm. */
 export const BELOW: Mm = 15;
 /** Farthest that an axis may be from where it is taken to be, mm. */
-export const BOW: Mm = 0.45;
+export const BOW: Mm = 0.5;
 /**
- * Rule F3: how much wider than they are balls count on the plan, mm. The place of an axis is kept as the cell that it was seen in, and its ball counts
- * for the whole of a spot's cell as if both were where they are nearest. So it may count for a spot that is farther from the true place by a
- * cell's diagonal and a half, by what the place is off, and by the widening: together 15 mm.
+ * Rule F3: by how much balls grow, mm. The place of an axis is kept as the cell that it was seen in, and its ball counts for the whole of a spot's cell as
+ * if both were where they are nearest. So it may count for a spot that is farther from the true place by a cell's diagonal and a half, by what
+ * the place may be off and is counted wider for it, and by what it grows: together 15 mm.
  */
-export const WIDER: Mm = BELOW - 1.5 * SPOT * Math.SQRT2 - BOW;
-/** Farthest that a place of an axis is above or below the nearest sample of it, mm. */
+export const GROWN: Mm = BELOW - 1.5 * SPOT * Math.SQRT2 - 2 * BOW;
+/** How much farther than they are balls reach on the plan, mm. */
+export const WIDER: Mm = GROWN + BOW;
+/** Farthest that the ends of a piece are from its samples, mm on the plan. */
+export const END: Mm = GROWN / 2;
+/** Farthest that an axis rises from one sample to the next in either direction, mm. */
 export const FALL: Mm = 4;
 /** Heights are kept as single floats: as exact as this, mm. */
 const ROUNDING: Mm = 1e-3;
 /** By how much all heights are lowered, mm. */
 export const LOWER: Mm = BOW + FALL + ROUNDING;
+
+/**
+ * Rule F3: how far apart samples of an axis may be on the plan in either direction, along it and on its way, so that nothing comes down lower than the
+ * balls about them, mm.
+ *
+ * What is between four samples is a mean of them, each with a weight. Let a ball of radius r be there, the samples' balls be R large, and each be
+ * lowered by half the height D that they differ by at most. Were a point of the ball's under side, h below its middle, below all of theirs, then
+ * R^2 less the square of its distance to each on the plan were less than the square of h + d - D/2, where d is how much higher the sample is, or
+ * less than 0 where that is below 0. The mean of the squared distances is r^2 - h^2 + V, with the samples' variance V on the plan, at most half
+ * the square of how far apart they are in either direction. The mean of the squares on the other side is at most h^2 + D^2/44: the worst
+ * are two samples D apart in height, one with weight t, and the most of t (1/2 - t)^2 / (1 - t) is below 1/44. So there is no such point where
+ * R^2 >= r^2 + V + D^2/44.
+ *
+ * What lies up to {@link END} beyond the outermost samples in one direction is at most half a FALL below what lies beside it between two of them, and these
+ * differ by a FALL at most: a ball there is within theirs with END less to grow, V half as much and the same lowering. What lies beyond them in
+ * both directions is no farther on the plan from the nearest than balls grow.
+ */
+export const strideOf = (radius: Mm): Mm =>
+  Math.sqrt(4 * radius * GROWN + GROWN * GROWN - (8 * FALL * FALL) / 44);

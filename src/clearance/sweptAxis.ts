@@ -84,7 +84,7 @@ export class SweptAxis {
 
   private lowerPiece(off: Mm, from: number, to: number): void {
     const { field, part } = this;
-    if (off <= BOW) field.sample(off);
+    if (off <= BOW) field.sample();
     else if (this.leavesNothing) field.flood(off);
     else {
       if (from < part.openFrom) part.openFrom = from;

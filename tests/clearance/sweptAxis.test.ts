@@ -2,15 +2,18 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { AxisField } from '../../src/clearance/axisField.ts';
 import { BallsBelow } from '../../src/clearance/ballsBelow.ts';
-import { BELOW, BOW, WIDER } from '../../src/clearance/floorBudget.ts';
+import { BELOW, BOW } from '../../src/clearance/floorBudget.ts';
 import { SPOT, type StickFloor } from '../../src/clearance/floorField.ts';
 import { SweptAxis } from '../../src/clearance/sweptAxis.ts';
 import type { Side } from '../../src/player/hands.ts';
 
-const [columns, rows] = [81, 61];
+/** Spots from the throne to each side, and in front of it and behind. */
+const [ASIDE, AHEAD] = [35, 26];
+const [columns, rows] = [2 * ASIDE + 1, 2 * AHEAD + 1];
+const [left, bottom] = [-ASIDE * SPOT, -AHEAD * SPOT];
 const emptyFloor = (): StickFloor => ({
-  left: -200,
-  bottom: -150,
+  left,
+  bottom,
   columns,
   rows,
   heights: new Float32Array(columns * rows).fill(Number.POSITIVE_INFINITY),
@@ -42,7 +45,7 @@ function floorOf(
   { side = 'right' as Side, off = BOW } = {},
 ) {
   const floor = emptyFloor();
-  const field = new AxisField(floor, radius + WIDER);
+  const field = new AxisField(floor, radius);
   for (const places of sweeps) {
     const axis = new SweptAxis(field, Float64Array.from(places.flat()));
     field.turnTo(side);
@@ -85,8 +88,8 @@ describe('rule F3: balls about the places of swept axes', () => {
             for (const share of [0, 0.7, 0.999]) {
               const px = ball[0] + share * r * Math.cos(about);
               const py = ball[1] + share * r * Math.sin(about);
-              const column = Math.round((px + 200) / SPOT);
-              const row = Math.round((py + 150) / SPOT);
+              const column = Math.round((px - left) / SPOT);
+              const row = Math.round((py - bottom) / SPOT);
               if (column < 0 || row < 0 || column >= columns || row >= rows) continue;
               const under = ball[2] - r * Math.sqrt(1 - share * share);
               expect(floor.heights[row * columns + column]).toBeLessThanOrEqual(under);
@@ -108,8 +111,8 @@ describe('rule F3: balls about the places of swept axes', () => {
         for (let at = 0; at < columns * rows; at += 97) {
           const height = floor.heights[at] ?? Number.NaN;
           if (!Number.isFinite(height)) continue;
-          const x = -200 + (at % columns) * SPOT;
-          const y = -150 + Math.floor(at / columns) * SPOT;
+          const x = left + (at % columns) * SPOT;
+          const y = bottom + Math.floor(at / columns) * SPOT;
           const lowest = Math.min(
             ...points.map(([px, py, pz]) => {
               // Samples of the axis are up to some 6 mm apart.
@@ -142,10 +145,10 @@ describe('rule F3: balls about the places of swept axes', () => {
     fc.assert(
       fc.property(sweep, radius, (axis, r) => {
         const { heights } = floorOf([axis], r);
-        const left = floorOf([axis], r, { side: 'left' }).heights;
+        const mirrored = floorOf([axis], r, { side: 'left' }).heights;
         expect(heights).toEqual(
           heights.map(
-            (_, at) => left[at - (at % columns) + columns - 1 - (at % columns)] ?? Number.NaN,
+            (_, at) => mirrored[at - (at % columns) + columns - 1 - (at % columns)] ?? Number.NaN,
           ),
         );
       }),
@@ -164,7 +167,7 @@ describe('a swept axis that may be too far off', () => {
 
   it('changes nothing and is left open, all of it', () => {
     const floor = emptyFloor();
-    const field = new AxisField(floor, 10 + WIDER);
+    const field = new AxisField(floor, 10);
     const axis = new SweptAxis(field, Float64Array.from(still.flat()));
     axis.take(0, 3, 6, 9);
     axis.lower(5, 5);
@@ -174,7 +177,7 @@ describe('a swept axis that may be too far off', () => {
 
   it('is left only where it may be too far off, and is open only where the field may be above it', () => {
     const floor = emptyFloor();
-    const field = new AxisField(floor, 10 + WIDER);
+    const field = new AxisField(floor, 10);
     const axis = new SweptAxis(field, Float64Array.from(still.flat()));
     axis.take(0, 3, 6, 9);
     axis.lower(1, 0);
@@ -192,7 +195,7 @@ describe('a swept axis that may be too far off', () => {
 
   it('counts anywhere within reach when nothing is to be left', () => {
     const floor = emptyFloor();
-    const field = new AxisField(floor, 10 + WIDER);
+    const field = new AxisField(floor, 10);
     const axis = new SweptAxis(field, Float64Array.from(still.flat()));
     axis.leavesNothing = true;
     axis.take(0, 3, 6, 9);
@@ -204,7 +207,7 @@ describe('a swept axis that may be too far off', () => {
       [100, 25],
       [0, -30],
     ] as const) {
-      const at = ((y + 150) / SPOT) * columns + (x + 200) / SPOT;
+      const at = Math.round((y - bottom) / SPOT) * columns + Math.round((x - left) / SPOT);
       expect(floor.heights[at]).toBeLessThanOrEqual(700 - 30 - 10);
     }
   });
