@@ -17,7 +17,7 @@ import {
   SpotTrial,
 } from './clearSpotTrial.ts';
 import { micPose } from './micPose.ts';
-import { TOLERANCE } from './moveSearch.ts';
+import { TOLERANCE } from './searchBounds.ts';
 
 /** How far a search is: nothing left costs less than `cost` mm; `spent` is the share of its budget that is used up. */
 export interface SpotProgress {

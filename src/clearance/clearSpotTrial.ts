@@ -3,7 +3,7 @@ import type { Mm } from '../units/quantity.ts';
 import { changeFrom, costOf, type SpotChange } from './clearSpotCost.ts';
 import type { ClearSpotFamily, Spot } from './clearSpotFamily.ts';
 import { micPose } from './micPose.ts';
-import { TOLERANCE } from './moveSearch.ts';
+import { TOLERANCE } from './searchBounds.ts';
 import type { Sieve } from './sieve.ts';
 
 /** What a search works with. */

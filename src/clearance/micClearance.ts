@@ -11,8 +11,9 @@ import { type Playing, playingOf } from '../player/moves.ts';
 import type { MicSolid, PlacedMic } from '../rig/placed.ts';
 import type { Mm } from '../units/quantity.ts';
 import { type MicShape, type MicShapes, micShapes } from './micShape.ts';
-import { type Bounds, MoveSearch, type NearestMoment, TOLERANCE, UNBOUNDED } from './moveSearch.ts';
+import { MoveSearch, type NearestMoment } from './moveSearch.ts';
 import type { Movement, Nearest } from './nearest.ts';
+import { type Bounds, TOLERANCE, UNBOUNDED } from './searchBounds.ts';
 import { SweptMoves } from './sweptMoves.ts';
 import { nearestSwing, type Swing, type SwingGap, swingsOf } from './swing.ts';
 

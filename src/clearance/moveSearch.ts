@@ -3,19 +3,22 @@ import { type ArmPart, POSITION } from '../player/arm.ts';
 import type { Move, PointBounds } from '../player/move.ts';
 import type { Mm } from '../units/quantity.ts';
 import { type MicShape, type MicShapes, squaredGap } from './micShape.ts';
-import { BOX, type BoxedMove, GROUP, PARTS, SCRATCH, type SweptMoves } from './sweptMoves.ts';
+import { PartingPlane } from './partingPlane.ts';
+import { type Bounds, TOLERANCE } from './searchBounds.ts';
+import {
+  BOX,
+  type BoxedMove,
+  FOREARM,
+  GROUP,
+  HAND,
+  PARTS,
+  SCRATCH,
+  STICK,
+  type SweptMoves,
+} from './sweptMoves.ts';
 
-/**
- * Rule C2: the search stops where nothing left can be nearer by more than this, and what it reports is lowered by it: the clearance shown
- * is at or below the exact minimum of the model, by at most this many mm.
- */
-export const TOLERANCE: Mm = 0.05;
 /** Axes nearer than this cross: they have no direction between them. */
 const CROSSING = 1e-9;
-/** Indices into the arm's parts. */
-const STICK = 0;
-const HAND = 1;
-const FOREARM = 2;
 
 /** What a search found. `clearance` is that of the moment found: the exact minimum is at most TOLERANCE below. */
 export interface NearestMoment {
@@ -27,32 +30,20 @@ export interface NearestMoment {
   readonly solid: number;
 }
 
-/** What a search need not know (mm): clearances at or above `limit`, how far one is below `enough`, and differences up to `tolerance`. */
-export interface Bounds {
-  readonly limit: Mm;
-  readonly enough: Mm;
-  readonly tolerance: Mm;
-  /** Indices of the only moves to look at; all when not given. */
-  readonly moves?: Int32Array;
-}
-
-/** Everything is to be known, to within TOLERANCE. */
-export const UNBOUNDED: Bounds = {
-  limit: Number.POSITIVE_INFINITY,
-  enough: Number.NEGATIVE_INFINITY,
-  tolerance: TOLERANCE,
-};
-
 /**
  * The smallest distance between a mic and everything the moves sweep (rule C1), by branch and bound: intervals of time that provably
  * hold nothing nearer are dropped, the others are halved. Nothing is missed by sampling. Two bounds are used, whichever is higher:
  * - plane: with n the direction from the mic to the part at one moment, every point of the part stays, along n, at or above the lower
  *   of its two end values less bend dt^2 / 8 (the elbow: less its bow, see elbowBow.ts); the mic's own farthest point along n is known;
  * - way: the axes' distance changes at most as fast as the part's fastest point.
+ * The plane bound is tried on a whole move before its intervals are looked at, with the direction that kept the last one off (see
+ * {@link PartingPlane}) and with that of the gap at its middle time: only where nothing of it can be nearer than the best so far, so that no result
+ * depends on it.
  */
 export class MoveSearch {
   private readonly swept: SweptMoves;
-  private shapes: MicShapes;
+  private readonly shapes: MicShapes;
+  private readonly plane: PartingPlane;
   private readonly gap = new SegmentGap();
   private shape: MicShape;
   private move: Move | undefined;
@@ -84,6 +75,7 @@ export class MoveSearch {
   constructor(swept: SweptMoves, shapes: MicShapes) {
     this.swept = swept;
     this.shapes = shapes;
+    this.plane = new PartingPlane(swept, shapes.right);
     this.shape = shapes.right;
   }
 
@@ -100,17 +92,15 @@ export class MoveSearch {
     const count = moves ? moves.length : swept.moves.length;
     for (let i = 0; i < count && this.best > enough; i++) {
       const index = moves ? (moves[i] as number) : i;
-      this.shape = this.shapes[(swept.moves[index] as BoxedMove).move.side];
+      const boxed = swept.moves[index] as BoxedMove;
+      this.shape = boxed.move.side === 'right' ? this.shapes.right : this.shapes.left;
       if (!this.isNear(swept.armBoxes, index * BOX, this.shape.count)) continue;
-      const boxed = this.take(index);
+      this.take(boxed.move);
+      this.plane.begin(boxed, this.shape);
       for (let part = 0; part < PARTS; part++) this.searchPart(boxed, index, part);
+      this.plane.end(this.shape);
     }
     return this.found();
-  }
-
-  /** Goes on with the mic in another place. */
-  hold(shapes: MicShapes): void {
-    this.shapes = shapes;
   }
 
   private found(): NearestMoment | undefined {
@@ -126,30 +116,55 @@ export class MoveSearch {
     );
   }
 
-  private take(index: number): BoxedMove {
-    const boxed = this.swept.moves[index] as BoxedMove;
-    this.move = boxed.move;
-    this.bend = boxed.move.bend;
-    this.speed = boxed.move.speed;
-    this.shape = this.shapes[boxed.move.side];
-    return boxed;
+  private take(move: Move): void {
+    this.move = move;
+    this.bend = move.bend;
+    this.speed = move.speed;
   }
 
   /** Goes from the move's box through its groups' to its intervals', one of the mic's solids after the other. */
   private searchPart(boxed: BoxedMove, index: number, part: number): void {
-    const { moveBoxes } = this.swept;
     const { count, middle } = this.shape;
     const whole = (index * PARTS + part) * BOX;
-    if (!this.isNear(moveBoxes, whole, count)) return;
+    if (!this.mayMeet(part, whole, count)) return;
     for (let half = 0; half < 2; half++) {
-      if (!this.isNear(moveBoxes, whole, count + 1 + half)) continue;
+      if (!this.mayMeet(part, whole, count + 1 + half)) continue;
       const end = half === 0 ? middle : count;
       for (let solid = half === 0 ? 0 : middle; solid < end; solid++) {
-        if (!this.isNear(moveBoxes, whole, solid)) continue;
+        if (!this.mayMeet(part, whole, solid)) continue;
         this.choose(part, solid);
-        this.searchSolid(boxed);
+        if (!this.staysOff(boxed)) this.searchSolid(boxed);
       }
     }
+  }
+
+  /** Whether a part, with its box over the whole move, may come nearer than the best so far to a solid or to several (the boxes after theirs). */
+  private mayMeet(part: number, whole: number, solid: number): boolean {
+    return (
+      !this.plane.keeps(part, solid, this.best) && this.isNear(this.swept.moveBoxes, whole, solid)
+    );
+  }
+
+  /** Whether the part keeps off the solid throughout the move, by the plane bound across the gap at its middle time. */
+  private staysOff(boxed: BoxedMove): boolean {
+    const { part, segment, radii } = this;
+    const { positions } = this.swept;
+    const middle = boxed.position + (boxed.intervals >> 1) * POSITION;
+    this.gap.measure(this.shape.axes, this.solid * 6, positions, middle + segment);
+    const gap = this.gap.distance - radii;
+    if (gap < this.best || !this.lookAcross()) return false;
+    this.plane.offer(gap, this.acrossX, this.acrossY, this.acrossZ);
+    const bow = 1 / (8 * boxed.intervals * boxed.intervals);
+    const least = this.best + radii + this.micAlong();
+    const leastNear =
+      least + this.nearBow(bow, part === FOREARM ? this.swept.mostElbowBow(boxed) : 0);
+    const leastFar = least + this.farBow(bow);
+    const end = boxed.position + (boxed.intervals + 1) * POSITION;
+    for (let at = boxed.position + segment; at < end; at += POSITION) {
+      if (this.along(positions, at) < leastNear) return false;
+      if (part !== HAND && this.along(positions, at + 3) < leastFar) return false;
+    }
+    return true;
   }
 
   /** Goes through the boxes of a move's groups and intervals with the part and the solid chosen. */
@@ -288,29 +303,49 @@ export class MoveSearch {
 
   /** The plane bound over an interval, across the gap last measured. */
   private planeBound(start: number, end: number): Mm {
-    const { gap, shape, segment, bend, part, dt } = this;
-    const { distance } = gap;
-    if (distance < CROSSING) return -this.radii;
-    this.acrossX = gap.dx / distance;
-    this.acrossY = gap.dy / distance;
-    this.acrossZ = gap.dz / distance;
+    const { segment, part, dt } = this;
+    if (!this.lookAcross()) return -this.radii;
     const p = this.swept.positions;
     const bow = (dt * dt) / 8;
     const first = this.along(p, start + segment);
     const last = this.along(p, end + segment);
-    let low = first < last ? first : last;
-    if (part === HAND) low -= bend.grip * bow;
-    else {
+    let low = (first < last ? first : last) - this.nearBow(bow, this.room);
+    if (part !== HAND) {
       const farFirst = this.along(p, start + segment + 3);
       const farLast = this.along(p, end + segment + 3);
-      const far = farFirst < farLast ? farFirst : farLast;
-      const nearBow = part === STICK ? bend.butt * bow : this.room;
-      const farBow = (part === STICK ? bend.tip : bend.grip) * bow;
-      low = low - nearBow < far - farBow ? low - nearBow : far - farBow;
+      const far = (farFirst < farLast ? farFirst : farLast) - this.farBow(bow);
+      if (far < low) low = far;
     }
-    const a = this.along(shape.axes, this.solid * 6);
-    const b = this.along(shape.axes, this.solid * 6 + 3);
-    return low - (a > b ? a : b) - this.radii;
+    return low - this.micAlong() - this.radii;
+  }
+
+  /** Takes the direction of the gap last measured; false where it has none. */
+  private lookAcross(): boolean {
+    const { gap } = this;
+    const { distance } = gap;
+    if (distance < CROSSING) return false;
+    this.acrossX = gap.dx / distance;
+    this.acrossY = gap.dy / distance;
+    this.acrossZ = gap.dz / distance;
+    return true;
+  }
+
+  /** How far the nearer end of the part may be from its straight way, by an interval's `bow` and the elbow's own. */
+  private nearBow(bow: number, elbow: Mm): Mm {
+    if (this.part === FOREARM) return elbow;
+    return (this.part === STICK ? this.bend.butt : this.bend.grip) * bow;
+  }
+
+  private farBow(bow: number): Mm {
+    return (this.part === STICK ? this.bend.tip : this.bend.grip) * bow;
+  }
+
+  /** How far the solid's axis reaches in that direction. */
+  private micAlong(): Mm {
+    const { axes } = this.shape;
+    const a = this.along(axes, this.solid * 6);
+    const b = this.along(axes, this.solid * 6 + 3);
+    return a > b ? a : b;
   }
 
   /** How far a point lies in the direction of the gap last measured. */

@@ -22,8 +22,8 @@ import type { Degrees, Mm, Radians } from '../units/quantity.ts';
 import { cableRoom } from './cableRoom.ts';
 import type { Motion } from './micClearance.ts';
 import { type MicPose, micPose } from './micPose.ts';
-import { TOLERANCE } from './moveSearch.ts';
 import type { Verdict } from './nearest.ts';
+import { TOLERANCE } from './searchBounds.ts';
 import { Sieve } from './sieve.ts';
 
 /** A stretch of a drum's rim, anticlockwise from `from` to `to` (degrees, `to` above `from`), and what a clip there would be. */

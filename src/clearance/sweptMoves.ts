@@ -3,8 +3,11 @@ import type { Move } from '../player/move.ts';
 import type { Playing } from '../player/moves.ts';
 import type { Mm } from '../units/quantity.ts';
 
-/** Parts of an arm in a position: stick, hand, forearm, as `Arm.parts` lists them. */
+/** Parts of an arm in a position, by their places in `Arm.parts`. */
 export const PARTS = 3;
+export const STICK = 0;
+export const HAND = 1;
+export const FOREARM = 2;
 /** Numbers in a box: least x, y, z, then most x, y, z. */
 export const BOX = 6;
 /** Numbers in the boxes of all parts. */
@@ -95,6 +98,16 @@ export class SweptMoves {
     return this.places.get(move);
   }
 
+  /** How far the elbow can be from the straight way in any interval of a move, mm. */
+  mostElbowBow({ interval, intervals }: BoxedMove): Mm {
+    let most = 0;
+    for (let i = interval; i < interval + intervals; i++) {
+      const bow = this.elbowBow[i] as number;
+      if (bow > most) most = bow;
+    }
+    return most;
+  }
+
   /** Takes all that is known of the moves from `to` on that follow each other as they did before; says how many they were. */
   private copyRun(before: SweptMoves, to: number): number {
     const first = this.moves[to] as BoxedMove;
@@ -166,7 +179,6 @@ export class SweptMoves {
     // A point whose path bends by at most b stays within b dt^2 / 8 of the straight way between its two ends.
     const bow = (dt * dt) / 8;
     const [stick, hand, forearm] = this.arm.parts;
-    if (!stick || !hand || !forearm) return;
     const stickSlack = stick.radius + bow * Math.max(move.bend.butt, move.bend.tip);
     const gripBow = bow * move.bend.grip;
     const way = { room: move.speed.grip * dt, bend: move.bend.grip * dt * dt };

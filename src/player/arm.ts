@@ -44,7 +44,8 @@ export class Arm implements ArmLinks {
   /** From the grip to the stick's tip, and back to its butt. */
   readonly ahead: Mm;
   readonly behind: Mm;
-  readonly parts: readonly ArmPart[];
+  /** Stick, hand, forearm. */
+  readonly parts: readonly [ArmPart, ArmPart, ArmPart];
   readonly easy: Mm;
   readonly lean: Mm;
   private readonly bow: ElbowBow;

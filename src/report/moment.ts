@@ -1,7 +1,7 @@
 import { verdictOf } from '../clearance/clearances.ts';
 import { atSwing, touching } from '../clearance/micClearance.ts';
-import { TOLERANCE } from '../clearance/moveSearch.ts';
 import type { Movement, MovingPart, Nearest, Verdict } from '../clearance/nearest.ts';
+import { TOLERANCE } from '../clearance/searchBounds.ts';
 import { nearestSwing, type Swing, swingsOf } from '../clearance/swing.ts';
 import { swingMoment, swungAt } from '../clearance/swungAt.ts';
 import { closestBetweenSegments, type Segment } from '../geometry/segments.ts';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { createClearances, createMotion, verdictOf } from '../../src/clearance/clearances.ts';
-import { TOLERANCE } from '../../src/clearance/moveSearch.ts';
+import { TOLERANCE } from '../../src/clearance/searchBounds.ts';
 import { distance } from '../../src/geometry/vector.ts';
 import { mirrorKit, mirrorPiece } from '../../src/layout/edit/mirror.ts';
 import type { Layout } from '../../src/layout/layout.ts';

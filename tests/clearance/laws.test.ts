@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { createClearances, verdictOf } from '../../src/clearance/clearances.ts';
 import { motionOf, reachOf } from '../../src/clearance/micClearance.ts';
-import { TOLERANCE } from '../../src/clearance/moveSearch.ts';
 import type { MicClearance, Movement } from '../../src/clearance/nearest.ts';
+import { TOLERANCE } from '../../src/clearance/searchBounds.ts';
 import { mirrorKit } from '../../src/layout/edit/mirror.ts';
 import type { Layout } from '../../src/layout/layout.ts';
 import { isStruck } from '../../src/layout/pieces/piece.ts';

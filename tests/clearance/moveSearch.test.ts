@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { micShapes } from '../../src/clearance/micShape.ts';
-import { MoveSearch, TOLERANCE, UNBOUNDED } from '../../src/clearance/moveSearch.ts';
+import { MoveSearch } from '../../src/clearance/moveSearch.ts';
+import { TOLERANCE, UNBOUNDED } from '../../src/clearance/searchBounds.ts';
 import { SweptMoves } from '../../src/clearance/sweptMoves.ts';
 import { vec } from '../../src/geometry/vector.ts';
 import type { Layout } from '../../src/layout/layout.ts';

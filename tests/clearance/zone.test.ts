@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { motionOf, reachOf } from '../../src/clearance/micClearance.ts';
-import { TOLERANCE } from '../../src/clearance/moveSearch.ts';
+import { TOLERANCE } from '../../src/clearance/searchBounds.ts';
 import { type Ring, struckZone } from '../../src/clearance/zone.ts';
 import type { Vec2, Vec3 } from '../../src/geometry/vector.ts';
 import { mirrorKit } from '../../src/layout/edit/mirror.ts';

@@ -1,5 +1,5 @@
 import { type Motion, reachOf } from '../../src/clearance/micClearance.ts';
-import { UNBOUNDED } from '../../src/clearance/moveSearch.ts';
+import { UNBOUNDED } from '../../src/clearance/searchBounds.ts';
 import type { Vec3 } from '../../src/geometry/vector.ts';
 import type { Layout } from '../../src/layout/layout.ts';
 import type { Mic } from '../../src/layout/mics/mic.ts';
