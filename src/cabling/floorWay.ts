@@ -83,16 +83,16 @@ export function createFloorRouter(
         const way = rung().way(from, to);
         if (!way) continue;
         if (step > 0) {
-          return { ...way, ...UNKNOWN, through: passed(obstacles, from, [way.points], true) };
+          return { ...way, ...UNKNOWN, through: passed(clear(), from, [way.points], true) };
         }
-        return { ...way, through: passed(obstacles, from, beyondClear(way), false) };
+        return { ...way, through: passed(clear(), from, beyondClear(way), false) };
       }
       const points = [from, to];
-      return { points, through: passed(obstacles, from, [points], true), ...UNKNOWN };
+      return { points, through: passed(clear(), from, [points], true), ...UNKNOWN };
     },
     tangents: () => clear().tangents,
-    freeAt: (from) => freeAt(obstacles, from),
-    between: (from, to) => passed(obstacles, from, [[from, to]], false),
+    freeAt: (from) => freeAt(clear(), from),
+    between: (from, to) => passed(clear(), from, [[from, to]], false),
     nearestClear: (place, within) => wayOutOf(obstacles, place, within) ?? place,
   };
 }
@@ -120,18 +120,23 @@ const standsOver = (obstacle: Obstacle, start: Spot): boolean =>
 
 const COMES_DOWN: ReadonlySet<ObstacleKind> = new Set(['hub', 'foot', 'base', 'plate'] as const);
 
-function freeAt(obstacles: readonly Obstacle[], from: Spot): ReadonlySet<number> {
+function freeAt({ obstacles, tangents }: Floor, from: Spot): ReadonlySet<number> {
   const free = new Set<number>();
-  for (let i = 0; i < obstacles.length; i += 1) {
+  for (const i of tangents.holding(from)) {
     const obstacle = obstacles[i];
     if (obstacle && standsOver(obstacle, from)) free.add(i);
   }
   return free;
 }
 
-/** Ways that keep off one set of polygons. */
-interface Rung {
+/** Obstacles, and the straight ways that keep off all of one shape of theirs: outlines or bodies. */
+interface Floor {
+  readonly obstacles: readonly Obstacle[];
   readonly tangents: Tangents<'deck'>;
+}
+
+/** Ways that keep off one set of polygons. */
+interface Rung extends Floor {
   way(from: Spot, to: Spot): Omit<FloorWay, 'through'> | undefined;
 }
 
@@ -142,12 +147,11 @@ function createRung(
 ): Rung {
   const shapes = obstacles.map(shapeOf);
   const router = createRouter(shapes, region);
+  const { tangents } = router;
   const out = (place: Spot, free: ReadonlySet<number>, most: number): LookAround<'deck'> => {
     const counts = (_: unknown, i: number): boolean => !free.has(i);
     // Nearly every place stands clear: nothing is gathered for those.
-    if (!shapes.some((shape, i) => isInside(shape, place) && counts(shape, i))) {
-      return { out: [place], within: 0 };
-    }
+    if (!tangents.holding(place).some((i) => !free.has(i))) return { out: [place], within: 0 };
     const walls = (within: Mm): ConvexPolygon<'deck'>[] =>
       obstacles
         .filter(
@@ -157,9 +161,10 @@ function createRung(
     return lookAround(place, shapes.filter(counts), { walls, region, most });
   };
   return {
-    tangents: router.tangents,
+    obstacles,
+    tangents,
     way(from, to) {
-      const free = freeAt(obstacles, from);
+      const free = freeAt({ obstacles, tangents }, from);
       const clearEnds = (most: number): Ends => ({
         from: out(from, free, most),
         to: out(to, NONE, most),
@@ -219,33 +224,38 @@ function beyondClear({
   return parts.filter(({ length }) => length > 1);
 }
 
-/** W5: the owners of what parts of a way that begins at `start` pass, each once: what they enter, or also what they come too near. */
+/** W5: the owners of what parts of a way that begins at `start` pass, each once: what they enter, or also what they come too near (its outline). */
 function passed(
-  obstacles: readonly Obstacle[],
+  outlines: Floor,
   start: Spot,
   parts: readonly (readonly Spot[])[],
   nearCounts: boolean,
 ): readonly Id[] {
-  if (parts.length === 0) return [];
   const found = new Set<Id>();
-  for (const obstacle of obstacles) {
-    const { owner } = obstacle;
-    if (owner === null || !isMet(obstacle, parts, nearCounts)) continue;
-    if (!standsOver(obstacle, start)) found.add(owner);
+  for (const i of passedOutlines(outlines, parts)) {
+    const obstacle = outlines.obstacles[i];
+    if (!obstacle || obstacle.owner === null || standsOver(obstacle, start)) continue;
+    const { body, owner } = obstacle;
+    if (nearCounts || parts.some((part) => leadsThrough(part, body))) found.add(owner);
   }
   return [...found];
 }
 
-function isMet(
-  obstacle: Obstacle,
+/** The obstacles whose outlines parts of a way pass through, in order. */
+function passedOutlines(
+  { tangents }: Floor,
   parts: readonly (readonly Spot[])[],
-  nearCounts: boolean,
-): boolean {
+): readonly number[] {
+  const passed = new Set<number>();
   for (const part of parts) {
-    if (!leadsThrough(part, obstacle.outline)) continue;
-    if (nearCounts || leadsThrough(part, obstacle.body)) return true;
+    for (const [i, p] of part.entries()) {
+      const before = part[i - 1];
+      if (!before) continue;
+      const blockers = tangents.blockers(tangents.place(before), tangents.place(p));
+      for (const obstacle of blockers) passed.add(obstacle);
+    }
   }
-  return false;
+  return [...passed].sort((p, q) => p - q);
 }
 
 function leadsThrough(points: readonly Spot[], shape: ConvexPolygon<'deck'>): boolean {

@@ -78,7 +78,7 @@ function laid<F extends Frame>(tree: WayTree<F>, order: readonly number[]): WayT
     const head = entry && tree.begin(way, entry);
     if (!head) continue;
     // Nothing beats a way's own shortest one before there is another to join.
-    const isAlone = tree.nodes.size === 1 || entry.own.length < 2;
+    const isAlone = tree.nodes.length === 1 || entry.own.length < 2;
     const found = isAlone ? undefined : better(tree, tree.ownChain(head, entry));
     if (found) land(tree, head, found);
     else tree.attach(head, entry.own, undefined);
@@ -93,7 +93,7 @@ function improve<F extends Frame>(tree: WayTree<F>, rounds: number): void {
   for (let round = 0; round < rounds; round += 1) {
     const before = tree.changes;
     for (const node of [...tree.nodes]) {
-      if (!isHead(tree, node) || triedAt.get(node) === tree.changes) continue;
+      if (!isHead(node) || triedAt.get(node) === tree.changes) continue;
       if (!relay(tree, node)) triedAt.set(node, tree.changes);
     }
     if (tree.changes === before) return;
@@ -102,8 +102,8 @@ function improve<F extends Frame>(tree: WayTree<F>, rounds: number): void {
 }
 
 /** Ways begin or come together here: what goes on from here is a part of its own. */
-const isHead = <F extends Frame>(tree: WayTree<F>, node: TreeNode<F>): boolean =>
-  tree.nodes.has(node) && node.up !== undefined && (node.starts.length > 0 || node.down.length > 1);
+const isHead = <F extends Frame>({ up, starts, down }: TreeNode<F>): boolean =>
+  up !== undefined && (starts.length > 0 || down.length > 1);
 
 /** H2: lays the part from a node up elsewhere, if it costs less there. */
 function relay<F extends Frame>(tree: WayTree<F>, head: TreeNode<F>): boolean {

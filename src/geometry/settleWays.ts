@@ -23,7 +23,7 @@ const AT_NEIGHBOUR: Mm = 1e-3;
 export function settle<F extends Frame>(tree: WayTree<F>): boolean {
   let changed = false;
   for (const node of [...tree.nodes]) {
-    if (!tree.nodes.has(node) || !node.up || node.starts.length > 0) continue;
+    if (!node.up || node.starts.length > 0) continue;
     const did = node.down.length === 1 ? straighten(tree, node) : settleJunction(tree, node);
     changed = changed || did;
   }

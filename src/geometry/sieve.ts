@@ -1,4 +1,5 @@
 import type { ConvexPolygon } from './convexPolygon.ts';
+import { Lanes, lowestBit, WORD } from './lanes.ts';
 import type { Frame, Vec2 } from './vector.ts';
 
 /** What lies ahead of a path at a corner: where both unit vectors lead forward from it. */
@@ -19,7 +20,9 @@ const ROUNDING = 1e-6;
  * what is too near to call stays open. Coordinates up to 1e6.
  */
 export class Sieve<F extends Frame> {
-  readonly #count: number;
+  /** The rectangles round the polygons, along both axes. */
+  readonly #columns: Lanes;
+  readonly #rows: Lanes;
   /** Middles and half sizes of the rectangles round the polygons: x, y, half width, half depth of each. */
   readonly #boxes: Float64Array;
   /** x and y of all corners, polygon by polygon; of each polygon where its corners begin, and at last where they end. */
@@ -29,7 +32,6 @@ export class Sieve<F extends Frame> {
   readonly found: Int32Array;
 
   constructor(polygons: readonly ConvexPolygon<F>[]) {
-    this.#count = polygons.length;
     this.#boxes = new Float64Array(4 * polygons.length);
     this.#starts = new Int32Array(polygons.length + 1);
     this.found = new Int32Array(polygons.length);
@@ -48,6 +50,8 @@ export class Sieve<F extends Frame> {
       }
       this.#starts[i + 1] = next;
     }
+    this.#columns = lanesOf(polygons, ({ x }) => x);
+    this.#rows = lanesOf(polygons, ({ y }) => y);
   }
 
   /** Puts the polygons whose rectangles the segment from a to b may meet in `found`; how many there are. */
@@ -61,15 +65,25 @@ export class Sieve<F extends Frame> {
     const reachX = Math.abs(halfX);
     const reachY = Math.abs(halfY);
     const margin = ROUNDING * (1 + reachX + reachY);
-    for (let i = 0; i < this.#count; i += 1) {
-      const dx = (boxes[4 * i] ?? 0) - x;
-      const halfWidth = boxes[4 * i + 2] ?? 0;
-      if (Math.abs(dx) > reachX + halfWidth + ROUNDING) continue;
-      const dy = (boxes[4 * i + 1] ?? 0) - y;
-      const halfDepth = boxes[4 * i + 3] ?? 0;
-      if (Math.abs(dy) > reachY + halfDepth + ROUNDING) continue;
-      const aside = Math.abs(halfX * dy - halfY * dx);
-      if (aside <= reachX * halfDepth + reachY * halfWidth + margin) this.found[count++] = i;
+    const columns = this.#columns;
+    const rows = this.#rows;
+    const firstColumn = columns.laneOf(x - reachX);
+    const lastColumn = columns.laneOf(x + reachX);
+    const firstRow = rows.laneOf(y - reachY);
+    const lastRow = rows.laneOf(y + reachY);
+    for (let word = 0; word < columns.words; word += 1) {
+      let bits = columns.met(firstColumn, lastColumn, word) & rows.met(firstRow, lastRow, word);
+      for (; bits !== 0; bits &= bits - 1) {
+        const i = word * WORD + lowestBit(bits);
+        const dx = (boxes[4 * i] ?? 0) - x;
+        const halfWidth = boxes[4 * i + 2] ?? 0;
+        if (Math.abs(dx) > reachX + halfWidth + ROUNDING) continue;
+        const dy = (boxes[4 * i + 1] ?? 0) - y;
+        const halfDepth = boxes[4 * i + 3] ?? 0;
+        if (Math.abs(dy) > reachY + halfDepth + ROUNDING) continue;
+        const aside = Math.abs(halfX * dy - halfY * dx);
+        if (aside <= reachX * halfDepth + reachY * halfWidth + margin) this.found[count++] = i;
+      }
     }
     return count;
   }
@@ -119,4 +133,14 @@ export class Sieve<F extends Frame> {
       ahead.firstX * dx + ahead.firstY * dy >= -size && ahead.lastX * dx + ahead.lastY * dy >= -size
     );
   }
+}
+
+/** The rectangles round polygons along an axis, wider than rounding could make them. */
+function lanesOf<F extends Frame>(
+  polygons: readonly ConvexPolygon<F>[],
+  along: (p: Vec2<F>) => number,
+): Lanes {
+  const lows = Float64Array.from(polygons, ({ low }) => along(low) - 2 * ROUNDING);
+  const highs = Float64Array.from(polygons, ({ high }) => along(high) + 2 * ROUNDING);
+  return new Lanes(lows, highs);
 }

@@ -170,12 +170,13 @@ export class Tangents<F extends Frame> {
     const { point, number } = corner;
     const known = this.#places[number];
     if (known) return known;
-    const place = new Place(point, corner, undefined, this.#holding(point));
+    const place = new Place(point, corner, undefined, this.holding(point));
     this.#places[number] = place;
     return place;
   }
 
-  #holding(point: Vec2<F>): readonly number[] {
+  /** The obstacles that have a point strictly inside, in order. */
+  holding(point: Vec2<F>): readonly number[] {
     let holding: number[] | undefined;
     const count = this.#sieve.findNear(point, point);
     for (let k = 0; k < count; k += 1) {
@@ -193,16 +194,18 @@ export class Tangents<F extends Frame> {
     const b = q.point;
     const { found } = this.#sieve;
     const near = this.#sieve.findNear(a, b);
-    let count = 0;
+    let passed: number[] | undefined;
     for (let k = 0; k < near; k += 1) {
       const i = found[k] ?? 0;
       if (p.free?.has(i) || q.free?.has(i)) continue;
       const obstacle = this.#obstacles[i];
       const passes =
         this.#sieve.passes(a, b, i) ?? (obstacle !== undefined && passesThrough(obstacle, a, b));
-      if (passes) found[count++] = i;
+      if (!passes) continue;
+      if (passed) passed.push(i);
+      else passed = [i];
     }
-    return count > 0 ? Array.from(found.subarray(0, count)) : NONE;
+    return passed ?? NONE;
   }
 }
 

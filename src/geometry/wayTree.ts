@@ -21,7 +21,7 @@ export interface GatherWeights {
 /** A place of the tree: ways come from below and go on up. */
 export class TreeNode<F extends Frame> {
   place: Place<F>;
-  /** Undefined for a root, where the ways part for their ends. */
+  /** Undefined for a root, where the ways part for their ends, and for what was taken out. */
   up: TreeNode<F> | undefined = undefined;
   readonly down: TreeNode<F>[] = [];
   /** Ways that begin here, and all that pass here. */
@@ -61,7 +61,8 @@ export class WayTree<F extends Frame> {
   readonly tangents: Tangents<F>;
   readonly ways: readonly WayToGather<F>[];
   readonly weights: GatherWeights;
-  readonly nodes = new Set<TreeNode<F>>();
+  /** In the order in which they came. */
+  readonly nodes: TreeNode<F>[] = [];
   readonly startOf = new Map<number, TreeNode<F>>();
   readonly row: EndRow<F>;
   /** Grows with every change. */
@@ -148,7 +149,7 @@ export class WayTree<F extends Frame> {
     unlink(head);
     for (const node of between) {
       unlink(node);
-      this.nodes.delete(node);
+      this.#remove(node);
     }
     refreshWays(top);
   }
@@ -160,7 +161,7 @@ export class WayTree<F extends Frame> {
     if (!up || !below) return;
     unlink(below);
     unlink(node);
-    this.nodes.delete(node);
+    this.#remove(node);
     link(below, up);
     this.#measure(below);
   }
@@ -194,8 +195,12 @@ export class WayTree<F extends Frame> {
 
   #add(place: Place<F>): TreeNode<F> {
     const node = new TreeNode(place);
-    this.nodes.add(node);
+    this.nodes.push(node);
     return node;
+  }
+
+  #remove(node: TreeNode<F>): void {
+    this.nodes.splice(this.nodes.indexOf(node), 1);
   }
 
   /** Lengths and roots of a node that changed and of all below it. */

@@ -20,6 +20,25 @@ describe('the quick tests of a stretch', () => {
     );
   });
 
+  it('find the same among many polygons as among each alone', () => {
+    fc.assert(
+      fc.property(
+        fc.array(obstacles(8), { minLength: 9, maxLength: 9 }),
+        planPoint,
+        planPoint,
+        (scenes, a, b) => {
+          const scene = scenes.flat();
+          const sieve = new Sieve(scene);
+          const near = [...sieve.found.subarray(0, sieve.findNear(a, b))];
+          const alone = scene.flatMap((polygon, i) =>
+            new Sieve([polygon]).findNear(a, b) > 0 ? [i] : [],
+          );
+          expect(near).toEqual(alone);
+        },
+      ),
+    );
+  });
+
   it('decide what is not near to call', () => {
     fc.assert(
       fc.property(obstacles(4), planPoint, planPoint, (scene, a, b) => {
