@@ -186,9 +186,20 @@ export class AxisField {
     dx *= share;
     dy *= share;
     dz *= share;
-    for (let i = 0; i < points; i++) {
+    let count = points;
+    if (!isInside) {
+      // It is straight: only first and last samples lie outside the field. This is no part of the loop below, which is the most of all the work.
+      for (; count > 0 && !this.holds(x | 0, y | 0); count--) {
+        x += dx;
+        y += dy;
+        z += dz;
+      }
+      const end = (at: number, by: number): number => (at + (count - 1) * by) | 0;
+      while (count > 0 && !this.holds(end(x, dx), end(y, dy))) count--;
+    }
+    for (let i = 0; i < count; i++) {
       const at = first + (y | 0) * across + step * (x | 0);
-      if (z < (lowest[at] as number) && (isInside || this.holds(x | 0, y | 0))) lowest[at] = z;
+      if (z < (lowest[at] as number)) lowest[at] = z;
       x += dx;
       y += dy;
       z += dz;

@@ -35,10 +35,9 @@ export class BallsBelow {
 
   /** Says to the axes from which heights on balls of a radius would lower nothing. */
   sayCeilings(radius: Mm): void {
-    const { columns, rows, ceilings } = this.axes;
+    const { columns, ceilings } = this.axes;
     const reach = Math.ceil((radius + WIDER) / SPOT / TILE);
-    const along = highestAbout(this.roofs, reach, { step: 1, count: columns });
-    const about = highestAbout(along, reach, { step: columns, count: rows });
+    const about = highestAbout(highestAbout(this.roofs, reach, 1), reach, columns);
     for (let tile = 0; tile < about.length; tile++) {
       ceilings[tile] = (about[tile] as number) + radius + GROWN + LOWER;
     }
@@ -173,11 +172,15 @@ export class BallsBelow {
   }
 
   private keepRoofs(): void {
-    const { columns, rows } = this.axes;
-    for (let row = 0; row < rows; row++) {
-      for (let column = 0; column < columns; column++) {
-        this.take(row, column);
-        this.roofs[row * columns + column] = this.roof();
+    const { axes, roofs } = this;
+    const { columns, rows, heights } = this.floor;
+    roofs.fill(Number.NEGATIVE_INFINITY);
+    for (let y = 0; y < rows; y++) {
+      const line = Math.floor((y + axes.border) / TILE) * axes.columns + axes.border / TILE;
+      for (let x = 0; x < columns; x++) {
+        const height = heights[y * columns + x] as number;
+        const tile = line + Math.floor(x / TILE);
+        if (height > (roofs[tile] as number)) roofs[tile] = height;
       }
     }
   }
@@ -193,18 +196,16 @@ function cellsTo(cell: number, first: number): number {
   return Math.max(0, cell - first - TILE + 1);
 }
 
-/** The highest of each entry and those up to `reach` steps before and after it, of `count` in a line. */
-function highestAbout(
-  heights: Float32Array,
-  reach: number,
-  { step, count }: { readonly step: number; readonly count: number },
-): Float32Array {
-  const highest = new Float32Array(heights.length);
-  for (let at = 0; at < heights.length; at++) {
-    const place = Math.floor(at / step) % count;
-    let most = Number.NEGATIVE_INFINITY;
-    for (let k = Math.max(-reach, -place); k <= Math.min(reach, count - 1 - place); k++) {
-      const height = heights[at + k * step] as number;
+/**
+ * The highest of each tile's and those up to `reach` steps before and after it. Tiles without spots lie on every side of the others, more than `reach` of
+ * them: so none is too near an end, and what follows the last of a row is as low as what follows it there.
+ */
+function highestAbout(heights: Float32Array, reach: number, step: number): Float32Array {
+  const highest = heights.slice();
+  for (let at = reach * step; at < heights.length - reach * step; at++) {
+    let most = heights[at] as number;
+    for (let k = at - reach * step; k <= at + reach * step; k += step) {
+      const height = heights[k] as number;
       if (height > most) most = height;
     }
     highest[at] = most;

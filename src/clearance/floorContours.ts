@@ -7,7 +7,7 @@ import type { Ring } from './zone.ts';
 /** Spots from one node of the contours to the next, and how far that is, mm. */
 const STEP = 2;
 export const NODE: Mm = STEP * SPOT;
-/** Nodes beyond the field on each side: from the second on there is nothing about them, so that every line closes. */
+/** Nodes beyond what is swept on each side: from the second on there is nothing about them, so that every line closes. */
 const BESIDE = 2;
 /** Where nothing passes: higher than anything, mm. */
 const NOTHING: Mm = 1e6;
@@ -52,9 +52,11 @@ interface Nodes {
 }
 
 /** Nodes lie whole steps from the throne, so that those of a mirrored kit are mirrored. */
-function nodesOf({ left, bottom, columns, rows, heights }: StickFloor): Nodes {
-  const across = nodesAlong(left, columns);
-  const ahead = nodesAlong(bottom, rows);
+function nodesOf(floor: StickFloor): Nodes {
+  const { left, bottom, columns, heights } = floor;
+  const swept = sweptOf(floor);
+  const across = nodesAlong(left, swept.left, swept.right);
+  const ahead = nodesAlong(bottom, swept.low, swept.high);
   // Made at its full length: a list turned out of a table of floats, or one that grows, costs several times as much.
   const lifted = new Array<number>(across.count * ahead.count);
   const about = new Float32Array(columns);
@@ -62,17 +64,17 @@ function nodesOf({ left, bottom, columns, rows, heights }: StickFloor): Nodes {
   for (let node = 0; node < ahead.count; node++) {
     about.fill(NOTHING);
     const row = ahead.first + node * STEP;
-    for (let r = Math.max(0, row - STEP); r <= Math.min(rows - 1, row + STEP); r++) {
-      for (let c = 0; c < columns; c++) {
+    for (let r = Math.max(swept.low, row - STEP); r <= Math.min(swept.high, row + STEP); r++) {
+      for (let c = swept.left; c <= swept.right; c++) {
         const height = heights[r * columns + c] as number;
         if (height < (about[c] as number)) about[c] = height;
       }
     }
     for (let n = 0; n < across.count; n++) {
       const spot = across.first + n * STEP;
-      const end = Math.min(columns - 1, spot + STEP);
+      const end = Math.min(swept.right, spot + STEP);
       let least = NOTHING;
-      for (let c = Math.max(0, spot - STEP); c <= end; c++) {
+      for (let c = Math.max(swept.left, spot - STEP); c <= end; c++) {
         const height = about[c] as number;
         if (height < least) least = height;
       }
@@ -88,9 +90,30 @@ function nodesOf({ left, bottom, columns, rows, heights }: StickFloor): Nodes {
   };
 }
 
-/** The first node's spot, counted from the first of the field, and how many nodes there are in that direction. */
-function nodesAlong(start: Mm, spots: number): { readonly first: number; readonly count: number } {
+/** The first and last spots over which anything passes, in columns and in rows; the first of all where nothing does. */
+function sweptOf({ columns, rows, heights }: StickFloor) {
+  let [left, right, low, high] = [columns, 0, rows, 0];
+  for (let row = 0; row < rows; row++) {
+    let first = row * columns;
+    let last = first + columns - 1;
+    while (first <= last && heights[first] === Number.POSITIVE_INFINITY) first++;
+    if (first > last) continue;
+    while (heights[last] === Number.POSITIVE_INFINITY) last--;
+    left = Math.min(left, first - row * columns);
+    right = Math.max(right, last - row * columns);
+    low = Math.min(low, row);
+    high = row;
+  }
+  return { left: Math.min(left, right), right, low: Math.min(low, high), high };
+}
+
+/** The first node's spot, counted from the first of the field, and how many nodes there are about some spots, from the first to the last. */
+function nodesAlong(
+  start: Mm,
+  begin: number,
+  end: number,
+): { readonly first: number; readonly count: number } {
   const from = Math.round(start / SPOT);
-  const first = STEP * Math.floor(from / STEP) - from - BESIDE * STEP;
-  return { first, count: Math.ceil((spots - 1 - first) / STEP) + 1 + BESIDE };
+  const first = STEP * Math.floor((from + begin) / STEP) - from - BESIDE * STEP;
+  return { first, count: Math.ceil((end - first) / STEP) + 1 + BESIDE };
 }

@@ -32,7 +32,10 @@ export function floorOf(
 ): FloorReport {
   const floor = stickFloor(swept, areaOf(swept));
   let lowest = Number.POSITIVE_INFINITY;
-  for (const height of floor.heights) if (height < lowest) lowest = height;
+  for (let at = 0; at < floor.heights.length; at++) {
+    const height = floor.heights[at] as number;
+    if (height < lowest) lowest = height;
+  }
   const step = STEPS[units];
   const levels: Mm[] = [];
   for (let level = Math.ceil(lowest / step) * step; level <= HIGHEST; level += step)
