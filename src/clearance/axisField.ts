@@ -1,6 +1,6 @@
 import { type Side, signOf } from '../player/hands.ts';
 import type { Mm } from '../units/quantity.ts';
-import { END, FALL, strideOf, WIDER } from './floorBudget.ts';
+import { FALL, type FloorBall } from './floorBudget.ts';
 import { SPOT, type StickFloor } from './floorField.ts';
 
 /** Cells along a side of a tile; a column or row is its tile's shifted by BITS. */
@@ -32,6 +32,8 @@ export class AxisField {
   readonly seen: Uint8Array;
   /** Tile by tile, the height from which on an axis does not matter, mm. Who looks at the field says it. */
   readonly ceilings: Float32Array;
+  /** The balls that are to come down from places. */
+  ball: FloorBall;
   /** The piece looked at. */
   readonly piece = new Float64Array(PIECE);
   /** At or above all entries of a tile, or at its ceiling; lower than that may be true where it is stale. */
@@ -51,9 +53,9 @@ export class AxisField {
   private high = 0;
   private isInside = true;
 
-  /** @param radius Of the largest balls that come down from places, mm. */
-  constructor({ left, bottom, columns, rows }: StickFloor, radius: Mm) {
-    this.border = TILE * Math.ceil((radius + WIDER) / SPOT / TILE + 1);
+  /** @param ball The largest that come down from places. */
+  constructor({ left, bottom, columns, rows }: StickFloor, ball: FloorBall) {
+    this.border = TILE * Math.ceil(ball.reach / SPOT / TILE + 1);
     this.columns = Math.ceil((columns + 2 * this.border) / TILE);
     this.rows = Math.ceil((rows + 2 * this.border) / TILE);
     this.across = this.columns * TILE;
@@ -66,13 +68,15 @@ export class AxisField {
     this.throneColumn = this.border - Math.round(left / SPOT);
     this.throneRow = this.border - Math.round(bottom / SPOT);
     this.turnTo('right');
-    this.clear(radius);
+    this.ball = ball;
+    this.clear(ball);
   }
 
-  /** Forgets all that was seen. What is seen next is for balls of a radius. */
-  clear(radius: Mm): void {
+  /** Forgets all that was seen. What is seen next is for other balls. */
+  clear(ball: FloorBall): void {
+    this.ball = ball;
     // No less than one a cell: a cell that is left out lets what is higher be looked at.
-    this.dense = Math.max(1, SPOT / strideOf(radius));
+    this.dense = Math.max(1, SPOT / ball.stride);
     this.lowest.fill(Number.POSITIVE_INFINITY);
     this.roofs.set(this.ceilings);
     this.seen.fill(0);
@@ -155,8 +159,8 @@ export class AxisField {
     const way = Math.max(planGap(p, 0, 6), planGap(p, 3, 9));
     const points = this.samplesOf(long, Math.max(rise(p, 0, 3), rise(p, 6, 9)));
     const times = this.samplesOf(way, Math.max(rise(p, 0, 6), rise(p, 3, 9)));
-    const first = firstOf(long, points);
-    const begin = firstOf(way, times);
+    const first = firstOf(long, points, this.ball.end / SPOT);
+    const begin = firstOf(way, times, this.ball.end / SPOT);
     const step = stepOf(begin, times);
     this.see();
     for (let k = 0; k < times; k++) this.sampleAt(begin + k * step, first, points);
@@ -164,7 +168,7 @@ export class AxisField {
 
   /** How many samples go so many cells far and rise so many mm. */
   private samplesOf(far: number, rise: Mm): number {
-    const gaps = Math.ceil((far - (2 * END) / SPOT) * this.dense);
+    const gaps = Math.ceil((far - (2 * this.ball.end) / SPOT) * this.dense);
     const steps = rise > FALL ? Math.ceil(rise / FALL) : 0;
     return 1 + Math.max(0, gaps, steps);
   }
@@ -239,7 +243,8 @@ export class AxisField {
 }
 
 /** The share of a piece at which the first of some samples is: as far from its end as may be, and no farther than half of their steps. */
-const firstOf = (far: number, samples: number): number => Math.min(END / SPOT / far, 0.5 / samples);
+const firstOf = (far: number, samples: number, end: number): number =>
+  Math.min(end / far, 0.5 / samples);
 
 /** The share from one of some samples to the next, from the first on. */
 const stepOf = (first: number, samples: number): number =>

@@ -1,7 +1,7 @@
 import type { Mm } from '../units/quantity.ts';
 import { type AxisField, TILE } from './axisField.ts';
 import { ballDepth } from './ballDepth.ts';
-import { GROWN, LOWER, WIDER } from './floorBudget.ts';
+import type { FloorBall } from './floorBudget.ts';
 import { SPOT, type StickFloor } from './floorField.ts';
 import { lowestFirst } from './lowestFirst.ts';
 import { isSmall, lowerToSmallBalls } from './smallBalls.ts';
@@ -17,6 +17,8 @@ export class BallsBelow {
   private readonly roofs: Float32Array;
   /** Farthest that a ball reaches: so many tiles to any side. */
   private reach = 0;
+  /** By how much the places are lowered, mm. */
+  private lowered = 0;
   /** How far a ball comes down from its middle, by how many cells a spot is ahead and aside of it, from -`half` to `half`; minus infinite beyond it. */
   private depths = new Float64Array();
   private half = 0;
@@ -34,23 +36,23 @@ export class BallsBelow {
   }
 
   /** Says to the axes from which heights on balls of a radius would lower nothing. */
-  sayCeilings(radius: Mm): void {
+  sayCeilings({ radius, grown, reach: far, lowered }: FloorBall): void {
     const { columns, ceilings } = this.axes;
-    const reach = Math.ceil((radius + WIDER) / SPOT / TILE);
+    const reach = Math.ceil(far / SPOT / TILE);
     const about = highestAbout(highestAbout(this.roofs, reach, 1), reach, columns);
     for (let tile = 0; tile < about.length; tile++) {
-      ceilings[tile] = (about[tile] as number) + radius + GROWN + LOWER;
+      ceilings[tile] = (about[tile] as number) + radius + grown + lowered;
     }
   }
 
   /** Lowers the field to balls of a radius about all places that the axes were seen at. */
-  lower(radius: Mm): void {
-    if (isSmall(radius)) {
-      lowerToSmallBalls(this.floor, this.axes, radius);
+  lower(ball: FloorBall): void {
+    if (isSmall(ball)) {
+      lowerToSmallBalls(this.floor, this.axes, ball);
       this.keepRoofs();
       return;
     }
-    this.findDepths(radius);
+    this.findDepths(ball);
     const { seen } = this.axes;
     const bottoms = new Float64Array(seen.length).fill(Number.POSITIVE_INFINITY);
     for (let tile = 0; tile < seen.length; tile++) {
@@ -60,8 +62,9 @@ export class BallsBelow {
     for (const tile of lowestFirst(bottoms)) this.spread(tile, bottoms[tile] as number);
   }
 
-  private findDepths(radius: Mm): void {
-    this.reach = Math.ceil((radius + WIDER) / SPOT / TILE);
+  private findDepths(ball: FloorBall): void {
+    this.lowered = ball.lowered;
+    this.reach = Math.ceil(ball.reach / SPOT / TILE);
     const half = (this.reach + 1) * TILE;
     const side = 2 * half + 1;
     this.half = half;
@@ -71,7 +74,7 @@ export class BallsBelow {
         // From the nearest point of one cell to the nearest of the other.
         const across = Math.max(0, Math.abs(i - half) - 1);
         const ahead = Math.max(0, Math.abs(j - half) - 1);
-        this.depths[j * side + i] = ballDepth(radius, across, ahead);
+        this.depths[j * side + i] = ballDepth(ball, across, ahead);
       }
     }
   }
@@ -97,7 +100,7 @@ export class BallsBelow {
     const { columns, rows } = axes;
     const row = Math.floor(tile / columns);
     const column = tile - row * columns;
-    const bottom = lowest - LOWER;
+    const bottom = lowest - this.lowered;
     const right = Math.min(columns - 1, column + reach);
     for (let r = Math.max(0, row - reach); r <= Math.min(rows - 1, row + reach); r++) {
       const ahead = (half + cellsApart(r, row)) * (2 * half + 1) + half;
@@ -114,7 +117,7 @@ export class BallsBelow {
 
   /** Lowers the spots of the tile taken, `to`, to balls about the places in another tile. */
   private lowerTile(from: number, to: number): void {
-    const { axes, half, depths } = this;
+    const { axes, half, depths, lowered } = this;
     const { across, columns, lowest } = axes;
     const side = 2 * half + 1;
     const roof = this.roofs[to] as number;
@@ -125,7 +128,7 @@ export class BallsBelow {
     for (let j = row; j < row + TILE; j++) {
       const ahead = (half + cellsTo(j, r)) * side + half;
       for (let i = column; i < column + TILE; i++) {
-        const height = (lowest[j * across + i] as number) - LOWER;
+        const height = (lowest[j * across + i] as number) - lowered;
         if (height - (depths[ahead + cellsTo(i, c)] as number) < roof)
           this.lowerSpots(height, i, j);
       }

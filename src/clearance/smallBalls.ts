@@ -1,20 +1,20 @@
 import type { Mm } from '../units/quantity.ts';
 import { type AxisField, TILE } from './axisField.ts';
 import { ballDepth } from './ballDepth.ts';
-import { LOWER, WIDER } from './floorBudget.ts';
+import type { FloorBall } from './floorBudget.ts';
 import { SPOT, type StickFloor } from './floorField.ts';
 
 /** Whether balls of a radius reach no farther than a tile. */
-export const isSmall = (radius: Mm): boolean => radius + WIDER <= TILE * SPOT;
+export const isSmall = ({ reach }: FloorBall): boolean => reach <= TILE * SPOT;
 
 /**
  * Lowers a field of spots to the under sides of small balls about the places of axes (rule F3), spot by spot. How far a ball comes down depends on how many
  * whole cells lie between: so the lowest of each cell and all that touch it is found first, and spots look at that from so many cells off.
  */
-export function lowerToSmallBalls(floor: StickFloor, axes: AxisField, radius: Mm): void {
+export function lowerToSmallBalls(floor: StickFloor, axes: AxisField, ball: FloorBall): void {
   const { border, across, rows, lowest } = axes;
   const { columns, heights } = floor;
-  const steps = stepsWithin(radius, across);
+  const steps = stepsWithin(ball, across);
   const spans = Array.from({ length: rows }, (_, row) => seenAbout(axes, row));
   spreadLowest(axes, spans);
   for (let y = 0; y < floor.rows; y++) {
@@ -25,7 +25,7 @@ export function lowerToSmallBalls(floor: StickFloor, axes: AxisField, radius: Mm
     for (const { step, depth } of steps) {
       const off = start + step;
       for (let spot = from; spot < to; spot++) {
-        const under = (lowest[spot + off] as number) - LOWER - depth;
+        const under = (lowest[spot + off] as number) - ball.lowered - depth;
         if (under < (heights[spot] as number)) heights[spot] = under;
       }
     }
@@ -79,11 +79,11 @@ function spreadLowest({ across, lowest }: AxisField, spans: readonly Span[]): vo
 
 /** From a spot's cell to all cells that have a ball's place within so many cells between: by how many in the field, and how far it comes down then. */
 function stepsWithin(
-  radius: Mm,
+  ball: FloorBall,
   across: number,
 ): readonly { readonly step: number; readonly depth: Mm }[] {
   const cells = Array.from({ length: 2 * TILE + 1 }, (_, k) => k - TILE);
   return cells
-    .flatMap((j) => cells.map((i) => ({ step: j * across + i, depth: ballDepth(radius, i, j) })))
+    .flatMap((j) => cells.map((i) => ({ step: j * across + i, depth: ballDepth(ball, i, j) })))
     .filter(({ depth }) => depth >= 0);
 }

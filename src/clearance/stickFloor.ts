@@ -1,6 +1,7 @@
 import type { Mm } from '../units/quantity.ts';
 import { AxisField } from './axisField.ts';
 import { BallsBelow } from './ballsBelow.ts';
+import { floorBall } from './floorBudget.ts';
 import { SPOT, type StickFloor } from './floorField.ts';
 import { SweptAxes } from './sweptAxes.ts';
 import type { SweptMoves } from './sweptMoves.ts';
@@ -26,14 +27,15 @@ export function stickFloor(swept: SweptMoves, area: PlanArea): StickFloor {
   const heights = new Float32Array(columns * rows).fill(Number.POSITIVE_INFINITY);
   const floor = { left, bottom, columns, rows, heights };
   const { parts } = swept.arm;
-  const field = new AxisField(floor, Math.max(...parts.map(({ radius }) => radius)));
+  const field = new AxisField(floor, floorBall(Math.max(...parts.map(({ radius }) => radius))));
   const axes = new SweptAxes(swept, field);
   const balls = new BallsBelow(floor, field);
   for (const { name, radius } of parts) {
-    balls.sayCeilings(radius);
-    field.clear(radius);
+    const ball = floorBall(radius);
+    balls.sayCeilings(ball);
+    field.clear(ball);
     axes.show(name);
-    balls.lower(radius);
+    balls.lower(ball);
   }
   return floor;
 }

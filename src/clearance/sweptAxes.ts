@@ -3,7 +3,6 @@ import { ElbowBow } from '../player/elbowBow.ts';
 import type { Move } from '../player/move.ts';
 import type { Mm } from '../units/quantity.ts';
 import type { AxisField } from './axisField.ts';
-import { BOW } from './floorBudget.ts';
 import { lowestFirst } from './lowestFirst.ts';
 import { SweptAxis } from './sweptAxis.ts';
 import { type BoxedMove, SCRATCH, type SweptMoves } from './sweptMoves.ts';
@@ -104,7 +103,7 @@ export class SweptAxes {
     const time = times[depth] as number;
     // An axis is off by as much as its time squared.
     const off = Math.max(this.startOff, this.endOff);
-    const parts = Math.min(MOST, Math.max(2, Math.ceil(Math.sqrt(off / BOW))));
+    const parts = Math.min(MOST, Math.max(2, Math.ceil(Math.sqrt(off / this.field.ball.bow))));
     const room = swept.scratch + 2 * depth * POSITION;
     let before = start;
     for (let k = 0; k < parts; k++) {
@@ -140,7 +139,7 @@ export class SweptAxes {
       const elbow = this.bow.between(swept.positions, start + GRIP, end + GRIP, way);
       // The elbow's ways to its two ends are together at most twice its room (rule C5).
       this.startOff =
-        elbow <= BOW
+        elbow <= this.field.ball.bow
           ? elbow
           : Math.min(elbow, 2 * swept.arm.elbowRoom(swept.positions, start, way.room));
     }

@@ -1,6 +1,5 @@
 import type { Mm } from '../units/quantity.ts';
 import { type AxisField, PIECE, planGap } from './axisField.ts';
-import { BOW } from './floorBudget.ts';
 
 /** Longest and widest on the plan that pieces of a swept axis are, in cells. */
 const LARGEST = 16;
@@ -58,6 +57,7 @@ export class SweptAxis {
    */
   lower(startOff: Mm, endOff: Mm): void {
     const { whole, part } = this;
+    const { bow } = this.field.ball;
     const { from, to, openFrom, openTo } = part;
     const long = Math.max(planGap(whole, 0, 3), planGap(whole, 6, 9)) * (to - from);
     const way = Math.max(planGap(whole, 0, 6), planGap(whole, 3, 9));
@@ -75,7 +75,7 @@ export class SweptAxis {
         const r = i < pieces ? from + (i / pieces) * (to - from) : to;
         const off = Math.max(mixed(startOff, endOff, s), mixed(startOff, endOff, r));
         this.goOn(r);
-        if (off > BOW && !this.leavesNothing) leave(part, s, r);
+        if (off > bow && !this.leavesNothing) leave(part, s, r);
         if (s < openTo && r > openFrom && this.field.meets(off)) this.lowerPiece(off, s, r);
         s = r;
       }
@@ -84,7 +84,7 @@ export class SweptAxis {
 
   private lowerPiece(off: Mm, from: number, to: number): void {
     const { field, part } = this;
-    if (off <= BOW) field.sample();
+    if (off <= field.ball.bow) field.sample();
     else if (this.leavesNothing) field.flood(off);
     else {
       if (from < part.openFrom) part.openFrom = from;

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { END, FALL, GROWN, strideOf } from '../../src/clearance/floorBudget.ts';
+import { BELOW, FALL, type FloorBall, floorBall } from '../../src/clearance/floorBudget.ts';
+import { SPOT } from '../../src/clearance/floorField.ts';
 
 type Place = readonly [number, number, number];
 
@@ -33,26 +34,27 @@ const underSide = ([x, y, z]: Place, radius: number): readonly Place[] =>
   );
 
 /** How far the grown and lowered balls about samples stay above a place, mm: below 0 where one comes down farther. */
-const openAbove = (samples: readonly Place[], [x, y, z]: Place, radius: number): number =>
+const openAbove = (samples: readonly Place[], [x, y, z]: Place, ball: FloorBall): number =>
   Math.min(
     ...samples.map((sample) => {
       const far = Math.hypot(sample[0] - x, sample[1] - y);
-      const grown = radius + GROWN;
+      const grown = ball.radius + ball.grown;
       if (far > grown) return Number.POSITIVE_INFINITY;
       return sample[2] - FALL - Math.sqrt(grown * grown - far * far) - z;
     }),
   );
 
 /** The most that balls about places stay above those about some samples, mm. */
-const worst = (places: readonly Place[], samples: readonly Place[], radius: number): number =>
+const worst = (places: readonly Place[], samples: readonly Place[], ball: FloorBall): number =>
   Math.max(
     ...places.flatMap((place) =>
-      underSide(place, radius).map((under) => openAbove(samples, under, radius)),
+      underSide(place, ball.radius).map((under) => openAbove(samples, under, ball)),
     ),
   );
 
 describe.each([3, 6, 7, 20, 45])('rule F3: balls of %d mm', (radius) => {
-  const stride = strideOf(radius);
+  const ball = floorBall(radius);
+  const { stride } = ball;
   const pairs = [Math.PI / 2, Math.PI / 3, 0.1].flatMap((turn) =>
     [-FALL, 0, FALL].flatMap((rise) =>
       [-FALL, 0, FALL].map((drop): readonly [Step, Step] => [
@@ -61,6 +63,12 @@ describe.each([3, 6, 7, 20, 45])('rule F3: balls of %d mm', (radius) => {
       ]),
     ),
   );
+
+  it('are off by no more than the 15 mm of rule F1, on the plan and in height', () => {
+    const { grown, bow, lowered } = ball;
+    expect(1.5 * SPOT * Math.SQRT2 + bow + bow + grown).toBeLessThanOrEqual(BELOW + 1e-9);
+    expect(bow + lowered + grown).toBeLessThan(BELOW);
+  });
 
   it.each([
     ['a stride apart', pairs],
@@ -72,13 +80,13 @@ describe.each([3, 6, 7, 20, 45])('rule F3: balls of %d mm', (radius) => {
     for (const [along, onward] of steps) {
       const samples = [0, 1].flatMap((s) => [0, 1].map((t) => placeOf(along, onward, s, t)));
       const places = shares(10).flatMap((s) => shares(10).map((t) => placeOf(along, onward, s, t)));
-      expect(worst(places, samples, radius)).toBeLessThanOrEqual(1e-9);
+      expect(worst(places, samples, ball)).toBeLessThanOrEqual(1e-9);
     }
   });
 
   it('about the outermost samples come down as far as one about a place beyond', () => {
     // Beyond the samples an axis goes and rises by no more than this.
-    const end = (step: Step): Step => ({ far: END, turn: step.turn, rise: step.rise / 2 });
+    const end = (step: Step): Step => ({ far: ball.end, turn: step.turn, rise: step.rise / 2 });
     for (const [along, onward] of pairs) {
       const samples = [0, 1].map((t) => placeOf(along, onward, 0, t));
       const beyond = shares(10).map((t): Place => {
@@ -86,9 +94,9 @@ describe.each([3, 6, 7, 20, 45])('rule F3: balls of %d mm', (radius) => {
         const [dx, dy, dz] = placeOf(end(along), onward, -1, 0);
         return [x + dx, y + dy, z + dz];
       });
-      expect(worst(beyond, samples, radius)).toBeLessThanOrEqual(1e-9);
+      expect(worst(beyond, samples, ball)).toBeLessThanOrEqual(1e-9);
       const corner = placeOf(end(along), end(onward), -1, -1);
-      expect(worst([corner], [[0, 0, 0]], radius)).toBeLessThanOrEqual(1e-9);
+      expect(worst([corner], [[0, 0, 0]], ball)).toBeLessThanOrEqual(1e-9);
     }
   });
 });

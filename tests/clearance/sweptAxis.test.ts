@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { AxisField } from '../../src/clearance/axisField.ts';
 import { BallsBelow } from '../../src/clearance/ballsBelow.ts';
-import { BELOW, BOW } from '../../src/clearance/floorBudget.ts';
+import { BELOW, floorBall } from '../../src/clearance/floorBudget.ts';
 import { SPOT, type StickFloor } from '../../src/clearance/floorField.ts';
 import { SweptAxis } from '../../src/clearance/sweptAxis.ts';
 import type { Side } from '../../src/player/hands.ts';
@@ -39,20 +39,17 @@ const sweep = fc
 type Sweep = readonly Place[];
 
 /** The field of balls of a radius about swept axes, one after the other. */
-function floorOf(
-  sweeps: readonly Sweep[],
-  radius: number,
-  { side = 'right' as Side, off = BOW } = {},
-) {
+function floorOf(sweeps: readonly Sweep[], radius: number, { side = 'right' as Side } = {}) {
   const floor = emptyFloor();
-  const field = new AxisField(floor, radius);
+  const ball = floorBall(radius);
+  const field = new AxisField(floor, ball);
   for (const places of sweeps) {
     const axis = new SweptAxis(field, Float64Array.from(places.flat()));
     field.turnTo(side);
     axis.take(0, 3, 6, 9);
-    axis.lower(off, off);
+    axis.lower(ball.bow, ball.bow);
   }
-  new BallsBelow(floor, field).lower(radius);
+  new BallsBelow(floor, field).lower(ball);
   return floor;
 }
 
@@ -77,14 +74,11 @@ describe('rule F3: balls about the places of swept axes', () => {
         fc.array(fc.tuple(share, share, turn, turn), { minLength: 20, maxLength: 20 }),
         (axis, r, points) => {
           const floor = floorOf([axis], r);
+          // As much aside as down.
+          const off = floorBall(r).bow * Math.SQRT1_2;
           for (const [s, t, where, about] of points) {
             const [x, y, z] = pointOf(axis, s, t);
-            // Off by BOW, as much aside as down.
-            const ball = [
-              x + BOW * Math.SQRT1_2 * Math.cos(where),
-              y + BOW * Math.SQRT1_2 * Math.sin(where),
-              z - BOW * Math.SQRT1_2,
-            ] as const;
+            const ball = [x + off * Math.cos(where), y + off * Math.sin(where), z - off] as const;
             for (const share of [0, 0.7, 0.999]) {
               const px = ball[0] + share * r * Math.cos(about);
               const py = ball[1] + share * r * Math.sin(about);
@@ -167,7 +161,7 @@ describe('a swept axis that may be too far off', () => {
 
   it('changes nothing and is left open, all of it', () => {
     const floor = emptyFloor();
-    const field = new AxisField(floor, 10);
+    const field = new AxisField(floor, floorBall(10));
     const axis = new SweptAxis(field, Float64Array.from(still.flat()));
     axis.take(0, 3, 6, 9);
     axis.lower(5, 5);
@@ -177,7 +171,7 @@ describe('a swept axis that may be too far off', () => {
 
   it('is left only where it may be too far off, and is open only where the field may be above it', () => {
     const floor = emptyFloor();
-    const field = new AxisField(floor, 10);
+    const field = new AxisField(floor, floorBall(10));
     const axis = new SweptAxis(field, Float64Array.from(still.flat()));
     axis.take(0, 3, 6, 9);
     axis.lower(1, 0);
@@ -195,12 +189,12 @@ describe('a swept axis that may be too far off', () => {
 
   it('counts anywhere within reach when nothing is to be left', () => {
     const floor = emptyFloor();
-    const field = new AxisField(floor, 10);
+    const field = new AxisField(floor, floorBall(10));
     const axis = new SweptAxis(field, Float64Array.from(still.flat()));
     axis.leavesNothing = true;
     axis.take(0, 3, 6, 9);
     axis.lower(30, 30);
-    new BallsBelow(floor, field).lower(10);
+    new BallsBelow(floor, field).lower(floorBall(10));
     for (const [x, y] of [
       [0, 0],
       [-120, 0],
