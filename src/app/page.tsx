@@ -19,6 +19,7 @@ import { handOverIn } from './handOverIn.ts';
 import { tasksInTurn } from './inTurn.ts';
 import { keepAddress } from './keepAddress.ts';
 import { askOnceWhenThereIsSomething, askToKeep, lookWhetherKept } from './keeping.ts';
+import { keepSelection } from './keepSelection.ts';
 import { keepSigning } from './keepSigning.ts';
 import { leaveNotes } from './leaveNotes.ts';
 import { libraryActions } from './libraryActions.ts';
@@ -44,6 +45,7 @@ listenForSteps(window);
 watchPointer(window, document.documentElement);
 keepPreferences(() => localStorage);
 keepSigning(() => localStorage);
+keepSelection(() => sessionStorage);
 watchForLoss(
   () => localStorage,
   (before) =>
