@@ -66,3 +66,12 @@ export function showInside(clearance: Mm, judged: Judged): string {
   const whole = Math.max(1, Math.round(inside * steps)) / steps;
   return showLength(lengthOf(whole, judged.units), judged.units);
 }
+
+/** How far a clear one is over the margin, rounded down and never more than what is written of both: `0 mm`, `0.3 in`. */
+export function showSpare(clearance: Mm, judged: Judged): string {
+  const { margin, units } = judged;
+  const written = shownClearance(clearance, judged) - shownMargin(judged);
+  const spare = Math.min(written, inUnit(clearance - margin, units));
+  // A binary fraction of 0.1 must not be rounded to the digit below.
+  return `${Math.max(0, down(spare + 1e-6, STEPS[units]))} ${units}`;
+}

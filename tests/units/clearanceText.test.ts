@@ -5,6 +5,7 @@ import {
   showClearance,
   showInside,
   showMargin,
+  showSpare,
   writeMargin,
 } from '../../src/units/clearanceText.ts';
 import { fromInches } from '../../src/units/inch.ts';
@@ -38,6 +39,24 @@ const said = (text: string): number =>
   text.startsWith('under') ? 0 : Number.parseFloat(text.replace('−', '-'));
 
 describe('clearances and their margin in writing', () => {
+  it('what a clear one has to spare is never more than there is, nor than what is written of both', () => {
+    expect(showSpare(50, { margin: 50, units: 'mm' })).toBe('0 mm');
+    expect(showSpare(62.9, { margin: 50, units: 'mm' })).toBe('12 mm');
+    expect(showSpare(fromInches(2.3), { margin: fromInches(2), units: 'in' })).toBe('0.3 in');
+    fc.assert(
+      fc.property(pairs, ({ by, clearance }) => {
+        fc.pre(clearance >= by.margin);
+        const spare = said(showSpare(clearance, by));
+        const written =
+          said(showClearance(clearance, by)) - Number(writeMargin(by.margin, by.units));
+        expect(spare).toBeGreaterThanOrEqual(0);
+        expect(spare).toBeLessThanOrEqual(Math.max(0, written) + 1e-5);
+        const over = clearance - by.margin;
+        expect(by.units === 'mm' ? spare : fromInches(spare)).toBeLessThanOrEqual(over + 1e-4);
+      }),
+    );
+  });
+
   it('M1 a margin is written in full where it was typed, else rounded down', () => {
     expect(showMargin({ margin: 50, units: 'mm' })).toBe('50 mm');
     expect(showMargin({ margin: 50, units: 'in' })).toBe('1.9 in');

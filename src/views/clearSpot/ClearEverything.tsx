@@ -4,7 +4,13 @@ import { inTheWay, verdictCounts } from '../panel/worstFirst.ts';
 import { useClearSpots } from '../parts/useClearSpots.ts';
 import { useOfferedOver } from '../parts/useOfferedOver.ts';
 import { useOpen } from '../parts/useOpen.ts';
-import { BEST_FOUND, roomWords, stayWords, whyNotWords } from '../words/clearSpotWords.ts';
+import {
+  BEST_FOUND,
+  roomWords,
+  spareWords,
+  stayWords,
+  whyNotWords,
+} from '../words/clearSpotWords.ts';
 import { moveRows } from '../words/moveRows.ts';
 import { counted, nameOf } from '../words/nameOf.ts';
 import { inTheWayWords } from '../words/verdictWords.ts';
@@ -108,7 +114,7 @@ function MovedMic({
   return (
     <li>
       <strong>{nameOf(layout, mic)}</strong>: {roomWords(was, before.layout)} →{' '}
-      {roomWords(would, layout)}.{' '}
+      {[roomWords(would, layout), spareWords(would, layout)].filter(Boolean).join(', ')}.{' '}
       <span className="soft">
         {changes.join(', ')}.{unproven.includes(mic) && ` ${BEST_FOUND}`}
       </span>

@@ -4,7 +4,7 @@ import type { Layout } from '../../layout/layout.ts';
 import type { Mic } from '../../layout/mics/mic.ts';
 import type { ClearanceRow } from '../../report/report.ts';
 import type { LeftMic } from '../../session/clearing.ts';
-import { showClearance } from '../../units/clearanceText.ts';
+import { showClearance, showSpare } from '../../units/clearanceText.ts';
 import { showLength } from '../../units/lengthText.ts';
 import { choiceOf, mountChoices } from '../mics/mountChoices.ts';
 import { choiceWords } from './kindWords.ts';
@@ -14,6 +14,16 @@ import { verdictWord } from './verdictWords.ts';
 /** `Struck, −12 mm`: the verdict with its number. */
 export const roomWords = (row: ClearanceRow, layout: Layout): string =>
   `${verdictWord(row.verdict)}, ${showClearance(row.clearance, layout)}`;
+
+/** With less to spare than this a later small change makes it tight again, mm. */
+const LITTLE = 10;
+
+/** How much over the margin a spot leaves: `just clear, 0 mm to spare`; empty where it is not clear or nothing moves near. */
+export function spareWords({ verdict, clearance }: ClearanceRow, layout: Layout): string {
+  if (verdict !== 'clear' || !Number.isFinite(clearance)) return '';
+  const spare = `${showSpare(clearance, layout)} to spare`;
+  return clearance - layout.margin < LITTLE ? `just clear, ${spare}` : spare;
+}
 
 /** The search ends here: a larger change is another set-up, not a clear spot (rule N5). mm. */
 const FARTHEST = 500;

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import {
   roomWords,
   searchingWords,
+  spareWords,
   stayWords,
   whatToTry,
   whyNotWords,
@@ -60,6 +61,15 @@ test('how far the search has come, and why there is none', () => {
   for (const [title, reason] of Object.values(whyNotWords)) {
     expect(`${title}. ${reason}`).toMatch(/^N.*\.$/);
   }
+});
+
+test('what a clear spot leaves over the margin, and that little is just clear', () => {
+  const { margin } = sample;
+  expect(spareWords(snareRow(margin, 'clear'), sample)).toBe('just clear, 0 mm to spare');
+  expect(spareWords(snareRow(margin + 9.7, 'clear'), sample)).toBe('just clear, 9 mm to spare');
+  expect(spareWords(snareRow(margin + 24, 'clear'), sample)).toBe('24 mm to spare');
+  expect(spareWords(snareRow(margin - 1, 'tight'), sample)).toBe('');
+  expect(spareWords(snareRow(Number.POSITIVE_INFINITY, 'clear'), sample)).toBe('');
 });
 
 test('the verdict with its number', () => {
