@@ -7,26 +7,36 @@ import { useOpen } from '../parts/useOpen.ts';
 import { VerdictBadge } from '../parts/VerdictMark.tsx';
 import { clearancePlace, clearanceWords } from '../words/clearanceWords.ts';
 import { findingWords } from '../words/findingWords.ts';
-import { capitalised } from '../words/nameOf.ts';
+import { capitalised, nameOf } from '../words/nameOf.ts';
 
-/** How much room a mic has: verdict, number, move, place, and what to do. */
+/** How much room a mic has: verdict, number, move, place, and what to do. In short it stays in view when that is scrolled away. */
 export function MicVerdict({ mic }: { readonly mic: Id }) {
   const { layout, report } = useOpen();
   const row = report.clearances.find((each) => each.mic === mic);
   if (!row) return null;
   const finding = report.findings.find((each) => isClearance(each) && each.about[0] === mic);
   const place = clearancePlace(row, layout);
+  const room = showClearance(row.clearance, layout);
   return (
-    <section className={`verdict-card ${row.verdict}-card`} aria-label="Clearance">
-      <IfTaken />
-      <p className="verdict-line">
-        <VerdictBadge verdict={row.verdict} />
-        <span className="verdict-number">{showClearance(row.clearance, layout)}</span>
-      </p>
-      <p>{capitalised(clearanceWords(row, layout))}.</p>
-      {place !== undefined && <p className="small soft">{capitalised(place)}.</p>}
-      {finding && <p className="next">{findingWords(finding, layout).next}</p>}
-      <ClearSpot mic={mic} />
-    </section>
+    <>
+      <section className={`verdict-card ${row.verdict}-card`} aria-label="Clearance">
+        <IfTaken />
+        <p className="verdict-line">
+          <VerdictBadge verdict={row.verdict} />
+          <span className="verdict-number">{room}</span>
+        </p>
+        <p>{capitalised(clearanceWords(row, layout))}.</p>
+        {place !== undefined && <p className="small soft">{capitalised(place)}.</p>}
+        {finding && <p className="next">{findingWords(finding, layout).next}</p>}
+        <ClearSpot mic={mic} />
+      </section>
+      <div className="verdict-kept" aria-hidden="true">
+        <p>
+          <strong>{nameOf(layout, mic)}</strong>
+          <VerdictBadge verdict={row.verdict} />
+          <strong>{room}</strong>
+        </p>
+      </div>
+    </>
   );
 }

@@ -54,6 +54,9 @@ export function InputLine({ row, place, last, shown, onMove, ...rest }: InputLin
         >
           <span className="channel-number">
             <span className="spoken">Channel </span>
+            <span className="number-name" aria-hidden="true">
+              Ch
+            </span>
             {row.channel}
           </span>
           <span className="line-text">
@@ -61,7 +64,7 @@ export function InputLine({ row, place, last, shown, onMove, ...rest }: InputLin
             <span className="line-note">{rowWords(row)}</span>
           </span>
           <RowSign row={row} />
-          <BoxInput input={row.input} />
+          <BoxInput named input={row.input} />
         </button>
       </div>
       <div id={more} hidden={!shown}>

@@ -66,7 +66,13 @@ export function LineCheck({ patch }: { readonly patch: PatchReport }) {
         {steps.map((each) => (
           <li key={each.row.id} className={each === step ? 'line shown' : 'line'}>
             <button type="button" className="line-button" onClick={() => go(each)}>
-              <span className="channel-number">{each.row.channel}</span>
+              <span className="channel-number">
+                <span className="spoken">Channel </span>
+                <span className="number-name" aria-hidden="true">
+                  Ch
+                </span>
+                {each.row.channel}
+              </span>
               <span className="line-text">
                 <span className="line-name">{each.row.name}</span>
                 <span className={`line-note check-${each.state}`}>
@@ -74,7 +80,7 @@ export function LineCheck({ patch }: { readonly patch: PatchReport }) {
                   {each.note === '' ? '' : `: ${each.note}`}
                 </span>
               </span>
-              <BoxInput input={each.row.input} />
+              <BoxInput named input={each.row.input} />
             </button>
           </li>
         ))}
