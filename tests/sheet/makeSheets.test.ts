@@ -51,6 +51,19 @@ describe.each(layouts)('the sheets of %s', (_, layout) => {
     })),
   );
 
+  test('have letters of at least 2.8 mm in their elevations, but where names are without mercy', () => {
+    if (layout.mics.some(({ name }) => name.length > 40)) return;
+    for (const { sheets } of all) {
+      const labels = sheets
+        .filter(({ name }) => name === 'elevations')
+        .flatMap(({ pages }) => pages)
+        .flatMap(texts)
+        .filter(({ layer }) => layer === 'LABELS');
+      expect(labels.length).toBeGreaterThanOrEqual(layout.mics.length);
+      for (const { size } of labels) expect(size).toBeGreaterThanOrEqual(2.8);
+    }
+  });
+
   test('have every mark on the paper, and every text inside its margins', () => {
     for (const { paper, sheets } of all) {
       const { width, height } = paperExtent(paper);

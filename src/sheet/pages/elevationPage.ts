@@ -4,7 +4,7 @@ import type { Drawing } from '../drawing/drawing.ts';
 import { elevationDrawing } from '../drawing/elevationDrawing.ts';
 import type { Mark } from '../mark.ts';
 import { layOut, type Room } from '../paper/layOut.ts';
-import { drawnPoints, placePaperLabels } from '../paper/placeLabels.ts';
+import { drawnPoints, placeLargeLabels } from '../paper/placeLabels.ts';
 import { RULER_ROOM, rulerMarks } from '../paper/ruler.ts';
 import { scaleFor } from '../paper/scale.ts';
 import { roomOf, textMark } from '../paper/text.ts';
@@ -99,6 +99,6 @@ function paneMarks(
     ...laid,
     ...ruler,
     caption,
-    ...placePaperLabels(labels, room, { taken, drawn: drawnPoints(laid) }),
+    ...placeLargeLabels(labels, room, { taken, drawn: drawnPoints(laid) }),
   ];
 }

@@ -1,3 +1,4 @@
+import type { Mm } from '../../units/quantity.ts';
 import { line, type Mark, type Point } from '../mark.ts';
 import type { Room } from './layOut.ts';
 import { ASCENT, DESCENT, textWidth } from './lettering.ts';
@@ -9,8 +10,10 @@ export interface PaperLabel {
   readonly forms: readonly string[];
 }
 
-/** Letters of labels, mm: 6.8 points. */
+/** The least letters of labels, mm: 6.8 points. */
 export const LABEL_SIZE = 2.4;
+/** Letters of labels that are read at arm's length, mm, the largest first: 8.5 points and less. */
+const LARGER = [3, 2.8, 2.6] as const;
 /** Free paper between labels. */
 const GAP = 0.35;
 /** How far from what it names a label may stand: beside it, or at the end of a line. */
@@ -22,6 +25,31 @@ const LED_FROM = 2;
 /** What it costs, in mm of distance, to hide a square mm that is drawn on, and to take a shorter form. */
 const HIDDEN = 1;
 const SHORTER = [0, 4, 16] as const;
+
+interface Surroundings {
+  readonly taken?: readonly Room[];
+  readonly drawn?: readonly Point[];
+  readonly size?: Mm;
+}
+
+/** {@link placePaperLabels}, larger. N4 The letters are the largest in which no more labels are left out than in the least. */
+export function placeLargeLabels(
+  labels: readonly PaperLabel[],
+  room: Room,
+  around: Omit<Surroundings, 'size'>,
+): readonly Mark[] {
+  const told = (marks: readonly Mark[]): number =>
+    marks.filter(({ kind }) => kind === 'text').length;
+  const inSize = (size: Mm) => placePaperLabels(labels, room, { ...around, size });
+  let least: readonly Mark[] | undefined;
+  for (const size of LARGER) {
+    const marks = inSize(size);
+    if (told(marks) === labels.length) return marks;
+    least ??= inSize(LABEL_SIZE);
+    if (told(marks) >= told(least)) return marks;
+  }
+  return least ?? [];
+}
 
 /**
  * Finds places for labels on paper.
@@ -35,10 +63,7 @@ const SHORTER = [0, 4, 16] as const;
 export function placePaperLabels(
   labels: readonly PaperLabel[],
   room: Room,
-  {
-    taken = [],
-    drawn = [],
-  }: { readonly taken?: readonly Room[]; readonly drawn?: readonly Point[] } = {},
+  { taken = [], drawn = [], size = LABEL_SIZE }: Surroundings = {},
 ): readonly Mark[] {
   const boxes: Room[] = [...taken];
   const leads: (readonly [Point, Point])[] = [];
@@ -48,12 +73,12 @@ export function placePaperLabels(
   const crowded = labels.toSorted((a, b) => neighbours(b, labels) - neighbours(a, labels));
   for (const label of crowded) {
     const found =
-      freePlace(label, { room, boxes, leads, isStrict: true }, hides) ??
-      freePlace(label, { room, boxes, leads: [], isStrict: false }, hides);
+      freePlace(label, { room, boxes, leads, size, isStrict: true }, hides) ??
+      freePlace(label, { room, boxes, leads: [], size, isStrict: false }, hides);
     if (!found) continue;
     boxes.push(found.box);
     if (found.away >= LED_FROM) leads.push([label.at, found.foot]);
-    marks.push(...labelMarks(found));
+    marks.push(...labelMarks(found, size));
   }
   return [...leads.map(leadMark), ...marks];
 }
@@ -62,6 +87,8 @@ interface Ground {
   readonly room: Room;
   readonly boxes: readonly Room[];
   readonly leads: readonly (readonly [Point, Point])[];
+  /** Of the letters. */
+  readonly size: Mm;
   /** Whether a line may lead neither under another label nor across another line. */
   readonly isStrict: boolean;
 }
@@ -80,9 +107,9 @@ function freePlace(
   hides: (box: Room) => number,
 ): Found | undefined {
   let best: { readonly found: Found; readonly cost: number } | undefined;
-  const height = (ASCENT + DESCENT) * LABEL_SIZE;
+  const height = (ASCENT + DESCENT) * ground.size;
   for (const [shorter, text] of forms.entries()) {
-    const width = textWidth(text, LABEL_SIZE);
+    const width = textWidth(text, ground.size);
     for (const away of AWAY) {
       const least = away + (SHORTER[shorter] ?? 0);
       if (best && least >= best.cost) break;
@@ -221,7 +248,7 @@ const leadMark = (points: readonly [Point, Point]): Mark => ({
 });
 
 /** White paper under the letters keeps them legible over lines. */
-const labelMarks = ({ text, box }: Found): readonly Mark[] => [
+const labelMarks = ({ text, box }: Found, size: Mm): readonly Mark[] => [
   {
     kind: 'line',
     layer: 'LABELS',
@@ -232,9 +259,9 @@ const labelMarks = ({ text, box }: Found): readonly Mark[] => [
   {
     kind: 'text',
     layer: 'LABELS',
-    at: { x: box.x, y: box.y + ASCENT * LABEL_SIZE },
+    at: { x: box.x, y: box.y + ASCENT * size },
     text,
-    size: LABEL_SIZE,
+    size,
     anchor: 'start',
     bold: false,
     ink: 0,

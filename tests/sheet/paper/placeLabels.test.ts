@@ -2,7 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { LineMark, TextMark } from '../../../src/sheet/mark.ts';
 import type { Room } from '../../../src/sheet/paper/layOut.ts';
-import { overlaps, placePaperLabels } from '../../../src/sheet/paper/placeLabels.ts';
+import {
+  overlaps,
+  placeLargeLabels,
+  placePaperLabels,
+} from '../../../src/sheet/paper/placeLabels.ts';
 import { roomOf } from '../../../src/sheet/paper/text.ts';
 
 const room = { x: 10, y: 20, width: 150, height: 120 };
@@ -95,6 +99,22 @@ describe('labels on paper', () => {
     expect(inRoom(3 * full)).toEqual([forms[0]]);
     expect(inRoom(full - 0.5)).toEqual([forms[1]]);
     expect(inRoom(middle - 0.5)).toEqual([forms[2]]);
+  });
+
+  test('letters are large where none is left out by that, and no smaller than need be (N4)', () => {
+    const one = placeLargeLabels([{ at, forms: ['Snare 640'] }], room, {});
+    expect(namesIn(one).map(({ size }) => size)).toEqual([3]);
+    const crowd = Array.from({ length: 60 }, (_, i) => ({ at, forms: [`Name ${i}`] }));
+    const counts = new Set<number>();
+    for (let side = 20; side <= 90; side += 10) {
+      const small = { x: 80 - side / 2, y: 80 - side / 2, width: side, height: side };
+      const placed = namesIn(placeLargeLabels(crowd, small, {}));
+      const least = namesIn(placePaperLabels(crowd, small));
+      expect(placed.length).toBeGreaterThanOrEqual(least.length);
+      for (const { size } of placed) counts.add(size);
+    }
+    expect(Math.min(...counts)).toBe(2.4);
+    expect(Math.max(...counts)).toBe(3);
   });
 
   test('one that finds no place even in its shortest form is left out, the others are not (N3)', () => {
