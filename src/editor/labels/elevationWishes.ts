@@ -4,12 +4,13 @@ import { kitToScreen } from '../view/kitView.ts';
 import type { ScreenPoint, ScreenSize } from '../view/view.ts';
 import { elevationTitle } from '../words.ts';
 import { formOf, type LabelLook, type Lettering } from './lettering.ts';
-import { overBroad } from './spots.ts';
+import { overBroad, roundAbout } from './spots.ts';
 import { type Lettered, micLabels, nameForms, RANK } from './wishes.ts';
 
 /**
  * Every label of an elevation; the report is the turned one. An elevation that stands alone has the legend too. Beside the plan it is
- * small, and the plan has every clear mic's number: only what is struck, tight or selected is lettered again.
+ * small, and the plan has every clear mic's number: only what is struck, tight or selected is lettered again. In an elevation things
+ * stand one behind the other: a clear mic's number stands close by it or not at all, and what it names is never guessed.
  */
 export const elevationLabels = (
   lettered: Lettered,
@@ -17,9 +18,20 @@ export const elevationLabels = (
   alone: boolean,
 ): readonly Lettering[] => [
   title(lettered, standpoint, alone),
-  ...micLabels(lettered).filter(({ wish }) => alone || wish.rank < RANK.clear),
+  ...micLabels(lettered).flatMap((label) => {
+    if (label.wish.rank < RANK.clear) return [label];
+    return alone ? [closeBy(label)] : [];
+  }),
   ...lettered.report.rig.pieces.flatMap((placed) => pieceLabel(lettered, placed)),
 ];
+
+/** Px from a mic to a clear one's number: no line leads to it. */
+const CLOSE = roundAbout(12).slice(0, 8);
+
+const closeBy = ({ look, wish }: Lettering): Lettering => ({
+  look,
+  wish: { ...wish, spots: CLOSE, forms: wish.forms.filter(({ text }) => text !== ''), must: false },
+});
 
 /** How high over the lower edge the title stands, px: over the legend; in its place; or, in a narrow drawing, over the buttons. */
 const OVER_LEGEND = 52;
