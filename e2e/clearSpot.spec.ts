@@ -42,7 +42,7 @@ test('a clear spot is shown before it is taken, left without a trace, and taken 
   await find(page).click();
   const offer = page.getByRole('region', { name: /^Clear spot of Floor tom 1/ });
   await expect(offer).toContainText('There is a clear spot', { timeout: 60_000 });
-  await expect(offer).toContainText(/Just clear, \d mm to spare/);
+  await expect(offer).toContainText(/Just clear: \d mm to spare/);
   await expect(offer.locator('tbody tr').first()).toContainText('mm');
   await expect(card(page)).toContainText('Clear');
   await expect(card(page)).toContainText('If you take it');
@@ -87,7 +87,7 @@ test('everything in the way is cleared in one step, with what moved and what is 
   const offer = page.getByRole('region', { name: 'Clear everything' });
   await expect(offer).toContainText('2 mics would move', { timeout: 80_000 });
   await expect(offer.getByRole('listitem').first()).toContainText(
-    /Floor tom 1.*→ Clear, 72 mm, just clear, \d mm to spare/,
+    /Floor tom 1.*→ Clear, 72 mm, \d mm to spare/,
   );
   await expect(page.getByText('If you take them all', { exact: true })).toBeVisible();
   await expect(page.getByText('If you take it', { exact: true })).toHaveCount(0);

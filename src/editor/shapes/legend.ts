@@ -34,7 +34,7 @@ export function paintLegend(
   canvas.beginPath();
   canvas.roundRect(x - 8, y - 14, whole + 16, 28, 7);
   canvas.fillStyle = colours.plate;
-  canvas.globalAlpha = 0.85;
+  canvas.globalAlpha = 0.95;
   canvas.fill();
   canvas.globalAlpha = 1;
   let at = x;

@@ -107,16 +107,19 @@ function MovedMic({
   const was = before.report.clearances.find((row) => row.mic === mic);
   const would = report.clearances.find((row) => row.mic === mic);
   if (!old || !now || !was || !would) return null;
+  const spare = spareWords(would, layout);
   const changes = moveRows(old, now, layout.units).map(
     ({ what, to, by, toward }) =>
       `${what} ${by || to}${toward === undefined ? '' : `, to about ${toward}`}`,
   );
   return (
     <li>
-      <strong>{nameOf(layout, mic)}</strong>: {roomWords(was, before.layout)} →{' '}
-      {[roomWords(would, layout), spareWords(would, layout)].filter(Boolean).join(', ')}.{' '}
+      <strong>{nameOf(layout, mic)}</strong>:{' '}
+      <span className="unbroken">{roomWords(was, before.layout)}</span> →{' '}
+      <span className="unbroken">{roomWords(would, layout)}</span>
+      {spare !== '' && `, ${spare}`}.{' '}
       <span className="soft">
-        {changes.join(', ')}.{unproven.includes(mic) && ` ${BEST_FOUND}`}
+        {changes.join('; ')}.{unproven.includes(mic) && ` ${BEST_FOUND}`}
       </span>
     </li>
   );

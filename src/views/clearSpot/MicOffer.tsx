@@ -1,9 +1,9 @@
 import type { Id } from '../../layout/fields.ts';
 import type { Clearing } from '../../session/clearing.ts';
 import { useOpen } from '../parts/useOpen.ts';
-import { BEST_FOUND, roomWords, spareWords } from '../words/clearSpotWords.ts';
+import { BEST_FOUND, roomWords, spareSentence } from '../words/clearSpotWords.ts';
 import { type MoveRow, moveRows } from '../words/moveRows.ts';
-import { capitalised, nameOf } from '../words/nameOf.ts';
+import { nameOf } from '../words/nameOf.ts';
 import { NewFindings } from './NewFindings.tsx';
 import { OfferButtons } from './OfferButtons.tsx';
 
@@ -21,14 +21,14 @@ export function MicOffer({ mic, offer: { before, unproven } }: MicOfferProps) {
   const was = before.report.clearances.find((row) => row.mic === mic);
   const would = report.clearances.find((row) => row.mic === mic);
   if (!old || !now) return null;
-  const spare = would ? spareWords(would, layout) : '';
+  const spare = would ? spareSentence(would, layout) : '';
   return (
     <section className="offer" aria-label={`Clear spot of ${name}`}>
       <p role="status">
         <strong>There is a clear spot.</strong>{' '}
         {was && would && `Now ${roomWords(was, before.layout)}; there ${roomWords(would, layout)}.`}
       </p>
-      {spare !== '' && <p>{capitalised(spare)} over the wanted clearance.</p>}
+      {spare !== '' && <p>{spare}</p>}
       {unproven.includes(mic) && <p className="soft">{BEST_FOUND}</p>}
       <p className="small soft">Shown on the plan. Nothing is changed until you take it.</p>
       <MoveTable name={name} rows={moveRows(old, now, layout.units)} />

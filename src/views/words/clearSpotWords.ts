@@ -8,7 +8,7 @@ import { showClearance, showSpare } from '../../units/clearanceText.ts';
 import { showLength } from '../../units/lengthText.ts';
 import { choiceOf, mountChoices } from '../mics/mountChoices.ts';
 import { choiceWords } from './kindWords.ts';
-import { counted, inSentence, listed } from './nameOf.ts';
+import { capitalised, counted, inSentence, listed } from './nameOf.ts';
 import { verdictWord } from './verdictWords.ts';
 
 /** `Struck, −12 mm`: the verdict with its number. */
@@ -18,11 +18,18 @@ export const roomWords = (row: ClearanceRow, layout: Layout): string =>
 /** With less to spare than this a later small change makes it tight again, mm. */
 const LITTLE = 10;
 
-/** How much over the margin a spot leaves: `just clear, 0 mm to spare`; empty where it is not clear or nothing moves near. */
-export function spareWords({ verdict, clearance }: ClearanceRow, layout: Layout): string {
-  if (verdict !== 'clear' || !Number.isFinite(clearance)) return '';
-  const spare = `${showSpare(clearance, layout)} to spare`;
-  return clearance - layout.margin < LITTLE ? `just clear, ${spare}` : spare;
+/** How much over the margin a spot leaves: `0 mm to spare`; empty where it is not clear or nothing moves near. */
+export const spareWords = ({ verdict, clearance }: ClearanceRow, layout: Layout): string =>
+  verdict === 'clear' && Number.isFinite(clearance)
+    ? `${showSpare(clearance, layout)} to spare`
+    : '';
+
+/** The same as a sentence that says when it is little; empty where that is. */
+export function spareSentence(row: ClearanceRow, layout: Layout): string {
+  const spare = spareWords(row, layout);
+  if (spare === '') return '';
+  const over = `${spare} over the wanted clearance.`;
+  return row.clearance - layout.margin < LITTLE ? `Just clear: ${over}` : capitalised(over);
 }
 
 /** The search ends here: a larger change is another set-up, not a clear spot (rule N5). mm. */

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import {
   roomWords,
   searchingWords,
+  spareSentence,
   spareWords,
   stayWords,
   whatToTry,
@@ -65,11 +66,15 @@ test('how far the search has come, and why there is none', () => {
 
 test('what a clear spot leaves over the margin, and that little is just clear', () => {
   const { margin } = sample;
-  expect(spareWords(snareRow(margin, 'clear'), sample)).toBe('just clear, 0 mm to spare');
-  expect(spareWords(snareRow(margin + 9.7, 'clear'), sample)).toBe('just clear, 9 mm to spare');
-  expect(spareWords(snareRow(margin + 24, 'clear'), sample)).toBe('24 mm to spare');
-  expect(spareWords(snareRow(margin - 1, 'tight'), sample)).toBe('');
-  expect(spareWords(snareRow(Number.POSITIVE_INFINITY, 'clear'), sample)).toBe('');
+  expect(spareWords(snareRow(margin, 'clear'), sample)).toBe('0 mm to spare');
+  const said = (over: number) => spareSentence(snareRow(margin + over, 'clear'), sample);
+  expect(said(0)).toBe('Just clear: 0 mm to spare over the wanted clearance.');
+  expect(said(9.7)).toBe('Just clear: 9 mm to spare over the wanted clearance.');
+  expect(said(24)).toBe('24 mm to spare over the wanted clearance.');
+  for (const row of [snareRow(margin - 1, 'tight'), snareRow(Number.POSITIVE_INFINITY, 'clear')]) {
+    expect(spareWords(row, sample)).toBe('');
+    expect(spareSentence(row, sample)).toBe('');
+  }
 });
 
 test('the verdict with its number', () => {
