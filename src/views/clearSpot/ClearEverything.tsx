@@ -12,7 +12,7 @@ import {
   whyNotWords,
 } from '../words/clearSpotWords.ts';
 import { moveRows } from '../words/moveRows.ts';
-import { counted, nameOf } from '../words/nameOf.ts';
+import { counted, nameOf, unbroken } from '../words/nameOf.ts';
 import { inTheWayWords } from '../words/verdictWords.ts';
 import { NewFindings } from './NewFindings.tsx';
 import { OfferButtons } from './OfferButtons.tsx';
@@ -76,6 +76,7 @@ function Summary({ offer }: { readonly offer: Offer }) {
         <strong>{counted(moved.length, 'mic')} would move</strong>
         {rest && `; ${rest}`}.
       </p>
+      <p className="small soft">Shown on the plan. Nothing is changed until you take it.</p>
       <ul className="plain-list">
         {moved.map((mic) => (
           <MovedMic key={mic} mic={mic} offer={offer} />
@@ -88,7 +89,6 @@ function Summary({ offer }: { readonly offer: Offer }) {
         ))}
       </ul>
       <NewFindings before={before.report} />
-      <p className="small soft">Shown on the plan. Nothing is changed until you take it.</p>
       <OfferButtons take={moved.length === 1 ? 'Take it' : 'Take them all'} />
     </section>
   );
@@ -119,7 +119,7 @@ function MovedMic({
       <span className="unbroken">{roomWords(would, layout)}</span>
       {spare !== '' && `, ${spare}`}.{' '}
       <span className="soft">
-        {changes.join('; ')}.{unproven.includes(mic) && ` ${BEST_FOUND}`}
+        {unbroken(changes.join('; '))}.{unproven.includes(mic) && ` ${BEST_FOUND}`}
       </span>
     </li>
   );

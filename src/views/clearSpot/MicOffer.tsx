@@ -3,7 +3,7 @@ import type { Clearing } from '../../session/clearing.ts';
 import { useOpen } from '../parts/useOpen.ts';
 import { BEST_FOUND, roomWords, spareSentence } from '../words/clearSpotWords.ts';
 import { type MoveRow, moveRows } from '../words/moveRows.ts';
-import { nameOf } from '../words/nameOf.ts';
+import { nameOf, unbroken } from '../words/nameOf.ts';
 import { NewFindings } from './NewFindings.tsx';
 import { OfferButtons } from './OfferButtons.tsx';
 
@@ -63,6 +63,3 @@ function MoveTable({ name, rows }: { readonly name: string; readonly rows: reado
     </table>
   );
 }
-
-/** A number and its unit stay on one line. */
-const unbroken = (text: string): string => text.replace(/(\d) (mm|in)\b/g, '$1\u00a0$2');

@@ -8,6 +8,7 @@ import { NumberField } from '../fields/NumberField.tsx';
 import { limitsOf } from '../fields/reading.ts';
 import { Group } from '../parts/Group.tsx';
 import { useOpen } from '../parts/useOpen.ts';
+import { unbroken } from '../words/nameOf.ts';
 import { STROKES } from '../words/strokeWords.ts';
 
 /** The stick and how far it is raised: from taps to full strokes, or any height. */
@@ -33,7 +34,7 @@ export function StrokeFields() {
           value={String(strokeHeight)}
           options={STROKES.map(({ name, height }) => ({
             value: String(height),
-            text: `${name}, ${showLength(height, units)}`,
+            text: unbroken(`${name}, ${showLength(height, units)}`),
           }))}
           onChoose={(value) =>
             edit('Stroke height', (layout) => setPlayer(layout, { strokeHeight: Number(value) }))

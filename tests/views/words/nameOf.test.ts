@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { counted, listed, nameOf } from '../../../src/views/words/nameOf.ts';
+import { counted, listed, nameOf, unbroken } from '../../../src/views/words/nameOf.ts';
 import { sample } from './sampleLayout.ts';
 
 describe('names', () => {
@@ -18,4 +18,9 @@ describe('names', () => {
     ]);
     expect([counted(1, 'mic'), counted(0, 'mic')]).toEqual(['1 mic', '0 mics']);
   });
+});
+
+it('a number is never parted from its unit', () => {
+  expect(unbroken('Half, 150 mm; up −1.5 in')).toBe('Half, 150\u00a0mm; up −1.5\u00a0in');
+  expect(unbroken('3 inputs in a row')).toBe('3 inputs in a row');
 });
