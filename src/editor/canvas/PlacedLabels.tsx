@@ -1,13 +1,14 @@
 import { useCallback, useEffect, useMemo, useRef } from 'react';
 import type { Report } from '../../report/report.ts';
 import type { Lettering } from '../labels/lettering.ts';
-import { paintLabel } from '../labels/paintLabels.ts';
+import { paintLabels } from '../labels/paintLabels.ts';
 import { type Box, placeLabels } from '../labels/placeLabels.ts';
 import { type Furniture, reservedZones } from '../labels/reserved.ts';
 import type { Palette } from '../palette.ts';
 import type { Pen } from '../shapes/pen.ts';
 import { type KitView, kitToScreen } from '../view/kitView.ts';
 import { Drawn } from './Drawn.tsx';
+import { useStamps } from './useStamps.ts';
 
 interface Props {
   readonly labels: readonly Lettering[];
@@ -31,19 +32,18 @@ export function PlacedLabels({ labels, report, kitView, covered, furniture, colo
       reserved: reservedZones(kitView.view.size, furniture),
       before: before.current,
     };
-    return placeLabels(wishes, ground).map((label) => ({ label, look: looks.get(label.key) }));
+    return placeLabels(wishes, ground).flatMap((label) => {
+      const look = looks.get(label.key);
+      return look ? [{ label, look }] : [];
+    });
   }, [labels, report, kitView, covered, furniture]);
   useEffect(() => {
     before.current = new Map(placed.map(({ label }) => [label.key, label.place]));
   }, [placed]);
+  const stamps = useStamps(colours);
   const paint = useCallback(
-    ({ canvas }: Pen) => {
-      // The last to choose lies lowest: what matters most is drawn over the rest.
-      for (const { label, look } of [...placed].reverse()) {
-        if (look) paintLabel({ canvas, colours }, label, look);
-      }
-    },
-    [placed, colours],
+    ({ canvas }: Pen) => paintLabels({ canvas, colours }, placed, stamps),
+    [placed, colours, stamps],
   );
   return <Drawn paint={paint} colours={colours} />;
 }

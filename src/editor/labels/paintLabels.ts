@@ -3,14 +3,71 @@ import type { Palette } from '../palette.ts';
 import { paintVerdictMark } from '../shapes/verdictMark.ts';
 import { fontOf, isQuiet, type LabelLook, MARK, PAD } from './lettering.ts';
 import type { PlacedLabel } from './placeLabels.ts';
+import { type Stamps, stampedOn } from './stamps.ts';
 
 interface Ink {
   readonly canvas: CanvasRenderingContext2D;
   readonly colours: Palette;
 }
 
-/** Draws a label in its place; screen px. */
-export function paintLabel(ink: Ink, label: PlacedLabel, look: LabelLook): void {
+/** A label in its place, with its look. */
+export interface LaidLabel {
+  readonly label: PlacedLabel;
+  readonly look: LabelLook;
+}
+
+/**
+ * Draws labels in their places, with lines to what they name where that is far; screen px. The last to choose lies lowest: what
+ * matters most is drawn over the rest.
+ *
+ * @param stamps Those of the colours.
+ */
+export function paintLabels(ink: Ink, labels: readonly LaidLabel[], stamps: Stamps): void {
+  const { colours } = ink;
+  const on = stampedOn(ink.canvas);
+  for (const { label, look } of labels.toReversed()) {
+    const leader = leaderOf(look, colours);
+    if (leader !== null) paintLeader(ink, label, leader);
+    const stamp = { key: `${keyOf(look)} ${label.form.text}`, box: label.box };
+    stamps.draw(on, stamp, (canvas) => paintBody({ canvas, colours }, label, look));
+  }
+}
+
+/** What two labels with the same text look the same by. */
+function keyOf(look: LabelLook): string {
+  switch (look.kind) {
+    case 'verdict':
+      return `${look.kind} ${look.verdict} ${look.strong}`;
+    case 'measure':
+      return `${look.kind} ${look.verdict}`;
+    case 'mark':
+      return `${look.kind} ${look.sign}`;
+    case 'input':
+    case 'name':
+      return `${look.kind} ${look.strong}`;
+    case 'contour':
+    case 'side':
+      return look.kind;
+  }
+}
+
+/** The colour of the line to what a label names; null where such labels have none. */
+function leaderOf(look: LabelLook, colours: Palette): string | null {
+  switch (look.kind) {
+    case 'verdict':
+    case 'measure':
+      return colours.verdict[look.verdict];
+    case 'mark':
+      return edgeOf(look.sign, colours);
+    case 'input':
+    case 'name':
+    case 'contour':
+    case 'side':
+      return null;
+  }
+}
+
+function paintBody(ink: Ink, label: PlacedLabel, look: LabelLook): void {
   const { canvas } = ink;
   canvas.font = fontOf(look);
   canvas.textBaseline = 'middle';
@@ -44,11 +101,10 @@ const FAR = 22;
 
 type BadgeLook = Extract<LabelLook, { kind: 'verdict' | 'measure' }>;
 
-function paintBadge(ink: Ink, { box, at, form }: PlacedLabel, look: BadgeLook): void {
+function paintBadge(ink: Ink, { box, form }: PlacedLabel, look: BadgeLook): void {
   const { canvas, colours } = ink;
   const edge = colours.verdict[look.verdict];
   const middle = box.top + box.height / 2;
-  paintLeader(ink, { box, at }, edge);
   canvas.beginPath();
   canvas.roundRect(box.left, box.top, box.width, box.height, 7);
   canvas.fillStyle = colours.plate;
@@ -66,10 +122,9 @@ function paintBadge(ink: Ink, { box, at, form }: PlacedLabel, look: BadgeLook): 
 }
 
 /** A mark's edge by its sign; the sign itself is written on it. */
-function paintMark(ink: Ink, { box, at, form }: PlacedLabel, sign: MarkSign): void {
+function paintMark(ink: Ink, { box, form }: PlacedLabel, sign: MarkSign): void {
   const { canvas, colours } = ink;
   const edge = edgeOf(sign, colours);
-  paintLeader(ink, { box, at }, edge);
   canvas.beginPath();
   canvas.roundRect(box.left, box.top, box.width, box.height, 7);
   canvas.fillStyle = colours.plate;
