@@ -1,3 +1,4 @@
+import { sharedParts } from '../geometry/sharedParts.ts';
 import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
 import type { SaveState } from '../session/library.ts';
@@ -180,7 +181,10 @@ export class Autosave {
     const { id, stored } = this.#place;
     const shown = ownLayout(session.getState());
     const isUnsaved = shown?.id === id && shown !== stored;
-    session.setState({ saving: stateOf(this.#place, isUnsaved, unreliable) });
+    const before = session.getState().saving;
+    const saving = sharedParts(before, stateOf(this.#place, isUnsaved, unreliable));
+    // In a drag this is looked at in every frame: nobody is told what they know.
+    if (saving !== before) session.setState({ saving });
   }
 
   #startTimers(): void {

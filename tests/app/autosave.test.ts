@@ -114,6 +114,20 @@ describe('Autosave', () => {
     expect(saving()).toEqual({ kind: 'saved', at: 15_000 });
   });
 
+  it('A4 what stays as it was in every preview of a gesture is not told again', async () => {
+    await opened();
+    beginGesture('Move');
+    previewGesture(rename('First'));
+    const told: unknown[] = [];
+    const stop = session.subscribe((now, before) => {
+      if (now.saving !== before.saving) told.push(now.saving);
+    });
+    for (let step = 0; step < 9; step++) previewGesture(rename(`Step ${step}`));
+    stop();
+    expect(told).toEqual([]);
+    expect(saving()).toEqual({ kind: 'saving' });
+  });
+
   it('A2 an edit just before a gesture is saved when the gesture starts', async () => {
     const { names } = await opened();
     edit('Rename', rename('Before'));
