@@ -48,9 +48,11 @@ test('beside the plan an elevation shows the same selection, and keys raise what
   const snare = plan.layout.pieces.find(({ kind }) => kind === 'snare');
   if (snare?.kind !== 'snare') throw new Error('expected a snare');
   for (let press = 0; press < 40; press += 1) {
-    if ((await plan.spoken.textContent())?.startsWith(`${snare.name}, at`)) break;
+    const said = (await plan.spoken.textContent()) ?? '';
+    if (said.startsWith(`${snare.name}, at`)) break;
     await page.keyboard.press('Tab');
-    await page.waitForTimeout(400);
+    // What is selected is said once it has stood still.
+    await expect(plan.spoken).not.toHaveText(said);
   }
   await expect(plan.spoken).toContainText(`${snare.name}, at`);
   await page.keyboard.press('ArrowUp');

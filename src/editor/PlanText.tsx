@@ -31,8 +31,7 @@ export function PlanText({ id, open, explains, legends, here, note }: Props) {
   return (
     <>
       <p id={id} className="plan-spoken">
-        {spokenKeys}
-        {ring && ` ${ringText(ring)}`}
+        {useSettled(ring ? `${spokenKeys} ${ringText(ring)}` : spokenKeys)}
       </p>
       <p className="plan-spoken" role="status">
         {useSettled(note ?? spokenSelection(open.layout, open.report, selection))}

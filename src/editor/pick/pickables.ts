@@ -1,3 +1,4 @@
+import { remembered } from '../../geometry/remembered.ts';
 import type { Vec2 } from '../../geometry/vector.ts';
 import type { Box } from '../../layout/cabling.ts';
 import type { Deck } from '../../layout/deck.ts';
@@ -132,16 +133,21 @@ const pickablesOfDeck = (deck: Deck): readonly Pickable[] => {
   }));
 };
 
+/** In a drag most things are the same objects in every frame. */
+const ofMic = remembered(pickablesOfMic);
+const ofPiece = remembered(pickablesOfPiece);
+const runsOn = remembered((deck: Deck) => remembered((run: RunRow) => pickablesOfRun(run, deck)));
+
 /** Everything on the plan that a finger can mean. */
 export const pickablesOf = (
   layout: Layout,
   { rig, runs }: Pick<Report, 'rig' | 'runs'>,
   showRuns: boolean,
 ): readonly Pickable[] => [
-  ...rig.mics.flatMap(pickablesOfMic),
-  ...rig.pieces.flatMap(pickablesOfPiece),
+  ...rig.mics.flatMap(ofMic),
+  ...rig.pieces.flatMap(ofPiece),
   pickableOfBox(layout.box, layout.deck),
-  ...(showRuns ? runs.flatMap((run) => pickablesOfRun(run, layout.deck)) : []),
+  ...(showRuns ? runs.flatMap(runsOn(layout.deck)) : []),
   pickableOfPlayer,
   ...pickablesOfDeck(layout.deck),
 ];

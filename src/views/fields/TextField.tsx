@@ -1,4 +1,5 @@
-import { type KeyboardEvent, useEffect, useId, useState } from 'react';
+import { type KeyboardEvent, memo, useEffect, useId, useState } from 'react';
+import { useStable } from '../parts/useStable.ts';
 import { FieldProblem } from './FieldProblem.tsx';
 
 /** What is said of a text that is too long; nothing of it is cut off. */
@@ -15,7 +16,13 @@ interface TextFieldProps {
 }
 
 /** A line of text, taken over when the field is left or Enter is pressed; Escape brings the old text back. */
-export function TextField({ label, value, most, mayBeEmpty = false, onSet }: TextFieldProps) {
+export function TextField({ onSet, ...props }: TextFieldProps) {
+  return <TextLine {...props} onSet={useStable(onSet)} />;
+}
+
+/** Left alone in a drag, which is about anything but texts. */
+const TextLine = memo(function TextLine(props: TextFieldProps) {
+  const { label, value, most, mayBeEmpty = false, onSet } = props;
   const id = useId();
   const [draft, setDraft] = useState(value);
   const [problem, setProblem] = useState('');
@@ -64,4 +71,4 @@ export function TextField({ label, value, most, mayBeEmpty = false, onSet }: Tex
       <FieldProblem id={`${id}-problem`} text={problem} />
     </div>
   );
-}
+});

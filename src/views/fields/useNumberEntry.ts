@@ -1,4 +1,4 @@
-import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
+import { type KeyboardEvent, useRef, useState } from 'react';
 import type { Layout } from '../../layout/layout.ts';
 import {
   beginGesture,
@@ -49,6 +49,12 @@ function undoByKey(event: KeyboardEvent<HTMLInputElement>): boolean {
   return true;
 }
 
+/** What was said of what was typed, beside which value. */
+interface Refused {
+  readonly message: string;
+  readonly beside: number;
+}
+
 /** What a number field does: typing with its own message, steps by key, and steps by holding a button as one undoable step. */
 export function useNumberEntry({
   step,
@@ -62,10 +68,11 @@ export function useNumberEntry({
   const value = round ? wrapDegrees(stored) : stored;
   const shown = measure.show(value, unit);
   const [draft, setDraft] = useState<string | null>(null);
-  const [problem, setProblem] = useState('');
+  const [refused, setRefused] = useState<Refused | null>(null);
+  const problem = refused?.message ?? '';
+  // A value that changed by other means ends the old message.
+  if (refused !== null && refused.beside !== stored) setRefused(null);
   const held = useRef(value);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: a value that changed by other means ends the old message
-  useEffect(() => setProblem(''), [stored]);
 
   const set = (to: number) => edit(step, (layout) => apply(layout, to));
   const after = (from: number, steps: number): number => {
@@ -75,11 +82,11 @@ export function useNumberEntry({
 
   const take = () => {
     setDraft(null);
-    setProblem('');
+    setRefused(null);
     if (draft === null || draft === shown) return;
     const reading = readField(draft, measure, limits, unit);
     if (reading.ok) set(reading.value);
-    else setProblem(`${reading.message} Kept ${shown}.`);
+    else setRefused({ message: `${reading.message} Kept ${shown}.`, beside: stored });
   };
   const onKeyDown = (event: KeyboardEvent<HTMLInputElement>) => {
     if (event.key === 'Enter') {

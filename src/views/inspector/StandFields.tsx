@@ -80,6 +80,7 @@ function BaseFields({ mic, stand }: StandFieldsProps) {
   const { id, name } = mic;
   const spec = standSpec(stand.stand);
   const facts = standFactsOf(useOpen().report, id);
+  const words = facts && standFactsWords(facts, stand.stand);
   return (
     <Group title="Stand" hint="The base moves without the mic; the boom follows.">
       <div className="wide">
@@ -111,12 +112,8 @@ function BaseFields({ mic, stand }: StandFieldsProps) {
         />
       )}
       {spec.boomMax > 0 && <MastFields mic={mic} stand={stand} />}
-      {facts &&
-        standFactsWords(facts, stand.stand).map((fact) => (
-          <p key={fact} className="whole field-hint">
-            {fact}
-          </p>
-        ))}
+      {words && <p className="whole field-hint">{words.firm}</p>}
+      {words?.smaller !== undefined && <p className="whole field-hint">{words.smaller}</p>}
     </Group>
   );
 }

@@ -6,11 +6,16 @@ import { standWords } from './kindWords.ts';
 /** Beyond this the number says no more than that it is firm. */
 const PLENTY = 20;
 
+interface StandWords {
+  readonly firm: string;
+  readonly smaller?: string;
+}
+
 /** How firmly a stand stands and whether a smaller one would do. */
 export function standFactsWords(
   { factor, smallest }: StandFacts,
   now: StandClass,
-): readonly string[] {
+): StandWords {
   const firm =
     factor > PLENTY
       ? 'Firm: boom and mic hang over the base.'
@@ -18,7 +23,9 @@ export function standFactsWords(
   const order = STAND_CLASSES.map(({ standClass }) => standClass);
   const smaller = smallest !== undefined && order.indexOf(smallest) < order.indexOf(now);
   const name = smaller ? standWords(smallest) : '';
-  return smaller
-    ? [firm, `A smaller stand would reach: ${name.charAt(0).toLowerCase()}${name.slice(1)}.`]
-    : [firm];
+  if (!smaller) return { firm };
+  return {
+    firm,
+    smaller: `A smaller stand would reach: ${name.charAt(0).toLowerCase()}${name.slice(1)}.`,
+  };
 }
