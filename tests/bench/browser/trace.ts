@@ -10,8 +10,11 @@ interface TraceEvent {
   readonly tid: number;
 }
 
-/** What is recorded: every task of the page's main thread, and the marks. */
-export const TRACED = ['toplevel', 'disabled-by-default-devtools.timeline', 'blink.user_timing'];
+/**
+ * What is recorded: every task of the page's main thread, and the marks. Events of scripts, styles and layout, each with its stack, are not: they made
+ * the work of a frame longer by more than a tenth.
+ */
+export const TRACED = ['toplevel', 'blink.user_timing'];
 /** The mark that the page sets once in every frame. */
 export const FRAME_MARK = 'bench frame';
 
