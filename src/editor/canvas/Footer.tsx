@@ -1,14 +1,13 @@
 import { useCallback } from 'react';
 import type { LengthUnit } from '../../units/lengthText.ts';
 import { FONTS } from '../labels/lettering.ts';
-import { stampedOn } from '../labels/stamps.ts';
+import { stampedOn, stampsIn } from '../labels/stamps.ts';
 import type { Palette } from '../palette.ts';
 import { paintLegend } from '../shapes/legend.ts';
 import type { Pen } from '../shapes/pen.ts';
 import { paintScaleBar } from '../shapes/scaleBar.ts';
 import type { View } from '../view/view.ts';
 import { Drawn } from './Drawn.tsx';
-import { useStamps } from './useStamps.ts';
 
 interface Props {
   readonly view: View;
@@ -19,10 +18,9 @@ interface Props {
 
 /** The scale bar and what the marks mean, along the lower edge (screen px). */
 export function Footer({ view, unit, legend, colours }: Props) {
-  const stamps = useStamps(colours);
   const paint = useCallback(
     ({ canvas }: Pen) => {
-      const on = stampedOn(canvas);
+      const [on, stamps] = [stampedOn(canvas), stampsIn(colours)];
       const at = { x: 18, y: view.size.height - 22 };
       const bar = { left: at.x - 3, top: at.y - 26, width: 206, height: 36 };
       stamps.draw(on, { key: `bar ${view.scale} ${unit}`, box: bar }, (ink) =>
@@ -41,7 +39,7 @@ export function Footer({ view, unit, legend, colours }: Props) {
         paintLegend(ink, { ...place, room }, colours),
       );
     },
-    [view, unit, legend, colours, stamps],
+    [view, unit, legend, colours],
   );
   return <Drawn paint={paint} colours={colours} />;
 }

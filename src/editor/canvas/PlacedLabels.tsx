@@ -8,7 +8,6 @@ import type { Palette } from '../palette.ts';
 import type { Pen } from '../shapes/pen.ts';
 import { type KitView, kitToScreen } from '../view/kitView.ts';
 import { Drawn } from './Drawn.tsx';
-import { useStamps } from './useStamps.ts';
 
 interface Props {
   readonly labels: readonly Lettering[];
@@ -40,10 +39,9 @@ export function PlacedLabels({ labels, report, kitView, covered, furniture, colo
   useEffect(() => {
     before.current = new Map(placed.map(({ label }) => [label.key, label.place]));
   }, [placed]);
-  const stamps = useStamps(colours);
   const paint = useCallback(
-    ({ canvas }: Pen) => paintLabels({ canvas, colours }, placed, stamps),
-    [placed, colours, stamps],
+    ({ canvas }: Pen) => paintLabels({ canvas, colours }, placed),
+    [placed, colours],
   );
   return <Drawn paint={paint} colours={colours} />;
 }

@@ -3,7 +3,7 @@ import type { Palette } from '../palette.ts';
 import { paintVerdictMark } from '../shapes/verdictMark.ts';
 import { fontOf, isQuiet, type LabelLook, MARK, PAD } from './lettering.ts';
 import type { PlacedLabel } from './placeLabels.ts';
-import { type Stamps, stampedOn } from './stamps.ts';
+import { stampedOn, stampsIn } from './stamps.ts';
 
 interface Ink {
   readonly canvas: CanvasRenderingContext2D;
@@ -19,12 +19,10 @@ export interface LaidLabel {
 /**
  * Draws labels in their places, with lines to what they name where that is far; screen px. The last to choose lies lowest: what
  * matters most is drawn over the rest.
- *
- * @param stamps Those of the colours.
  */
-export function paintLabels(ink: Ink, labels: readonly LaidLabel[], stamps: Stamps): void {
+export function paintLabels(ink: Ink, labels: readonly LaidLabel[]): void {
   const { colours } = ink;
-  const on = stampedOn(ink.canvas);
+  const [on, stamps] = [stampedOn(ink.canvas), stampsIn(colours)];
   for (const { label, look } of labels.toReversed()) {
     const leader = leaderOf(look, colours);
     if (leader !== null) paintLeader(ink, label, leader);

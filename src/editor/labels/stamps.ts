@@ -1,3 +1,5 @@
+import { remembered } from '../../geometry/remembered.ts';
+import type { Palette } from '../palette.ts';
 import type { Box } from './placeLabels.ts';
 
 /** What is drawn the same way wherever it stands. */
@@ -89,3 +91,6 @@ export class Stamps {
     return picture;
   }
 }
+
+/** The pictures of what is drawn in these colours. */
+export const stampsIn = remembered((_: Palette) => new Stamps());

@@ -1,4 +1,4 @@
-import { array, assert, constantFrom, double, property } from 'fast-check';
+import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { Box } from '../../../src/editor/labels/placeLabels.ts';
 import { Stamps } from '../../../src/editor/labels/stamps.ts';
@@ -35,7 +35,7 @@ class Sheet {
     const { scale } = this.at;
     this.drawn.push({ what, x: this.at.x + x * scale, y: this.at.y + y * scale });
   }
-  drawImage(picture: Sheet, x: number, y: number, width: number, height: number): void {
+  drawImage(picture: Sheet, ...[x, y, width, height]: [number, number, number, number]): void {
     const { scale } = this.at;
     expect(width * scale).toBeCloseTo(picture.width, 6);
     expect(height * scale).toBeCloseTo(picture.height, 6);
@@ -91,11 +91,11 @@ test('S1: numbers that come once each do not drive out the pictures', () => {
 });
 
 test('S2: with its picture or without, it stands on the same whole pixels of the device, less than one away', () => {
-  const place = double({ min: 0, max: 2000, noNaN: true });
-  assert(
-    property(
-      array(place, { minLength: 2, maxLength: 2 }),
-      constantFrom(1, 1.25, 1.5, 2, 2.625, 3),
+  const place = fc.double({ min: 0, max: 2000, noNaN: true });
+  fc.assert(
+    fc.property(
+      fc.array(place, { minLength: 2, maxLength: 2 }),
+      fc.constantFrom(1, 1.25, 1.5, 2, 2.625, 3),
       ([left = 0, top = 0], ratio) => {
         const { stamps, pictures } = newStamps();
         const [plain] = draw(stamps, at(left, top), ratio).drawn;
