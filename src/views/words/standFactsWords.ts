@@ -12,10 +12,7 @@ interface StandWords {
 }
 
 /** How firmly a stand stands and whether a smaller one would do. */
-export function standFactsWords(
-  { factor, smallest }: StandFacts,
-  now: StandClass,
-): StandWords {
+export function standFactsWords({ factor, smallest }: StandFacts, now: StandClass): StandWords {
   const firm =
     factor > PLENTY
       ? 'Firm: boom and mic hang over the base.'
