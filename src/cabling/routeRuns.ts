@@ -5,7 +5,7 @@ import type { Vec2 } from '../geometry/vector.ts';
 import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
 import { toDeck } from '../rig/deckFrame.ts';
-import type { PlacedMic, PlacedPiece, Rig } from '../rig/placed.ts';
+import type { Footprint, MicSolid, PlacedMic, PlacedPiece, Rig } from '../rig/placed.ts';
 import { boxObstacle } from './box.ts';
 import { keepingOf } from './deckFloor.ts';
 import { micObstacles, pieceObstacles } from './floorObstacles.ts';
@@ -144,11 +144,17 @@ function createObstacleKeeper(): (layout: Layout, rig: Rig) => readonly Obstacle
   };
 }
 
-/** What a mic stands on, as a text, and its obstacles. */
+/** What a mic stands on, and its obstacles. */
 interface OnFeet {
-  readonly feet: string;
+  readonly feet: Feet;
   readonly obstacles: readonly Obstacle[];
 }
+
+/** A stand's footprint, or the solids of a plate that lies on the deck. */
+type Feet = Footprint | readonly MicSolid[];
+
+const isSameFeet = (p: Feet, q: Feet): boolean =>
+  p === q || JSON.stringify(p) === JSON.stringify(q);
 
 /** A mic whose tip moved stands on the same feet: its last obstacles are kept. */
 function onFeet(
@@ -157,9 +163,9 @@ function onFeet(
   keeping: Keeping,
 ): readonly Obstacle[] {
   const { mic, stand, solids } = placed;
-  const feet = JSON.stringify(stand?.footprint ?? (mic.mount.kind === 'plateOnDeck' ? solids : []));
+  const feet = stand?.footprint ?? (mic.mount.kind === 'plateOnDeck' ? solids : []);
   const before = ofStands.get(mic.id);
-  if (before?.feet === feet) return before.obstacles;
+  if (before && isSameFeet(before.feet, feet)) return before.obstacles;
   const obstacles = micObstacles(placed, keeping);
   ofStands.set(mic.id, { feet, obstacles });
   return obstacles;

@@ -74,7 +74,7 @@ export class StillThings {
     const point = (i: number): Vec3 => vec(axes[i] ?? 0, axes[i + 1] ?? 0, axes[i + 2] ?? 0);
     for (const [solid, radius] of radii.entries()) {
       const own = rooms[solid] as number;
-      const ends = [point(solid * 6), point(solid * 6 + 3)] as const;
+      const ends = { a: point(solid * 6), b: point(solid * 6 + 3) };
       const search = { limit: threshold + own + loose + radius, tolerance: loose };
       const found = segmentToRockingDisc(swing, ends, search);
       if (!found) continue;
@@ -96,7 +96,7 @@ export class StillThings {
 const looseness = ({ room, tolerance }: Question): Mm => Math.max(tolerance, EXACT * room);
 
 /** Where on a segment the point found lies. */
-function share([a, b]: readonly [Vec3, Vec3], { point }: RockingGap): number {
+function share({ a, b }: { readonly a: Vec3; readonly b: Vec3 }, { point }: RockingGap): number {
   const size = distance(a, b);
   return size > 0 ? distance(a, point) / size : 0;
 }

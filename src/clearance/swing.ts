@@ -43,13 +43,17 @@ export function nearestSwing(
   { limit, tolerance }: Search,
 ): SwingGap | undefined {
   let best: SwingGap | undefined;
+  // One object for all: most are dismissed at once.
+  const within = { limit, tolerance };
   const search = (swing: Swing, solid: number): void => {
     const at = solids[solid];
     if (!at) return;
-    const { a, b, radius } = at.capsule;
-    const bound = best?.clearance ?? limit;
-    const gap = segmentToRockingDisc(swing, [a, b], { limit: bound + radius, tolerance });
-    if (gap) best = { swing, solid, clearance: gap.distance - radius, point: gap.point };
+    const { capsule } = at;
+    within.limit = (best?.clearance ?? limit) + capsule.radius;
+    const gap = segmentToRockingDisc(swing, capsule, within);
+    if (gap) {
+      best = { swing, solid, clearance: gap.distance - capsule.radius, point: gap.point };
+    }
   };
   // What is nearest by its middle comes first: then the others seldom have to be looked at closely.
   const likely = nearestByMiddle(swings, solids);

@@ -65,7 +65,11 @@ export function outwardTo({ centre, normal }: RockingDisc, point: Vec3): Vec3 {
   return unit(perpendicular(subtract(point, centre), normal), backward);
 }
 
-type Segment = readonly [Vec3, Vec3];
+/** The ends of a segment. */
+interface Segment {
+  readonly a: Vec3;
+  readonly b: Vec3;
+}
 
 /** The point of a segment that is nearest to what the disc sweeps. */
 export interface RockingGap {
@@ -85,8 +89,10 @@ export function segmentToRockingDisc(
   ends: Segment,
   search: Search,
 ): RockingGap | undefined {
-  const [a, b] = ends;
-  const [x, y, z] = [b.x - a.x, b.y - a.y, b.z - a.z];
+  const { a, b } = ends;
+  const x = b.x - a.x;
+  const y = b.y - a.y;
+  const z = b.z - a.z;
   const half = Math.sqrt(x * x + y * y + z * z) / 2;
   const inMiddle = discDistance(disc, a.x + x / 2, a.y + y / 2, a.z + z / 2);
   if (inMiddle - half >= search.limit - search.tolerance) return undefined;
@@ -95,7 +101,7 @@ export function segmentToRockingDisc(
 
 function halvedSegment(
   disc: RockingDisc,
-  [a, b]: Segment,
+  { a, b }: Segment,
   { limit, tolerance }: Search,
 ): RockingGap | undefined {
   const size = distance(a, b);

@@ -19,12 +19,6 @@ export interface Playing {
 export const playingOf = (player: Player, pieces: readonly Piece[]): Playing =>
   createPlaying()(player, pieces);
 
-/** A hand over the pieces that it plays. */
-interface Hand {
-  readonly side: Side;
-  readonly struck: readonly Struck[];
-}
-
 /** What one player does on one kit after another. Moves between pieces that did not change are the same objects as before. */
 export function createPlaying(): (player: Player, pieces: readonly Piece[]) => Playing {
   let known: Moves | undefined;
@@ -35,13 +29,15 @@ export function createPlaying(): (player: Player, pieces: readonly Piece[]) => P
     moves.forgetAllBut(struck);
     const sides: readonly Side[] =
       player.leadHand === 'right' ? ['right', 'left'] : ['left', 'right'];
-    const hands = sides.map(
-      (side): Hand => ({ side, struck: struck.filter((piece) => playsPiece(side, piece, player)) }),
+    const played = sides.map((side) =>
+      struck
+        .filter((piece) => playsPiece(side, piece, player))
+        .map((piece) => moves.piece(side, piece)),
     );
-    const all = hands.flatMap((hand) => hand.struck.map((on): Move => moves.stroke(hand.side, on)));
-    for (const { side, struck: played } of hands) {
-      for (const from of played) {
-        for (const to of played) if (to !== from) all.push(moves.travel(side, from, to));
+    const all: Move[] = played.flatMap((pieces) => pieces.map(({ stroke }) => stroke));
+    for (const pieces of played) {
+      for (const from of pieces) {
+        for (const to of pieces) if (to !== from) all.push(moves.travel(from, to));
       }
     }
     return { arm: moves.arm, moves: all };
@@ -53,7 +49,7 @@ interface KnownPiece {
   readonly stroke: Stroke;
   readonly leaves: TravelEnd;
   readonly arrives: TravelEnd;
-  readonly travels: Map<Struck, Travel>;
+  readonly travels: Map<KnownPiece, Travel>;
 }
 
 /** The moves of one player that were needed so far, by the pieces as they were. */
@@ -68,17 +64,13 @@ class Moves {
     this.known = { right: new Map(), left: new Map() };
   }
 
-  stroke(side: Side, on: Struck): Stroke {
-    return this.piece(side, on).stroke;
-  }
-
-  travel(side: Side, from: Struck, to: Struck): Travel {
-    const start = this.piece(side, from);
-    const before = start.travels.get(to);
+  /** From one piece to another of the same hand. */
+  travel(from: KnownPiece, to: KnownPiece): Travel {
+    const before = from.travels.get(to);
     if (before) return before;
-    const way = { from: start.leaves, to: this.piece(side, to).arrives };
-    const travel = new Travel(side, way, this.arm);
-    start.travels.set(to, travel);
+    const way = { from: from.leaves, to: to.arrives };
+    const travel = new Travel(from.stroke.side, way, this.arm);
+    from.travels.set(to, travel);
     return travel;
   }
 
@@ -86,14 +78,14 @@ class Moves {
   forgetAllBut(pieces: readonly Struck[]): void {
     const kept = new Set(pieces);
     for (const known of Object.values(this.known)) {
-      for (const [piece, { travels }] of known) {
-        if (!kept.has(piece)) known.delete(piece);
-        for (const to of travels.keys()) if (!kept.has(to)) travels.delete(to);
-      }
+      const gone = [...known].filter(([piece]) => !kept.has(piece));
+      for (const [piece] of gone) known.delete(piece);
+      for (const { travels } of known.values()) for (const [, to] of gone) travels.delete(to);
     }
   }
 
-  private piece(side: Side, piece: Struck): KnownPiece {
+  /** A piece as a hand plays it. */
+  piece(side: Side, piece: Struck): KnownPiece {
     const before = this.known[side].get(piece);
     if (before) return before;
     const strike = strikeOn(piece, signOf(side), this.arm, this.player.strokeHeight);
@@ -101,7 +93,7 @@ class Moves {
       stroke: new Stroke(side, piece.id, strike, this.arm),
       leaves: leaving(piece.id, strike, this.arm),
       arrives: arriving(piece.id, strike, this.arm),
-      travels: new Map<Struck, Travel>(),
+      travels: new Map<KnownPiece, Travel>(),
     };
     this.known[side].set(piece, now);
     return now;

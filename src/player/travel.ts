@@ -104,8 +104,8 @@ export class Travel implements Move {
     const widest = Math.max(this.radius, this.radius + this.radiusGrows);
     const rises = Math.abs(this.heightGrows) + 4 * this.hop;
     return {
-      speed: Math.hypot(this.radiusGrows, widest * this.azimuthTurns, rises),
-      bend: Math.hypot(
+      speed: sizeOf(this.radiusGrows, widest * this.azimuthTurns, rises),
+      bend: sizeOf(
         widest * this.azimuthTurns ** 2,
         2 * this.radiusGrows * this.azimuthTurns,
         8 * this.hop,
@@ -113,6 +113,9 @@ export class Travel implements Move {
     };
   }
 }
+
+/** As Math.hypot, less its care for numbers far larger or smaller than these. */
+const sizeOf = (x: number, y: number, z: number): number => Math.sqrt(x * x + y * y + z * z);
 
 /**
  * Bounds of the blended stick direction w/|w|, w = (1 - t) p + t q: it turns at |p x q| / |w|^2, fastest half way, and that rate
@@ -123,7 +126,7 @@ function turnBounds(p: Vec3, q: Vec3): { readonly speed: number; readonly bend: 
   if (least < 1e-6) return { speed: Number.POSITIVE_INFINITY, bend: Number.POSITIVE_INFINITY };
   const wedge = length(cross(p, q));
   const speed = wedge / (least * least);
-  return { speed, bend: Math.hypot(speed * speed, (2 * wedge * distance(p, q)) / least ** 3) };
+  return { speed, bend: sizeOf(speed * speed, (2 * wedge * distance(p, q)) / least ** 3, 0) };
 }
 
 /** A turn brought into (-pi, pi]. */

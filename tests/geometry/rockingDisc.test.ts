@@ -222,7 +222,7 @@ describe('segmentToRockingDisc', () => {
     fc.assert(
       fc.property(reach, ({ at: { disc: d, point: p }, way, size }) => {
         const [a, b] = [along(p, way, -size / 3), along(p, way, (2 * size) / 3)];
-        const found = segmentToRockingDisc(d, [a, b], everywhere);
+        const found = segmentToRockingDisc(d, { a, b }, everywhere);
         if (!found) throw new Error('without a limit there is always a nearest point');
         expect(found.distance).toBeLessThanOrEqual(least(d, a, b) + 0.05);
         // No point lies nearer than a sample less half the step between them.
@@ -237,7 +237,7 @@ describe('segmentToRockingDisc', () => {
     fc.assert(
       fc.property(reach, fc.double({ min: -50, max: 300, noNaN: true }), (drawn, limit) => {
         const { at, way, size } = drawn;
-        const ends = [at.point, along(at.point, way, size)] as const;
+        const ends = { a: at.point, b: along(at.point, way, size) };
         const found = segmentToRockingDisc(at.disc, ends, { limit, tolerance: 0.05 });
         const all = segmentToRockingDisc(at.disc, ends, everywhere);
         if (!all) throw new Error('without a limit there is always a nearest point');
