@@ -65,8 +65,8 @@ export class AxisField {
     this.ceilings = new Float32Array(tiles).fill(Number.POSITIVE_INFINITY);
     this.roofs = new Float32Array(tiles);
     this.stale = new Uint8Array(tiles);
-    this.throneColumn = this.border - Math.round(left / SPOT);
-    this.throneRow = this.border - Math.round(bottom / SPOT);
+    this.throneColumn = this.border - Math.floor(left / SPOT);
+    this.throneRow = this.border - Math.floor(bottom / SPOT);
     this.turnTo('right');
     this.ball = ball;
     this.clear(ball);
@@ -86,15 +86,16 @@ export class AxisField {
   /** Says in whose hand space the next pieces are. */
   turnTo(side: Side): void {
     this.step = signOf(side);
-    this.base = this.throneColumn - this.step * BIAS;
+    // What is right of the throne in hand space lies in the cell beside it for a left hand.
+    this.base = this.throneColumn - this.step * BIAS - (side === 'left' ? 1 : 0);
   }
 
   cellsAcross(x: Mm): number {
-    return x / SPOT + 0.5 + BIAS;
+    return x / SPOT + BIAS;
   }
 
   cellsAhead(y: Mm): number {
-    return y / SPOT + 0.5 + BIAS;
+    return y / SPOT + BIAS;
   }
 
   /** Whether the field may be above anything within `loose` mm of the piece. */

@@ -4,9 +4,11 @@ import type { Mm } from '../units/quantity.ts';
 import { SPOT, type StickFloor } from './floorField.ts';
 import type { Ring } from './zone.ts';
 
-/** Spots from one node of the contours to the next, and how far that is, mm. */
+/** Spots from one node of the contours to the next, and how far that is, mm. Nodes lie between spots. */
 const STEP = 2;
-export const NODE: Mm = STEP * SPOT;
+const NODE: Mm = STEP * SPOT;
+/** How far the line of a height may be from the last spot at or below it, mm: the diagonals from a place to a node and from there to a spot (rule F2). */
+export const LINE: Mm = Math.SQRT2 * (NODE + (STEP - 0.5) * SPOT);
 /** Nodes beyond what is swept on each side: from the second on there is nothing about them, so that every line closes. */
 const BESIDE = 2;
 /** Where nothing passes: higher than anything, mm. */
@@ -20,8 +22,8 @@ export interface HeightContour {
 
 /**
  * Contours of the stick floor at the given heights (mm), lowest first. Rule F2: they err to the safe side too. A node has the lowest height of all spots
- * within a step of it either way, so that all four nodes about a point are at or below the height over it: what passes at or below a height
- * lies inside its line, and the line at most two diagonals between nodes beyond.
+ * within a step of it either way, so that all four nodes about a point are at or below the height over its cell: what passes at or below a height
+ * lies inside its line, and the line at most {@link LINE} beyond.
  */
 export function floorContours(floor: StickFloor, levels: readonly Mm[]): readonly HeightContour[] {
   const { left, bottom, columns, rows, lifted } = nodesOf(floor);
@@ -64,7 +66,7 @@ function nodesOf(floor: StickFloor): Nodes {
   for (let node = 0; node < ahead.count; node++) {
     about.fill(NOTHING);
     const row = ahead.first + node * STEP;
-    for (let r = Math.max(swept.low, row - STEP); r <= Math.min(swept.high, row + STEP); r++) {
+    for (let r = Math.max(swept.low, row - STEP); r < Math.min(swept.high + 1, row + STEP); r++) {
       for (let c = swept.left; c <= swept.right; c++) {
         const height = heights[r * columns + c] as number;
         if (height < (about[c] as number)) about[c] = height;
@@ -72,9 +74,9 @@ function nodesOf(floor: StickFloor): Nodes {
     }
     for (let n = 0; n < across.count; n++) {
       const spot = across.first + n * STEP;
-      const end = Math.min(swept.right, spot + STEP);
+      const end = Math.min(swept.right + 1, spot + STEP);
       let least = NOTHING;
-      for (let c = Math.max(swept.left, spot - STEP); c <= end; c++) {
+      for (let c = Math.max(swept.left, spot - STEP); c < end; c++) {
         const height = about[c] as number;
         if (height < least) least = height;
       }
@@ -82,8 +84,8 @@ function nodesOf(floor: StickFloor): Nodes {
     }
   }
   return {
-    left: left + across.first * SPOT,
-    bottom: bottom + ahead.first * SPOT,
+    left: left + (across.first - 0.5) * SPOT,
+    bottom: bottom + (ahead.first - 0.5) * SPOT,
     columns: across.count,
     rows: ahead.count,
     lifted,
@@ -107,13 +109,13 @@ function sweptOf({ columns, rows, heights }: StickFloor) {
   return { left: Math.min(left, right), right, low: Math.min(low, high), high };
 }
 
-/** The first node's spot, counted from the first of the field, and how many nodes there are about some spots, from the first to the last. */
+/** The spot after the first node, counted from the first of the field, and how many nodes there are about some spots, from the first to the last. */
 function nodesAlong(
   start: Mm,
   begin: number,
   end: number,
 ): { readonly first: number; readonly count: number } {
-  const from = Math.round(start / SPOT);
+  const from = Math.floor(start / SPOT);
   const first = STEP * Math.floor((from + begin) / STEP) - from - BESIDE * STEP;
   return { first, count: Math.ceil((end - first) / STEP) + 1 + BESIDE };
 }

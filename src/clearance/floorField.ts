@@ -5,7 +5,7 @@ export const SPOT: Mm = 6;
 
 /** The lowest height swept over spots of the plan: `heights[row * columns + column]` over (left + column SPOT, bottom + row SPOT). */
 export interface StickFloor {
-  /** A whole number of spots from the throne, as `bottom`. */
+  /** Half a spot beyond a whole number of them from the throne, as `bottom`: cells border on its middle lines. */
   readonly left: Mm;
   readonly bottom: Mm;
   readonly columns: number;

@@ -20,8 +20,8 @@ export interface PlanArea {
  * place of its axis over every cell is looked for, and then how far balls about these places come down (rule F3).
  */
 export function stickFloor(swept: SweptMoves, area: PlanArea): StickFloor {
-  const left = SPOT * Math.floor(area.left / SPOT);
-  const bottom = SPOT * Math.floor(area.bottom / SPOT);
+  const left = SPOT * (Math.floor(area.left / SPOT) + 0.5);
+  const bottom = SPOT * (Math.floor(area.bottom / SPOT) + 0.5);
   const columns = Math.max(1, Math.ceil((area.right - left) / SPOT) + 1);
   const rows = Math.max(1, Math.ceil((area.top - bottom) / SPOT) + 1);
   const heights = new Float32Array(columns * rows).fill(Number.POSITIVE_INFINITY);

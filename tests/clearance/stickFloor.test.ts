@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { BELOW } from '../../src/clearance/floorBudget.ts';
-import { floorContours, NODE } from '../../src/clearance/floorContours.ts';
+import { floorContours, LINE } from '../../src/clearance/floorContours.ts';
 import { SPOT, type StickFloor } from '../../src/clearance/floorField.ts';
 import { stickFloor } from '../../src/clearance/stickFloor.ts';
 import { SweptMoves } from '../../src/clearance/sweptMoves.ts';
@@ -54,10 +54,15 @@ function sampledHeight(moments: readonly Moment[], spot: Vec2): number {
 }
 
 /** The lowest of some heights within a distance of a spot, mm. Sampled heights lie above the true ones by up to a step of the sampling. */
-function lowestWithin(moments: readonly Moment[], { x, y }: Vec2, distance: number): number {
-  const about = Array.from({ length: 41 }, (_, k) => {
-    const out = (Math.ceil(k / 8) / 5) * (distance - 0.1);
-    const turn = (k * Math.PI) / 4;
+function lowestWithin(
+  moments: readonly Moment[],
+  { x, y }: Vec2,
+  distance: number,
+  directions = 8,
+): number {
+  const about = Array.from({ length: 5 * directions + 1 }, (_, k) => {
+    const out = (Math.ceil(k / directions) / 5) * (distance - 0.1);
+    const turn = (2 * k * Math.PI) / directions;
     return sampledHeight(moments, { x: x + out * Math.cos(turn), y: y + out * Math.sin(turn) });
   });
   return Math.min(...about);
@@ -205,17 +210,21 @@ describe('contours of the stick floor', () => {
     expect(seen).toBeGreaterThan(300);
   }, 240_000);
 
-  it('rule F2: nor far off: inside a line something passes at most 15 mm above its height, within two diagonals between nodes', () => {
+  it('rule F2: nor far off: inside a line something passes at most 15 mm above its height, within 30 mm', () => {
+    expect(LINE).toBeLessThan(30);
     let seen = 0;
     const faults = shown.slice(0, 3).flatMap(({ layout, floor, moments }) =>
       floorContours(floor, levels).flatMap(({ height, rings }) =>
         besides(rings, 151).flatMap((point) => {
           if (!inside(rings, point)) return [];
           seen++;
-          const lowest = lowestWithin(moments, point, 2 * NODE * Math.SQRT2 + BELOW);
-          return lowest <= height + BELOW + 1
+          // Looked at more closely where it is not found at once.
+          return [8, 16].some(
+            (directions) =>
+              lowestWithin(moments, point, LINE + BELOW, directions) <= height + BELOW + 1,
+          )
             ? []
-            : [`${layout.name}, ${height} at ${JSON.stringify(point)}: ${lowest}`];
+            : [`${layout.name}, ${height} at ${JSON.stringify(point)}`];
         }),
       ),
     );
@@ -241,7 +250,7 @@ describe('laws of the stick floor', () => {
     const { columns, rows } = whole;
     // A grid that is even about the middle: the cell at x has its mirror at -x.
     const middle = -whole.left / SPOT;
-    expect(Number.isInteger(middle)).toBe(true);
+    expect(Number.isInteger(2 * middle)).toBe(true);
     let compared = 0;
     for (let row = 0; row < rows; row++) {
       for (let column = 0; column < columns; column++) {

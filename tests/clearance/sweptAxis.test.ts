@@ -9,8 +9,8 @@ import type { Side } from '../../src/player/hands.ts';
 
 /** Spots from the throne to each side, and in front of it and behind. */
 const [ASIDE, AHEAD] = [35, 26];
-const [columns, rows] = [2 * ASIDE + 1, 2 * AHEAD + 1];
-const [left, bottom] = [-ASIDE * SPOT, -AHEAD * SPOT];
+const [columns, rows] = [2 * ASIDE, 2 * AHEAD];
+const [left, bottom] = [(0.5 - ASIDE) * SPOT, (0.5 - AHEAD) * SPOT];
 const emptyFloor = (): StickFloor => ({
   left,
   bottom,
