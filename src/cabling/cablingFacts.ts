@@ -22,7 +22,7 @@ import { type Obstacle, standsIn } from './obstacle.ts';
  * K7 box-off-deck: the box stands beside a deck that is higher than the stage floor; cables go over its edge, by `drop`.
  * K8 lane-blocked: what stands in the access lane (A3), the box with no id; it leaves it sideways by `overlap`.
  * K9 stairs-off-edge: stairs reach beyond the end of their edge, by `beyond`.
- * K10 run-signal: run and multicore together are so long that the mic's signal shows it (X4): `length`, `levelLoss` and
+ * K10 run-signal: run and multicore together are so long that the mic's signal shows it (E4): `length`, `levelLoss` and
  *    `lossAt20k` in dB.
  */
 export const cablingFacts: TellCabling = (layout, cables) => createCablingFacts()(layout, cables);

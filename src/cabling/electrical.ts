@@ -74,10 +74,10 @@ const KILOMETRE: Mm = 1e6;
 /**
  * What a length of cable does to a signal.
  *
- * X1 The loop is twice a conductor's resistance, which rises with temperature as R20 (1 + 0.00393 (t - 20)).
- * X2 The level lost is that of the divider of source, loop and load, by that of source and load alone.
- * X3 The corner is 1 / (2 pi R C), R the source's impedance, the load neglected; the loss at 20 kHz is that of one RC.
- * X4 Either is told from a loss of 0.5 dB up.
+ * E1 The loop is twice a conductor's resistance, which rises with temperature as R20 (1 + 0.00393 (t - 20)).
+ * E2 The level lost is that of the divider of source, loop and load, by that of source and load alone.
+ * E3 The corner is 1 / (2 pi R C), R the source's impedance, the load neglected; the loss at 20 kHz is that of one RC.
+ * E4 Either is told from a loss of 0.5 dB up.
  */
 export function electricalFacts(
   { length, source, load, temperature }: SignalPath,

@@ -37,7 +37,7 @@ const SAME = 0.2;
  * Y3 a stand that may tip: the smallest turn that brings a leg under the boom far enough, under the same conditions.
  * Y7 a mic's stand over the deck's edge: the smallest turn that brings all feet onto the deck, else the base straight in with the tip kept,
  *    under the same conditions;
- * Y4 a mic that the drummer wishes elsewhere: there, as far as its mount allows (W1, W2).
+ * Y8 a mic that the drummer wishes elsewhere: there, as far as its mount allows (W1, W2).
  * Null where there is none. Made when it is asked for: too much work for every frame of a drag.
  */
 export function remedyOf(finding: Finding, layout: Layout, report: Report): Remedy | null {

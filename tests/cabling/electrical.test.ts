@@ -33,7 +33,7 @@ describe('what a cable does to a signal', () => {
     expect(RESISTANCE_BY_SECTION.get(0.22)).toBe(USUAL_CABLE.resistance);
   });
 
-  it('X3: has the corners worked out in the reference', () => {
+  it('E3: has the corners worked out in the reference', () => {
     for (const { id, value, tol } of published('cable.f3dB.')) {
       const [, source, length] = /R(\d+)\.L(\d+)m/.exec(id) ?? [];
       const { corner } = metres(Number(length), Number(source));
@@ -41,24 +41,24 @@ describe('what a cable does to a signal', () => {
     }
   });
 
-  it('X3: takes 0.266 dB at 20 kHz from 200 ohm over 100 m, 0.978 over 200 (reference, section 6)', () => {
+  it('E3: takes 0.266 dB at 20 kHz from 200 ohm over 100 m, 0.978 over 200 (reference, section 6)', () => {
     expect(metres(100).lossAt20k).toBeCloseTo(0.266, 3);
     expect(metres(200).lossAt20k).toBeCloseTo(0.978, 3);
     expect(metres(397.9).corner / 1000).toBeCloseTo(20, 2);
   });
 
-  it('X1: is out and back, and rises with temperature', () => {
+  it('E1: is out and back, and rises with temperature', () => {
     expect(metres(1000).loop).toBeCloseTo(192, 9);
     const warm = { length: 1_000_000, source: 200, load: USUAL_LOAD, temperature: 40 };
     expect(electricalFacts(warm).loop).toBeCloseTo(192 * 1.0786, 9);
   });
 
-  it('X2: takes what the divider takes', () => {
+  it('E2: takes what the divider takes', () => {
     const { levelLoss } = metres(100);
     expect(levelLoss).toBeCloseTo(20 * Math.log10(1719.2 / 1700), 12);
   });
 
-  it('X4: is told only when it matters, never for the length of a kit', () => {
+  it('E4: is told only when it matters, never for the length of a kit', () => {
     for (const source of Object.values(SOURCE_IMPEDANCE))
       expect(metres(30, source).matters).toEqual([]);
     expect(metres(30).corner).toBeGreaterThan(200_000);

@@ -189,7 +189,7 @@ describe('a wish', () => {
     expect(ask(moved)).toEqual([id]);
   });
 
-  test('within reach is taken by one change, with the clearance that the analysis then finds', () => {
+  test('Y8: within reach is taken by one change, with the clearance that the analysis then finds', () => {
     const signed = sign(kit, [wishFor(id, near)], false);
     const report = analyse(signed);
     const finding = report.findings.find(({ code }) => code === 'mic-move-wished');
@@ -203,7 +203,7 @@ describe('a wish', () => {
     expect(Math.abs((clearance ?? 0) - remedy.clearance)).toBeLessThan(0.2);
   });
 
-  test('out of the boom’s reach: as near as it goes, and the stand still holds it', () => {
+  test('Y8: out of the boom’s reach: as near as it goes, and the stand still holds it', () => {
     const far = { x: mount.tip.x, y: mount.tip.y + 9000 };
     const signed = sign(kit, [wishFor(id, far)], false);
     const report = analyse(signed);

@@ -7,7 +7,7 @@ interface InTheWay {
 }
 
 /**
- * T1 A mic or boom that stands in a cymbal is there with nothing moving, and the swing of that cymbal can only reach it more: it is told
+ * S1 A mic or boom that stands in a cymbal is there with nothing moving, and the swing of that cymbal can only reach it more: it is told
  *    once, as standing in it, the worse of the two. Where anything else reaches deeper, both are told: they are put right apart.
  */
 export const standsInSwing = (

@@ -38,7 +38,7 @@ const about = (layout: Layout) => {
   return { report, row, found, codes: found.map(({ code }) => code) };
 };
 
-describe('T1: a mic that stands in a cymbal', () => {
+describe('S1: a mic that stands in a cymbal', () => {
   // Far out from the player, where nothing but the swing reaches.
   const inIt = withTipAt(cymbal.x, cymbal.y + 0.42 * cymbal.diameter, cymbal.z - 40);
 
@@ -72,7 +72,7 @@ describe('T1: a mic that stands in a cymbal', () => {
   });
 });
 
-it('T1: what another movement, another mic or another cymbal does is told apart', () => {
+it('S1: what another movement, another mic or another cymbal does is told apart', () => {
   const swing = { kind: 'swing', cymbal: 'crash' } as const;
   const at = { x: 0, y: 0, z: 0 };
   const nearest = { part: 'cymbal', micPart: 'body', onMic: at, onMoving: at } as const;
