@@ -46,11 +46,15 @@ test('a clear spot is shown before it is taken, left without a trace, and taken 
   await expect(offer.locator('tbody tr').first()).toContainText('mm');
   await expect(card(page)).toContainText('Clear');
   await expect(card(page)).toContainText('If you take it');
+  // Scrolled away it says in short that it is not so yet.
+  const kept = page.locator('.verdict-kept');
+  await expect(kept).toContainText(/If taken:.*Clear/);
   await expect.poll(() => place(page)).not.toBe(before);
   await expect(undo(page)).toHaveAccessibleName('Undo: Margin');
   await offer.getByRole('button', { name: 'Leave it' }).click();
   await expect(offer).toHaveCount(0);
   await expect(page.getByText('If you take it')).toHaveCount(0);
+  await expect(kept).not.toContainText('If taken');
   await expect.poll(() => place(page)).toBe(before);
   await find(page).click();
   await take(page).click({ timeout: 60_000 });

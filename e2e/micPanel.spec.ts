@@ -21,8 +21,13 @@ test('the verdict stays in view over the numbers that change it @portrait', asyn
     const bar = await kept.boundingBox();
     return panel && bar ? bar.y - panel.y : Number.NaN;
   };
-  // At rest it lies under the card, which says the same at length.
+  // At rest it lies under the card, which says the same at length, and nothing of it looks out.
   expect(await inPanel()).toBeGreaterThan(60);
+  const [over, under] = [await card.boundingBox(), await kept.boundingBox()];
+  if (!over || !under) throw new Error('expected the card and what is kept of it');
+  expect(under.x).toBeGreaterThanOrEqual(over.x);
+  expect(under.x + under.width).toBeLessThanOrEqual(over.x + over.width);
+  expect(under.y + under.height).toBeLessThan(over.y + over.height - 8);
   const reach = page.getByLabel('Inside the rim', { exact: true });
   await page.locator('.panel-view').evaluate((view) => view.scrollTo(0, view.scrollHeight));
   await expect(card).not.toBeInViewport();

@@ -3,6 +3,7 @@ import { showClearance } from '../../units/clearanceText.ts';
 import { ClearSpot } from '../clearSpot/ClearSpot.tsx';
 import { isClearance } from '../panel/worstFirst.ts';
 import { IfTaken } from '../parts/IfTaken.tsx';
+import { useOfferedOver } from '../parts/useOfferedOver.ts';
 import { useOpen } from '../parts/useOpen.ts';
 import { VerdictBadge } from '../parts/VerdictMark.tsx';
 import { clearancePlace, clearanceWords } from '../words/clearanceWords.ts';
@@ -12,6 +13,7 @@ import { capitalised, nameOf } from '../words/nameOf.ts';
 /** How much room a mic has: verdict, number, move, place, and what to do. In short it stays in view when that is scrolled away. */
 export function MicVerdict({ mic }: { readonly mic: Id }) {
   const { layout, report } = useOpen();
+  const isOffered = useOfferedOver() !== null;
   const row = report.clearances.find((each) => each.mic === mic);
   if (!row) return null;
   const finding = report.findings.find((each) => isClearance(each) && each.about[0] === mic);
@@ -33,6 +35,7 @@ export function MicVerdict({ mic }: { readonly mic: Id }) {
       <div className="verdict-kept" aria-hidden="true">
         <p>
           <strong>{nameOf(layout, mic)}</strong>
+          {isOffered && <span>If taken:</span>}
           <VerdictBadge verdict={row.verdict} />
           <strong>{room}</strong>
         </p>
