@@ -32,7 +32,13 @@ export const dot = (p: Vec3, q: Vec3): number => p.x * q.x + p.y * q.y + p.z * q
 export const cross = (p: Vec3, q: Vec3): Vec3 =>
   vec(p.y * q.z - p.z * q.y, p.z * q.x - p.x * q.z, p.x * q.y - p.y * q.x);
 export const length = (p: Vec3): Mm => Math.sqrt(dot(p, p));
-export const distance = (p: Vec3, q: Vec3): Mm => length(subtract(p, q));
+/** Without a vector between: it is asked for everywhere. */
+export function distance(p: Vec3, q: Vec3): Mm {
+  const x = p.x - q.x;
+  const y = p.y - q.y;
+  const z = p.z - q.z;
+  return Math.sqrt(x * x + y * y + z * z);
+}
 
 /** The unit vector along p; `fallback` where p has no direction (shorter than 1e-12). */
 export function unit(p: Vec3, fallback: Vec3): Vec3 {
