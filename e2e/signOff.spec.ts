@@ -190,6 +190,36 @@ test('a mic that would be struck is named before anyone agrees, and looking at i
   await press(page, 'Back');
   await press(page, 'All fine');
   await expect(page.getByRole('button', { name: 'I agree' })).toBeVisible();
+  // The warning stands until the end.
+  await expect(warning).toBeVisible();
+});
+
+test('a mic that stands in its drum is not called clear, and is named before anyone agrees', async ({
+  page,
+}) => {
+  await startLayout(page);
+  const file = await downloaded(page, page.getByRole('button', { name: 'Export' }));
+  const layout = JSON.parse(file.text);
+  const mic = layout.mics.find((one: { mount: { kind: string } }) => one.mount.kind === 'clip');
+  mic.name = 'Sunk mic';
+  mic.mount = { ...mic.mount, height: 5, pitch: 20, reach: 40 };
+  await press(page, 'Layouts');
+  await importText(page, 'sunk.json', JSON.stringify({ ...layout, name: 'With a sunk mic' }));
+  await page.locator('.layout-name').getByText('With a sunk mic').click();
+  await page.getByRole('tab', { name: /Findings/ }).click();
+  await expect(page.getByText('1 mic of these stands in a drum or cymbal.')).toBeVisible();
+  await page.getByRole('tab', { name: /Mics/ }).click();
+  await page
+    .getByRole('button', { name: /^Sunk mic/ })
+    .first()
+    .click();
+  await expect(page.getByLabel('Clearance', { exact: true })).toContainText('In the way');
+  const warning = page.locator('.sign-side').getByText(/^Sunk mic goes into /);
+  await state(page).click();
+  await expect(warning).toBeVisible();
+  await press(page, 'All fine');
+  await expect(page.getByRole('button', { name: 'I agree' })).toBeVisible();
+  await expect(warning).toBeVisible();
 });
 
 test('an asking that was begun goes on after a reload, with what was said', async ({ page }) => {

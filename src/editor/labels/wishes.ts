@@ -2,6 +2,7 @@ import { along, type Vec2 } from '../../geometry/vector.ts';
 import type { Layout } from '../../layout/layout.ts';
 import type { Piece } from '../../layout/pieces/piece.ts';
 import type { ClearanceRow, Report, RunRow } from '../../report/report.ts';
+import { standingIn } from '../../report/standingIn.ts';
 import { boxCorners } from '../../rig/boxShape.ts';
 import { kickFrame } from '../../rig/pieces/kickFrame.ts';
 import type { Selection } from '../../session/selection.ts';
@@ -67,8 +68,13 @@ function micLabel(lettered: Lettered, mic: string): readonly Lettering[] {
   const placed = report.rig.mics.find((one) => one.mic.id === mic);
   if (!row || !placed) return [];
   const chosen = selection?.kind === 'mic' && selection.id === mic;
-  const look: LabelLook = { kind: 'verdict', verdict: row.verdict, strong: chosen };
-  const forms = micForms(lettered, row, placed.mic.name);
+  // Whatever room it has from what moves, a mic in a drum is not clear.
+  const isIn = standingIn(report).has(mic);
+  const verdict = isIn ? 'struck' : row.verdict;
+  const look: LabelLook = { kind: 'verdict', verdict, strong: chosen };
+  const forms = isIn
+    ? [`${placed.mic.name}  in the way`, 'in the way']
+    : micForms(lettered, row, placed.mic.name);
   const at = kitToScreen(kitView, placed.tip);
   return [
     {
@@ -78,7 +84,7 @@ function micLabel(lettered: Lettered, mic: string): readonly Lettering[] {
         at,
         spots: ROUND_MIC,
         forms: forms.map((text) => formOf(text, look, measure)),
-        rank: chosen ? RANK.selected : RANK[row.verdict],
+        rank: chosen ? RANK.selected : RANK[verdict],
         points: true,
         must: onScreen(at, kitView.view.size),
       },

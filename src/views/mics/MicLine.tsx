@@ -6,7 +6,7 @@ import { usePanel } from '../panel/usePanel.ts';
 import { useOpen } from '../parts/useOpen.ts';
 import { VerdictMark } from '../parts/VerdictMark.tsx';
 import { mountWords } from '../words/kindWords.ts';
-import { verdictWord } from '../words/verdictWords.ts';
+import { saidVerdict } from '../words/verdictWords.ts';
 
 /** One mic with class, mount and verdict; tapped, its numbers open. */
 export function MicLine({ mic }: { readonly mic: Mic }) {
@@ -15,6 +15,7 @@ export function MicLine({ mic }: { readonly mic: Mic }) {
   const selection = useSession((state) => state.selection);
   const isSelected = selection?.kind === 'mic' && selection.id === mic.id;
   const row = report.clearances.find((each) => each.mic === mic.id);
+  const said = row && saidVerdict(row, report);
   const className = findMicClass(layout, mic.micClass)?.name ?? mic.micClass;
   return (
     <li className={isSelected ? 'line shown' : 'line'}>
@@ -23,16 +24,16 @@ export function MicLine({ mic }: { readonly mic: Mic }) {
         className="line-button"
         onClick={() => panel.open({ kind: 'mic', id: mic.id })}
       >
-        {row && <VerdictMark verdict={row.verdict} />}
+        {said && <VerdictMark verdict={said.verdict} />}
         <span className="line-text">
           <span className="line-name">{mic.name}</span>
           <span className="line-note">
             {className} · {mountWords(mic.mount)}
           </span>
         </span>
-        {row && (
+        {row && said && (
           <span className="line-number">
-            <span className="spoken">{verdictWord(row.verdict)}, </span>
+            <span className="spoken">{said.word}, </span>
             {showClearance(row.clearance, layout)}
           </span>
         )}

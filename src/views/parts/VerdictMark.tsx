@@ -28,12 +28,18 @@ export function VerdictMark({ verdict }: { readonly verdict: Verdict }) {
   );
 }
 
+interface BadgeProps {
+  readonly verdict: Verdict;
+  /** What is said in place of the verdict's own word. */
+  readonly word?: string;
+}
+
 /** The verdict as shape and word, in its colour. */
-export function VerdictBadge({ verdict }: { readonly verdict: Verdict }) {
+export function VerdictBadge({ verdict, word = verdictWord(verdict) }: BadgeProps) {
   return (
     <span className={`verdict-badge ${verdict}`}>
       <VerdictMark verdict={verdict} />
-      {verdictWord(verdict)}
+      {word}
     </span>
   );
 }

@@ -10,7 +10,7 @@ import { VerdictMark } from '../parts/VerdictMark.tsx';
 import { findingWords } from '../words/findingWords.ts';
 import { movementWords } from '../words/movementWords.ts';
 import { nameOf } from '../words/nameOf.ts';
-import { verdictWord } from '../words/verdictWords.ts';
+import { saidVerdict } from '../words/verdictWords.ts';
 import { FindingMore } from './FindingMore.tsx';
 
 interface FindingLineProps {
@@ -46,14 +46,15 @@ export function FindingLine({ row, shown }: FindingLineProps) {
 }
 
 function MicSummary({ row: { row } }: { readonly row: Extract<FindingRow, { kind: 'mic' }> }) {
-  const { layout } = useOpen();
+  const { layout, report } = useOpen();
+  const said = saidVerdict(row, report);
   return (
     <>
-      <VerdictMark verdict={row.verdict} />
+      <VerdictMark verdict={said.verdict} />
       <span className="line-text">
         <span className="line-name">{nameOf(layout, row.mic)}</span>
         <span className="line-note">
-          <span className={row.verdict}>{verdictWord(row.verdict)}</span>
+          <span className={said.verdict}>{said.word}</span>
           {row.nearest && ` · ${movementWords(row.nearest, layout)}`}
         </span>
       </span>

@@ -1,14 +1,18 @@
+import { standingIn } from '../../report/standingIn.ts';
 import { verdictCounts } from '../panel/worstFirst.ts';
 import { IfTaken } from '../parts/IfTaken.tsx';
 import { useOpen } from '../parts/useOpen.ts';
 import { VerdictMark } from '../parts/VerdictMark.tsx';
+import { counted } from '../words/nameOf.ts';
 import { type Verdict, verdictWord } from '../words/verdictWords.ts';
 
 const order: readonly Verdict[] = ['struck', 'tight', 'clear'];
 
 /** How many mics are struck, tight and clear. */
 export function VerdictTally() {
-  const counts = verdictCounts(useOpen().report);
+  const { report } = useOpen();
+  const counts = verdictCounts(report);
+  const within = standingIn(report).size;
   return (
     <>
       <IfTaken />
@@ -24,6 +28,11 @@ export function VerdictTally() {
           </div>
         ))}
       </dl>
+      {within > 0 && (
+        <p className="field-problem">
+          {counted(within, 'mic')} of these {within === 1 ? 'stands' : 'stand'} in a drum or cymbal.
+        </p>
+      )}
     </>
   );
 }

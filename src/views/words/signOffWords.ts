@@ -4,7 +4,7 @@ import type { SignOff } from '../../layout/signOff.ts';
 import type { Finding, Report } from '../../report/report.ts';
 import type { SignOffCode, SignOffState } from '../../report/signOffState.ts';
 import { showLength } from '../../units/lengthText.ts';
-import { capitalised, counted, listed, nameOf } from './nameOf.ts';
+import { counted, listed } from './nameOf.ts';
 
 /** What the sentence of a finding about the sign-off is made from. */
 interface SignOffSubject {
@@ -56,27 +56,6 @@ export function signedByWords({ name, at }: Pick<SignOff, 'name' | 'at'>): strin
   return `${name}, ${day} ${two(time.getHours())}:${two(time.getMinutes())}`;
 }
 
-/** What would go wrong with mics as they stand, before anyone agrees to it: `1 mic would be struck: Snare mic. Look at it first`. */
-export function strikeWarnings(
-  rows: Report['clearances'],
-  layout: Layout,
-): readonly { readonly verdict: 'struck' | 'tight'; readonly text: string }[] {
-  return (['struck', 'tight'] as const).flatMap((verdict) => {
-    const mics = rows.filter((row) => row.verdict === verdict).map(({ mic }) => mic);
-    if (mics.length === 0) return [];
-    const would =
-      verdict === 'struck' ? 'would be struck' : `${mics.length === 1 ? 'is' : 'are'} tight`;
-    const them = mics.length === 1 ? 'it' : 'them';
-    const names = listed(mics.map((mic) => nameOf(layout, mic)));
-    return [
-      {
-        verdict,
-        text: `${counted(mics.length, 'mic')} ${would}: ${capitalised(names)}. Look at ${them} first`,
-      },
-    ];
-  });
-}
-
 /** A spot is taken as it was asked for within this, mm: nobody points more exactly. */
 const AS_ASKED = 10;
 
@@ -123,9 +102,9 @@ const noteAbout = ({ layout, finding }: SignOffSubject, about: 'mic' | 'stands' 
 
 const changed = ({ finding: { numbers } }: SignOffSubject): string =>
   listed([
-    ...(numbers['player'] ? ['the player'] : []),
-    ...(numbers['mics'] ? [counted(numbers['mics'], 'mic')] : []),
-    ...(numbers['pieces'] ? [counted(numbers['pieces'], 'piece')] : []),
+    ...(numbers.player ? ['the player'] : []),
+    ...(numbers.mics ? [counted(numbers.mics, 'mic')] : []),
+    ...(numbers.pieces ? [counted(numbers.pieces, 'piece')] : []),
   ]);
 
 const askedName = ({ layout }: SignOffSubject): string =>
@@ -136,7 +115,7 @@ export const signOffSentences: Readonly<
   Record<SignOffCode, (subject: SignOffSubject) => SignOffText>
 > = {
   'mic-move-wished': (s) => {
-    const distance = s.finding.numbers['distance'];
+    const distance = s.finding.numbers.distance;
     const far =
       distance === undefined ? '' : `, ${showLength(distance, s.layout.units)} from where it is`;
     return {

@@ -1,4 +1,5 @@
-import type { ClearanceRow } from '../../report/report.ts';
+import type { ClearanceRow, Report } from '../../report/report.ts';
+import { standingIn } from '../../report/standingIn.ts';
 import { type Judged, showClearance, showInside } from '../../units/clearanceText.ts';
 import { roundedDown, showLength } from '../../units/lengthText.ts';
 
@@ -12,6 +13,18 @@ const words: Readonly<Record<Verdict, string>> = {
 
 /** The verdict as one word. */
 export const verdictWord = (verdict: Verdict): string => words[verdict];
+
+/** A verdict with what is said of it. */
+interface SaidVerdict {
+  readonly verdict: Verdict;
+  readonly word: string;
+}
+
+/** A mic's verdict as it is shown: whatever room it has from what moves, one that stands in a drum is not clear. */
+export const saidVerdict = ({ mic, verdict }: ClearanceRow, report: Report): SaidVerdict =>
+  standingIn(report).has(mic)
+    ? { verdict: 'struck', word: 'In the way' }
+    : { verdict, word: verdictWord(verdict) };
 
 /** How many mics are struck and tight: `1 struck, 2 tight`, without what none is. */
 export const inTheWayWords = (counts: Readonly<Record<Verdict, number>>): string =>

@@ -10,6 +10,7 @@ import {
 import { focusOn } from '../../../src/editor/move/micFocus.ts';
 import { kitToScreen } from '../../../src/editor/view/kitView.ts';
 import { zoomed } from '../../../src/editor/view/view.ts';
+import { largeKit } from '../../../src/layout/catalogue/kits/largeKit.ts';
 import { STARTING_KITS } from '../../../src/layout/catalogue/kits/startingKits.ts';
 import type { Layout } from '../../../src/layout/layout.ts';
 import { createAnalyst } from '../../../src/report/analyse.ts';
@@ -134,4 +135,21 @@ describe('what is lettered on the plan', () => {
       expect(text).toMatch(/ in$/);
     }
   });
+});
+
+test('a mic that stands in its drum is not lettered as clear, however far what moves is from it', () => {
+  const large = largeKit('kit');
+  const clip = large.mics.find(({ mount }) => mount.kind === 'clip');
+  if (clip?.mount.kind !== 'clip') throw new Error('expected a clip');
+  const low = { ...clip, mount: { ...clip.mount, height: 5, pitch: 20, reach: 40 } };
+  const sunk = { ...large, mics: large.mics.map((mic) => (mic === clip ? low : mic)) };
+  const label = (layout: Layout) =>
+    micLabels(lettered(layout)).find(({ wish }) => wish.key === `mic ${clip.id}`);
+  expect(label(large)?.look).toMatchObject({ verdict: 'clear' });
+  expect(label(sunk)?.look).toMatchObject({ verdict: 'struck' });
+  expect(
+    label(sunk)
+      ?.wish.forms.map(({ text }) => text)
+      .at(-1),
+  ).toBe('in the way');
 });

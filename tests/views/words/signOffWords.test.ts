@@ -2,29 +2,14 @@ import { describe, expect, test } from 'vitest';
 import { moveMicTip } from '../../../src/layout/edit/mics.ts';
 import { addSignOff } from '../../../src/layout/edit/signOffs.ts';
 import { createAnalyst } from '../../../src/report/analyse.ts';
-import { strikeWarnings, wishKeptWords } from '../../../src/views/words/signOffWords.ts';
+import { wishKeptWords } from '../../../src/views/words/signOffWords.ts';
 import { startingKit } from '../../sheet/samples.ts';
 
 const layout = startingKit('demo');
 const analyse = createAnalyst();
-const report = analyse(layout);
 const stand = layout.mics.find(({ mount }) => mount.kind === 'stand');
 if (stand?.mount.kind !== 'stand') throw new Error('no mic on a stand');
 const { id, mount } = stand;
-
-describe('what is said before anyone agrees', () => {
-  test('nothing when all is clear; by name and count when not, the struck ones first', () => {
-    const as = (...verdicts: readonly ('clear' | 'tight' | 'struck')[]) =>
-      report.clearances
-        .slice(0, verdicts.length)
-        .map((row, at) => ({ ...row, verdict: verdicts[at] ?? 'clear' }));
-    expect(strikeWarnings(as('clear', 'clear'), layout)).toEqual([]);
-    const told = strikeWarnings(as('tight', 'struck', 'tight'), layout);
-    expect(told.map(({ verdict }) => verdict)).toEqual(['struck', 'tight']);
-    expect(told[0]?.text).toMatch(/^1 mic would be struck: .+\. Look at it first$/);
-    expect(told[1]?.text).toMatch(/^2 mics are tight: .+ and .+\. Look at them first$/);
-  });
-});
 
 describe('what became of a wish', () => {
   const wish = { x: mount.tip.x + 80, y: mount.tip.y };

@@ -1,21 +1,17 @@
 import { goTo, sayAllFine, stepBeside, useSigning } from '../../../session/signing.ts';
 import { Icon } from '../../parts/Icon.tsx';
 import { useOpen } from '../../parts/useOpen.ts';
-import { VerdictMark } from '../../parts/VerdictMark.tsx';
 import { StaleList } from '../../signOff/StaleList.tsx';
 import { capitalised, counted, nameOf } from '../../words/nameOf.ts';
-import { signedByWords, strikeWarnings, wishKeptWords } from '../../words/signOffWords.ts';
+import { signedByWords, wishKeptWords } from '../../words/signOffWords.ts';
+import { SignWarnings, useSignWarnings } from './SignWarnings.tsx';
 
 /** What will be asked, and the short way for someone who has seen enough. */
 export function AskStart() {
   const { layout, report } = useOpen();
   const asking = useSigning();
   const { signOff } = report;
-  const warnings = strikeWarnings(
-    report.clearances.filter(({ mic }) => asking.asked.includes(mic)),
-    layout,
-  );
-  const looksFirst = warnings.length > 0;
+  const looksFirst = useSignWarnings().length > 0;
   const mics = counted(asking.asked.length, 'mic');
   return (
     <>
@@ -33,12 +29,7 @@ export function AskStart() {
         </p>
       )}
       <WishesKept />
-      {warnings.map(({ verdict, text }) => (
-        <p key={verdict} className="sign-verdict">
-          <VerdictMark verdict={verdict} />
-          <strong>{text}</strong>
-        </p>
-      ))}
+      <SignWarnings />
       <p>
         You see the kit from your seat. Look at {mics} one by one, then the stands and the way out;
         or say at once that all is fine.

@@ -11,6 +11,7 @@ import { useOpen } from '../../parts/useOpen.ts';
 import { useTask } from '../../parts/useTask.ts';
 import { capitalised } from '../../words/nameOf.ts';
 import { sceneNames } from '../../words/signOffWords.ts';
+import { SignWarnings } from './SignWarnings.tsx';
 
 /** The end: what is to be moved, and whether the whole is agreed to, with name and time. */
 export function Consent({ onSigned }: { readonly onSigned: () => void }) {
@@ -28,6 +29,7 @@ export function Consent({ onSigned }: { readonly onSigned: () => void }) {
         {moves.length === 0 ? 'All fine' : 'This should change'}
       </h2>
       {moves.length > 0 && <Moves moves={moves} />}
+      <SignWarnings />
       <p>
         I have seen where mics and stands are, and agree to play the kit as it is shown
         {moves.length > 0 && ', with the changes asked for above still to come'}.

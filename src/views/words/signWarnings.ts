@@ -1,0 +1,54 @@
+import type { Id } from '../../layout/fields.ts';
+import type { Layout } from '../../layout/layout.ts';
+import type { Report } from '../../report/report.ts';
+import { standingIn } from '../../report/standingIn.ts';
+import { findingWords } from './findingWords.ts';
+import { capitalised, counted, listed, nameOf } from './nameOf.ts';
+
+/** Something that would go wrong, said before anyone agrees to it. */
+interface Warning {
+  readonly verdict: 'struck' | 'tight';
+  readonly text: string;
+}
+
+/**
+ * What is wrong with mics as they stand, before anyone agrees to it: `1 mic would be struck: Snare mic. Look at it first`; and of each that
+ * stands in a drum or cymbal, in which.
+ *
+ * @param mics Who is asked about.
+ */
+export function signWarnings(
+  mics: readonly Id[],
+  report: Report,
+  layout: Layout,
+): readonly Warning[] {
+  const within = [...standingIn(report)].filter(([mic]) => mics.includes(mic));
+  return [
+    ...within.map(([, finding]): Warning => {
+      const { title } = findingWords(finding, layout);
+      return { verdict: 'struck', text: title };
+    }),
+    ...strikeWarnings(
+      report.clearances.filter(({ mic }) => mics.includes(mic)),
+      layout,
+    ),
+  ];
+}
+
+/** Which mics would be struck, and which are tight. */
+function strikeWarnings(rows: Report['clearances'], layout: Layout): readonly Warning[] {
+  return (['struck', 'tight'] as const).flatMap((verdict) => {
+    const mics = rows.filter((row) => row.verdict === verdict).map(({ mic }) => mic);
+    if (mics.length === 0) return [];
+    const would =
+      verdict === 'struck' ? 'would be struck' : `${mics.length === 1 ? 'is' : 'are'} tight`;
+    const them = mics.length === 1 ? 'it' : 'them';
+    const names = listed(mics.map((mic) => nameOf(layout, mic)));
+    return [
+      {
+        verdict,
+        text: `${counted(mics.length, 'mic')} ${would}: ${capitalised(names)}. Look at ${them} first`,
+      },
+    ];
+  });
+}
