@@ -91,3 +91,14 @@ test('where a leg at rest comes nearest, it says why there is no move to show', 
   await expect(page.getByText('A leg at rest comes nearest: no move to show.')).toBeVisible();
   await expect(page.getByRole('button', { name: /^Show the (move|swing)/ })).toHaveCount(0);
 });
+
+test('the move does not come back unasked when its mic is chosen again later', async ({ page }) => {
+  const { slider, plan } = await openMove(page);
+  await expect(slider).toBeVisible();
+  await page.getByRole('application', { name: 'Plan of the deck' }).press('Tab');
+  await expect(slider).toBeHidden();
+  await page.getByRole('application', { name: 'Plan of the deck' }).press('Shift+Tab');
+  await expect(plan.spoken).toContainText('mic:');
+  await expect(page.getByRole('button', { name: 'Show the move' })).toBeVisible();
+  await expect(slider).toBeHidden();
+});

@@ -38,3 +38,19 @@ test('while its mic is moved the ground is marked as that of before, with the he
   await expect(legend).toContainText('Struck if moved here', { timeout: 60_000 });
   await expect(legend).not.toContainText(height);
 });
+
+test('a struck zone that has not come is told from one that is empty', async ({ page }) => {
+  await page.addInitScript(() => {
+    const post = Worker.prototype.postMessage;
+    Worker.prototype.postMessage = function (this: Worker, message: { kind?: string }) {
+      if (message.kind !== 'zone') post.call(this, message);
+    } as typeof post;
+  });
+  await startLayout(page);
+  await page.getByRole('tab', { name: /Mics/ }).click();
+  await page
+    .getByRole('button', { name: /^Snare/ })
+    .first()
+    .click();
+  await expect(page.getByText('Struck zone: not worked out yet')).toBeVisible();
+});

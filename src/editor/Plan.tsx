@@ -45,8 +45,11 @@ function OpenDrawings({ open, size }: { readonly open: OpenLayout; readonly size
   const showSweeps = useSession((state) => state.preferences.showSweeps);
   const answered = answeredOf(open);
   const { focus, move } = useMove(answered);
-  const [showsMove, setShowsMove] = useState(false);
-  const opened = showsMove && showSweeps && move ? move.mic : null;
+  const [looksAt, setLooksAt] = useState<string | null>(null);
+  const selected = useSession(({ selection }) => (selection?.kind === 'mic' ? selection.id : null));
+  // Whoever goes on to another thing has seen the move: it does not come back unasked.
+  if (looksAt !== null && looksAt !== selected) setLooksAt(null);
+  const opened = showSweeps && move !== null && move.mic === looksAt ? looksAt : null;
   const asked = useAskedPlace(open, ring);
   const described = useId();
   const hasPlan = panes.some(({ kind }) => kind === 'plan');
@@ -93,7 +96,12 @@ function OpenDrawings({ open, size }: { readonly open: OpenLayout; readonly size
           <RingCard layout={layout} place={asked.place} forget={asked.forget} />
         )}
         {move && showSweeps && (
-          <MoveBar move={move} judged={layout} isOpen={showsMove} open={setShowsMove} />
+          <MoveBar
+            move={move}
+            judged={layout}
+            isOpen={opened !== null}
+            open={(isOpen) => setLooksAt(isOpen ? move.mic : null)}
+          />
         )}
         {atRest && showSweeps && <p className="plan-card plan-note">{LEG_AT_REST}</p>}
       </div>

@@ -26,6 +26,7 @@ export function PlanText({ id, open, explains, legends, here, note }: Props) {
   const floor = useSession((state) => state.floor);
   const marks = useSession((state) => state.marks);
   const showZone = useSession((state) => state.preferences.showZone);
+  const showFloor = useSession((state) => state.preferences.showFloor);
   const isMic = selection?.kind === 'mic' && zone?.mic === selection.id;
   const again = againText(open.layout, here, selection);
   return (
@@ -47,6 +48,12 @@ export function PlanText({ id, open, explains, legends, here, note }: Props) {
             />
             {zoneText(zone.height, open.layout.units, zoneIsOld)}
           </p>
+        )}
+        {explains && showZone && selection?.kind === 'mic' && zone === null && (
+          <p className="plan-late">Struck zone: not worked out yet</p>
+        )}
+        {explains && showFloor && floor === null && (
+          <p className="plan-late">Stick floor: not worked out yet</p>
         )}
         {explains && marks && <p>{marksText[marks.shows]}</p>}
         {explains && floor && <FloorLegend unit={open.layout.units} />}

@@ -3,6 +3,7 @@ import { isDrum } from '../layout/pieces/piece.ts';
 import type { Moment } from '../report/moment.ts';
 import type { ClearanceRow, Report } from '../report/report.ts';
 import type { RingOfMic, RingPlace } from '../report/ring.ts';
+import { standingIn } from '../report/standingIn.ts';
 import type { Standpoint } from '../rig/standpoint.ts';
 import type { PlanMarks } from '../session/patchView.ts';
 import { isThere, type Selection, sameSelection } from '../session/selection.ts';
@@ -96,6 +97,7 @@ export function spokenSelection(
   const name = nameOfSelection(layout, selection);
   if (selection.kind === 'mic') {
     const row = report.clearances.find(({ mic }) => mic === selection.id);
+    if (standingIn(report).has(selection.id)) return `${name}, mic: in the way`;
     return row ? `${name}, mic: ${spokenVerdict(row, layout)}` : `${name}, mic`;
   }
   const where = placeOf(layout, selection);

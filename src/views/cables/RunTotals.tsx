@@ -53,7 +53,7 @@ export function RunTotals() {
       {noWay.length > 0 && (
         <p className="struck" role="note">
           {counted(noWay.length, 'run')} without a free way:{' '}
-          {listed(noWay.map(({ mic }) => nameOf(layout, mic)))}. Each says below what it passes
+          {listed(noWay.map(({ mic }) => nameOf(layout, mic)))}. Findings say what each passes
           through.
         </p>
       )}

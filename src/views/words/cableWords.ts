@@ -39,7 +39,7 @@ const runSentences = {
   'run-no-way': (s: CableSubject): CableText => ({
     title: `No free way for the cable of ${s.main}`,
     detail: `Its shortest way passes through ${s.others}.`,
-    next: 'Move the box or the stand, or lay this cable by hand over the obstacle and cover it.',
+    next: 'Move the box, what holds the mic or what stands in the way, or lay this cable by hand over the obstacle and cover it.',
   }),
   'run-joined': (s: CableSubject): CableText => ({
     title: `The cable of ${s.main} is joined from two`,
