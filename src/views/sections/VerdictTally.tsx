@@ -29,7 +29,7 @@ export function VerdictTally() {
         ))}
       </dl>
       {within > 0 && (
-        <p className="field-problem">
+        <p className="field-problem tally-more">
           {counted(within, 'mic')} of these {within === 1 ? 'stands' : 'stand'} in a drum or cymbal.
         </p>
       )}
