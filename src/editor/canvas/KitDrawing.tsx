@@ -22,7 +22,8 @@ interface Props {
   /** The inputs that are used. */
   readonly plugged: ReadonlySet<number>;
   readonly kit: Layout['deck']['kit'];
-  readonly figure: Figure;
+  /** The player, where it is drawn with this part. */
+  readonly figure: Figure | null;
   readonly moving: Moving;
   /** Whether what moves is drawn, or what stands still. */
   readonly part: 'still' | 'moving';
@@ -74,7 +75,7 @@ export const KitDrawing = memo(function KitDrawing(props: Props) {
         {pieces.filter(isUnderPlayer).map((placed) => (
           <PieceDrawing key={placed.piece.id} placed={placed} colours={colours} />
         ))}
-        {part === 'still' && <PlayerDrawing figure={figure} colours={colours} />}
+        {figure && <PlayerDrawing figure={figure} colours={colours} />}
         {pieces.filter(isOverPlayer).map((placed) => (
           <PieceDrawing key={placed.piece.id} placed={placed} colours={colours} />
         ))}
@@ -103,7 +104,12 @@ function BoxDrawing({ box, plugged, colours }: BoxProps) {
   return <Drawn paint={paint} colours={colours} />;
 }
 
-function PlayerDrawing({ figure, colours }: Pick<Props, 'figure' | 'colours'>) {
+interface PlayerProps {
+  readonly figure: Figure;
+  readonly colours: Palette;
+}
+
+function PlayerDrawing({ figure, colours }: PlayerProps) {
   const paint = useCallback((pen: Pen) => paintPlayer(pen, figure), [figure]);
   return <Drawn paint={paint} colours={colours} />;
 }

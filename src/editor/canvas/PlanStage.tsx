@@ -77,9 +77,13 @@ export function PlanStage(props: Props) {
   const kit = {
     ...{ plugged, moving, showRuns, colours },
     kit: deck.kit,
-    figure: figureIn(layout),
     selectedMic: selection?.kind === 'mic' ? selection.id : null,
   };
+  const figure = figureIn(layout);
+  // A leg goes along with its pedal: drawn with the kit, all of that would be drawn in every frame.
+  const legMoves = layout.pieces.some(
+    ({ kind, id }) => kind === 'pedal' && moving.has(keyOf.piece(id)),
+  );
   const { marked, covered } = useMarked(props);
   const standing = useMemo(
     () => still.report.rig.mics.filter(({ mic }) => !moving.has(keyOf.mic(mic.id))),
@@ -95,6 +99,7 @@ export function PlanStage(props: Props) {
           <KitDrawing
             {...kit}
             part="still"
+            figure={legMoves ? null : figure}
             box={still.layout.box}
             rig={still.report.rig}
             loom={still.report.loom}
@@ -110,7 +115,14 @@ export function PlanStage(props: Props) {
           <KitFrame kit={deck.kit}>
             <Highlight outlines={props.highlighted} colours={colours} />
           </KitFrame>
-          <KitDrawing {...kit} part="moving" box={layout.box} rig={report.rig} loom={report.loom} />
+          <KitDrawing
+            {...kit}
+            part="moving"
+            figure={legMoves ? figure : null}
+            box={layout.box}
+            rig={report.rig}
+            loom={report.loom}
+          />
           <KitFrame kit={deck.kit}>
             <Chosen focus={props.focus} preferences={preferences} colours={colours} />
             {ring && <RimRing layout={layout} ring={ring} asked={asked} colours={colours} />}

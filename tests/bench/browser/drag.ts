@@ -123,10 +123,13 @@ async function dragInside({ element, from, mark, shape }: Asked) {
   const changed = new Set<number>();
   const placed = new WeakMap<object, number>();
   const drawn: number[] = [];
+  let last: object | undefined;
   /** After a frame: which layout it placed, and how long ago that one was placed whose answers it shows. */
   const look = (now: number): void => {
     const open = bench.session?.getState().open;
-    if (open && !placed.has(open.layout)) placed.set(open.layout, now);
+    // What comes round to where it was is placed anew.
+    if (open && open.layout !== last) placed.set(open.layout, now);
+    last = open?.layout;
     const answered = bench.painted && (bench.painted.answered ?? bench.painted).layout;
     const from = answered && placed.get(answered);
     if (from !== undefined && from !== null) drawn.push(now - from);
