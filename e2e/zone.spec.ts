@@ -1,5 +1,14 @@
+import type { Page } from '@playwright/test';
 import { startLayout } from './support/layouts.ts';
 import { expect, test } from './support/test.ts';
+
+async function chooseSnareMic(page: Page): Promise<void> {
+  await page.getByRole('tab', { name: /Mics/ }).click();
+  await page
+    .getByRole('button', { name: /^Snare/ })
+    .first()
+    .click();
+}
 
 test('the ground on which the chosen mic would be struck is computed beside the page', async ({
   page,
@@ -21,11 +30,7 @@ test('while its mic is moved the ground is marked as that of before, with the he
   page,
 }) => {
   await startLayout(page);
-  await page.getByRole('tab', { name: /Mics/ }).click();
-  await page
-    .getByRole('button', { name: /^Snare/ })
-    .first()
-    .click();
+  await chooseSnareMic(page);
   const legend = page.locator('.plan-legends');
   await expect(legend).toContainText(/Struck if moved here, [\d.]+ mm high/, { timeout: 60_000 });
   const height = /[\d.]+ mm/.exec((await legend.textContent()) ?? '')?.[0] ?? 'a height';
@@ -47,10 +52,6 @@ test('a struck zone that has not come is told from one that is empty', async ({ 
     } as typeof post;
   });
   await startLayout(page);
-  await page.getByRole('tab', { name: /Mics/ }).click();
-  await page
-    .getByRole('button', { name: /^Snare/ })
-    .first()
-    .click();
+  await chooseSnareMic(page);
   await expect(page.getByText('Struck zone: not worked out yet')).toBeVisible();
 });

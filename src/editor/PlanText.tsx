@@ -2,7 +2,16 @@ import { type Ref, useEffect, useState } from 'react';
 import type { Selection } from '../session/selection.ts';
 import { type OpenLayout, useSession } from '../session/session.ts';
 import { FloorLegend } from './FloorLegend.tsx';
-import { againText, marksText, ringText, spokenKeys, spokenSelection, zoneText } from './words.ts';
+import {
+  againText,
+  floorLate,
+  marksText,
+  ringText,
+  spokenKeys,
+  spokenSelection,
+  zoneLate,
+  zoneText,
+} from './words.ts';
 
 interface Props {
   readonly id: string;
@@ -50,11 +59,9 @@ export function PlanText({ id, open, explains, legends, here, note }: Props) {
           </p>
         )}
         {explains && showZone && selection?.kind === 'mic' && zone === null && (
-          <p className="plan-late">Struck zone: not worked out yet</p>
+          <p className="plan-late">{zoneLate}</p>
         )}
-        {explains && showFloor && floor === null && (
-          <p className="plan-late">Stick floor: not worked out yet</p>
-        )}
+        {explains && showFloor && floor === null && <p className="plan-late">{floorLate}</p>}
         {explains && marks && <p>{marksText[marks.shows]}</p>}
         {explains && floor && <FloorLegend unit={open.layout.units} />}
       </div>

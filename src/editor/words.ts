@@ -245,6 +245,10 @@ export const zoneText = (height: Mm, unit: LengthUnit, isOld: boolean): string =
     ? `Before this change: struck at ${showLength(height, unit)}`
     : `Struck if moved here, ${showLength(height, unit)} high`;
 
+/** What is said where they are wanted and have not come: nothing drawn must not be taken for nothing there. */
+export const zoneLate = 'Struck zone: not worked out yet';
+export const floorLate = 'Stick floor: not worked out yet';
+
 /** What a clip would be at a place of its rim. */
 export const ringPlaceText = (
   { clearance, verdict, angle }: Pick<RingPlace, 'clearance' | 'verdict' | 'angle'>,

@@ -8,6 +8,7 @@ import { mountWords } from '../words/kindWords.ts';
 import { counted } from '../words/nameOf.ts';
 import { BoxInput } from './BoxInput.tsx';
 import { ChannelFields } from './ChannelFields.tsx';
+import { ChannelNumber } from './ChannelNumber.tsx';
 import { isAboutRow, worstOf } from './rowFindings.ts';
 import { rowWords } from './rowWords.ts';
 import type { DropSide, useReorder } from './useReorder.ts';
@@ -52,13 +53,7 @@ export function InputLine({ row, place, last, shown, onMove, ...rest }: InputLin
           aria-controls={more}
           onClick={rest.onToggle}
         >
-          <span className="channel-number">
-            <span className="spoken">Channel </span>
-            <span className="number-name" aria-hidden="true">
-              Ch
-            </span>
-            {row.channel}
-          </span>
+          <ChannelNumber channel={row.channel} />
           <span className="line-text">
             <span className="line-name">{row.name}</span>
             <span className="line-note">{rowWords(row)}</span>

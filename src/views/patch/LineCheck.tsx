@@ -15,6 +15,7 @@ import { usePanel } from '../panel/usePanel.ts';
 import { useOpen } from '../parts/useOpen.ts';
 import { useTapGuard } from '../parts/useTapGuard.ts';
 import { BoxInput } from './BoxInput.tsx';
+import { ChannelNumber } from './ChannelNumber.tsx';
 import { CheckCard } from './CheckCard.tsx';
 import { CHECK_STATES } from './checkStates.ts';
 import { editPatch } from './usePatch.ts';
@@ -66,13 +67,7 @@ export function LineCheck({ patch }: { readonly patch: PatchReport }) {
         {steps.map((each) => (
           <li key={each.row.id} className={each === step ? 'line shown' : 'line'}>
             <button type="button" className="line-button" onClick={() => go(each)}>
-              <span className="channel-number">
-                <span className="spoken">Channel </span>
-                <span className="number-name" aria-hidden="true">
-                  Ch
-                </span>
-                {each.row.channel}
-              </span>
+              <ChannelNumber channel={each.row.channel} />
               <span className="line-text">
                 <span className="line-name">{each.row.name}</span>
                 <span className={`line-note check-${each.state}`}>

@@ -2,6 +2,7 @@ import { STAND_CLASSES } from '../../layout/catalogue/standClasses.ts';
 import type { StandClass } from '../../layout/mics/mount.ts';
 import type { StandFacts } from '../../report/standFacts.ts';
 import { standWords } from './kindWords.ts';
+import { inSentence } from './nameOf.ts';
 
 /** Beyond this the number says no more than that it is firm. */
 const PLENTY = 20;
@@ -19,10 +20,6 @@ export function standFactsWords({ factor, smallest }: StandFacts, now: StandClas
       : `Tipping: the base holds ${(Math.floor(factor * 10) / 10).toFixed(1)} times the pull of boom and mic; 1.5 is wanted.`;
   const order = STAND_CLASSES.map(({ standClass }) => standClass);
   const smaller = smallest !== undefined && order.indexOf(smallest) < order.indexOf(now);
-  const name = smaller ? standWords(smallest) : '';
   if (!smaller) return { firm };
-  return {
-    firm,
-    smaller: `A smaller stand would reach: ${name.charAt(0).toLowerCase()}${name.slice(1)}.`,
-  };
+  return { firm, smaller: `A smaller stand would reach: ${inSentence(standWords(smallest))}.` };
 }
