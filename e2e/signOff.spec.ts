@@ -217,6 +217,11 @@ test('a mic that stands in its drum is not called clear, and is named before any
   const warning = page.locator('.sign-side').getByText(/^Sunk mic goes into /);
   await state(page).click();
   await expect(warning).toBeVisible();
+  await press(page, 'One by one');
+  await expect(page.locator('.sign-side h2')).toContainText('Sunk mic');
+  await expect(warning).toBeVisible();
+  await expect(page.locator('.sign-verdict .struck')).toBeVisible();
+  await press(page, 'Back');
   await press(page, 'All fine');
   await expect(page.getByRole('button', { name: 'I agree' })).toBeVisible();
   await expect(warning).toBeVisible();

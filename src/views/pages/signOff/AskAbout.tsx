@@ -1,4 +1,5 @@
 import { useEffect, useRef } from 'react';
+import { standingIn } from '../../../report/standingIn.ts';
 import {
   goTo,
   keyOf,
@@ -13,6 +14,7 @@ import { Icon } from '../../parts/Icon.tsx';
 import { useOpen } from '../../parts/useOpen.ts';
 import { VerdictMark } from '../../parts/VerdictMark.tsx';
 import { clearanceWords } from '../../words/clearanceWords.ts';
+import { findingWords } from '../../words/findingWords.ts';
 import { capitalised, nameOf } from '../../words/nameOf.ts';
 import { wishKeptWords } from '../../words/signOffWords.ts';
 import { WishSpot } from './WishSpot.tsx';
@@ -109,11 +111,18 @@ function About({ question }: { readonly question: Question }) {
   const row = report.clearances.find(({ mic }) => mic === question.mic);
   if (!row) return null;
   const kept = wishKeptWords(question.mic, layout, report);
+  const within = standingIn(report).get(question.mic);
   return (
     <>
       {kept !== null && <p>{capitalised(kept)}.</p>}
+      {within && (
+        <p className="sign-verdict">
+          <VerdictMark verdict="struck" />
+          <span>{findingWords(within, layout).title}</span>
+        </p>
+      )}
       <p className="sign-verdict">
-        <VerdictMark verdict={row.verdict} />
+        {!within && <VerdictMark verdict={row.verdict} />}
         <span>{capitalised(clearanceWords(row, layout))}</span>
       </p>
     </>

@@ -5,7 +5,7 @@ import type { Report } from '../../../report/report.ts';
 import { micsToAsk } from '../../../report/signOffState.ts';
 import { beginSigning, signing, startAgain, useSigning } from '../../../session/signing.ts';
 import { useOpen } from '../../parts/useOpen.ts';
-import type { Verdict } from '../../words/verdictWords.ts';
+import { saidVerdict, type Verdict } from '../../words/verdictWords.ts';
 import { DrummerPlanContext } from '../DrummerPlanContext.ts';
 import { AskAbout } from './AskAbout.tsx';
 import { AskStart } from './AskStart.tsx';
@@ -50,10 +50,15 @@ export function SignOffPage() {
   );
 }
 
-/** What would be struck now is asked about in any case and first, then what is tight: nobody agrees to it without having been told. */
-function worstFirst({ clearances }: Report, asked: readonly Id[]): readonly Id[] {
+/**
+ * What would be struck now, or stands in a drum, is asked about in any case and first, then what is tight: nobody agrees to it without having
+ * been told.
+ */
+function worstFirst(report: Report, asked: readonly Id[]): readonly Id[] {
   const having = (verdict: Verdict) =>
-    clearances.filter((row) => row.verdict === verdict).map(({ mic }) => mic);
+    report.clearances
+      .filter((row) => saidVerdict(row, report).verdict === verdict)
+      .map(({ mic }) => mic);
   const tight = new Set(having('tight'));
   return [...new Set([...having('struck'), ...asked.filter((id) => tight.has(id)), ...asked])];
 }
