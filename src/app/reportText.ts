@@ -1,5 +1,6 @@
 import type { Layout } from '../layout/layout.ts';
 import type { Finding, Report, RunRow, Severity } from '../report/report.ts';
+import { standingIn } from '../report/standingIn.ts';
 import { showMargin } from '../units/clearanceText.ts';
 import { showLongLength } from '../units/lengthText.ts';
 import { kitChangeLines } from '../views/words/changeWords.ts';
@@ -8,7 +9,7 @@ import { findingWords } from '../views/words/findingWords.ts';
 import { counted, nameOf } from '../views/words/nameOf.ts';
 import { cableSumWords, runPartWords, runWords } from '../views/words/runWords.ts';
 import { signOffHeadWords, signOffStateWords } from '../views/words/signOffWords.ts';
-import { type Verdict, verdictWord } from '../views/words/verdictWords.ts';
+import { saidVerdict, type Verdict, withinWords } from '../views/words/verdictWords.ts';
 
 /** The whole report of a layout for a person to read, line by line. */
 export function reportText(layout: Layout, report: Report): string {
@@ -22,12 +23,15 @@ export function reportText(layout: Layout, report: Report): string {
   return `${lines.map(printable).join('\n')}\n`;
 }
 
-function headLines(layout: Layout, { clearances }: Report): string[] {
+function headLines(layout: Layout, report: Report): string[] {
+  const { clearances } = report;
+  const within = standingIn(report).size;
   const many = (verdict: Verdict) => clearances.filter((row) => row.verdict === verdict).length;
   const { name, venue } = layout;
   return [
     venue.name === '' ? name : `${name}, at ${venue.name}`,
     `${counted(clearances.length, 'mic')}: ${many('struck')} struck, ${many('tight')} tight, ${many('clear')} clear; margin ${showMargin(layout)}`,
+    ...(within > 0 ? [withinWords(within)] : []),
   ];
 }
 
@@ -44,11 +48,11 @@ function signOffLines(layout: Layout, { signOff }: Report): string[] {
   return [by, ...kitChangeLines(signOff.changes, layout).map((line) => `    ${line}`)];
 }
 
-function clearanceLines(layout: Layout, { clearances }: Report): string[] {
-  return [...clearances]
+function clearanceLines(layout: Layout, report: Report): string[] {
+  return [...report.clearances]
     .sort((a, b) => a.clearance - b.clearance)
     .flatMap((row) => {
-      const verdict = verdictWord(row.verdict).toUpperCase().padEnd(6);
+      const verdict = saidVerdict(row, report).word.toUpperCase().padEnd(6);
       const place = row.verdict === 'clear' ? undefined : clearancePlace(row, layout);
       return [
         `  ${verdict}  ${nameOf(layout, row.mic)}: ${clearanceWords(row, layout)}`,

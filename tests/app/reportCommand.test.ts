@@ -8,6 +8,8 @@ import { reportCommand } from '../../src/app/reportCommand.ts';
 import { demo } from '../../src/layout/catalogue/kits/demo.ts';
 import type { Layout } from '../../src/layout/layout.ts';
 import { writeLayout } from '../../src/layout/read.ts';
+import { nameOf } from '../../src/views/words/nameOf.ts';
+import { clipInDrum } from '../report/clipInDrum.ts';
 import { sample } from '../storage/sample.ts';
 
 /** Runs the command on files that are only in memory. */
@@ -53,6 +55,15 @@ describe('the report command', () => {
     expect(first).toMatch(/^ {2}STRUCK {2}Rack 1: \d+ mm too close: /);
     expect(printed).toContain('STOP  Rack 1 would be struck');
     expect(printed).toContain('Turn the clip round the rim');
+  });
+
+  it('tells of a mic that stands in its drum with the first line, and never calls it clear', () => {
+    const { layout, mic } = clipInDrum(clear);
+    const { printed } = run(['a.json'], { 'a.json': writeLayout(layout) });
+    const lines = printed.split('\n');
+    expect(lines[2]).toBe('1 mic of these stands in a drum or cymbal');
+    const own = lines.find((line) => line.includes(`  ${nameOf(layout, mic.id)}: `));
+    expect(own).toMatch(/^ {2}IN THE WAY {2}/);
   });
 
   it.each([

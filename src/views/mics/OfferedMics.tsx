@@ -5,7 +5,7 @@ import { edit, session } from '../../session/session.ts';
 import { usePanel } from '../panel/usePanel.ts';
 import { Icon } from '../parts/Icon.tsx';
 import { useOpen } from '../parts/useOpen.ts';
-import { clearanceAmount, verdictWord } from '../words/verdictWords.ts';
+import { verdictNews } from '../words/verdictChanges.ts';
 import { unmiked } from './unmiked.ts';
 import { withUsualMic } from './withUsualMic.ts';
 
@@ -89,13 +89,12 @@ function HearWithOverheads({ onNews }: { readonly onNews: (news: string) => void
   );
 }
 
-/** `Added Snare: Clear, 84 mm clear.`, from the report of what is open now. */
+/** `Added. Snare mic: Clear, 84 mm clear.`, from the report of what is open now. */
 function addedWords(): string {
   const open = session.getState().open;
   const mic = open?.layout.mics.at(-1);
   const row = open?.report.clearances.find((each) => each.mic === mic?.id);
   if (!open || !mic) return '';
   if (!row) return `Added ${mic.name}.`;
-  const amount = clearanceAmount(row, open.layout);
-  return `Added ${mic.name}: ${verdictWord(row.verdict).toLowerCase()}, ${amount}.`;
+  return `Added. ${verdictNews(row, open.report, open.layout)}`;
 }

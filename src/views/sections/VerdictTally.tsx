@@ -3,8 +3,7 @@ import { verdictCounts } from '../panel/worstFirst.ts';
 import { IfTaken } from '../parts/IfTaken.tsx';
 import { useOpen } from '../parts/useOpen.ts';
 import { VerdictMark } from '../parts/VerdictMark.tsx';
-import { counted } from '../words/nameOf.ts';
-import { type Verdict, verdictWord } from '../words/verdictWords.ts';
+import { type Verdict, verdictWord, withinWords } from '../words/verdictWords.ts';
 
 const order: readonly Verdict[] = ['struck', 'tight', 'clear'];
 
@@ -28,11 +27,7 @@ export function VerdictTally() {
           </div>
         ))}
       </dl>
-      {within > 0 && (
-        <p className="field-problem tally-more">
-          {counted(within, 'mic')} of these {within === 1 ? 'stands' : 'stand'} in a drum or cymbal.
-        </p>
-      )}
+      {within > 0 && <p className="field-problem tally-more">{withinWords(within)}.</p>}
     </>
   );
 }

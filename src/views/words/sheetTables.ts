@@ -4,6 +4,7 @@ import type { Layout } from '../../layout/layout.ts';
 import { type Spot, spotOfBox, spotsOfMic, spotsOfPiece } from '../../report/placement/spots.ts';
 import { piecesInOrder, setUpSteps } from '../../report/placement/steps.ts';
 import type { Report, Severity } from '../../report/report.ts';
+import { standingIn } from '../../report/standingIn.ts';
 import type { SheetTable } from '../../sheet/paper/table.ts';
 import { showClearance } from '../../units/clearanceText.ts';
 import { clearancePlace, clearanceWords } from './clearanceWords.ts';
@@ -12,7 +13,7 @@ import { mountWords } from './kindWords.ts';
 import { capitalised, nameOf } from './nameOf.ts';
 import { micSetting, pointWords, tableLength } from './placementWords.ts';
 import { stageWords, stepWords } from './setUpWords.ts';
-import { verdictWord } from './verdictWords.ts';
+import { saidVerdict } from './verdictWords.ts';
 
 /** The tables of the sheets. `marks` are the short names that the drawings use. */
 export interface TableSource {
@@ -82,7 +83,7 @@ export function micsTable({ layout, report, marks }: TableSource): SheetTable {
       mountWords(mic.mount),
       capitalised([...base, ...micSetting(mic, layout, report)].join('; ')),
       clearance
-        ? `${verdictWord(clearance.verdict)}, ${plain(showClearance(clearance.clearance, layout))}`
+        ? `${saidVerdict(clearance, report).word}, ${plain(showClearance(clearance.clearance, layout))}`
         : '',
     ];
   });
@@ -100,11 +101,16 @@ export function clearancesTable({ layout, report, marks }: TableSource): SheetTa
     .toSorted((a, b) => a.clearance - b.clearance)
     .map((row) => {
       const place = row.verdict === 'clear' ? undefined : clearancePlace(row, layout);
-      const what = [clearanceWords(row, layout), ...(place ? [place] : [])].map(capitalised);
+      const within = standingIn(report).get(row.mic);
+      const what = [
+        ...(within ? [findingWords(within, layout).title] : []),
+        clearanceWords(row, layout),
+        ...(place ? [place] : []),
+      ].map(capitalised);
       return [
         marks.get(row.mic) ?? '',
         nameOf(layout, row.mic),
-        verdictWord(row.verdict),
+        saidVerdict(row, report).word,
         what.join('. '),
       ];
     });

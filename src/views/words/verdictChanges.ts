@@ -1,20 +1,27 @@
 import type { Layout } from '../../layout/layout.ts';
-import type { ClearanceRow } from '../../report/report.ts';
+import type { ClearanceRow, Report } from '../../report/report.ts';
+import { standingIn } from '../../report/standingIn.ts';
+import { findingWords } from './findingWords.ts';
 import { nameOf } from './nameOf.ts';
-import { clearanceAmount, verdictWord } from './verdictWords.ts';
+import { clearanceAmount, saidVerdict } from './verdictWords.ts';
 
-/** `Snare top: Struck, 12 mm too close.` for every mic whose verdict is another than before; empty when none is. */
-export function verdictChanges(
-  before: readonly ClearanceRow[],
-  after: readonly ClearanceRow[],
-  layout: Layout,
-): string {
-  const old = new Map(before.map((row) => [row.mic, row.verdict]));
-  return after
-    .filter((row) => old.get(row.mic) !== row.verdict)
-    .map((row) => {
-      const amount = clearanceAmount(row, layout);
-      return `${nameOf(layout, row.mic)}: ${verdictWord(row.verdict)}, ${amount}.`;
-    })
+/** What is judged of mics, and what they stand in. */
+type Judged = Pick<Report, 'clearances' | 'findings'>;
+
+/** `Snare top: Struck, 12 mm too close.`; of a mic that stands in a drum, `In the way: Snare top goes into Snare.` */
+export function verdictNews(row: ClearanceRow, report: Judged, layout: Layout): string {
+  const { word } = saidVerdict(row, report);
+  const within = standingIn(report).get(row.mic);
+  return within
+    ? `${word}: ${findingWords(within, layout).title}.`
+    : `${nameOf(layout, row.mic)}: ${word}, ${clearanceAmount(row, layout)}.`;
+}
+
+/** The news of every mic whose verdict is another than before; empty when none is. */
+export function verdictChanges(before: Judged, after: Judged, layout: Layout): string {
+  const old = new Map(before.clearances.map((row) => [row.mic, saidVerdict(row, before).word]));
+  return after.clearances
+    .filter((row) => old.get(row.mic) !== saidVerdict(row, after).word)
+    .map((row) => verdictNews(row, after, layout))
     .join(' ');
 }

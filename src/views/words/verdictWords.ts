@@ -2,6 +2,7 @@ import type { ClearanceRow, Report } from '../../report/report.ts';
 import { standingIn } from '../../report/standingIn.ts';
 import { type Judged, showClearance, showInside } from '../../units/clearanceText.ts';
 import { roundedDown, showLength } from '../../units/lengthText.ts';
+import { counted } from './nameOf.ts';
 
 export type Verdict = ClearanceRow['verdict'];
 
@@ -21,10 +22,17 @@ interface SaidVerdict {
 }
 
 /** A mic's verdict as it is shown: whatever room it has from what moves, one that stands in a drum is not clear. */
-export const saidVerdict = ({ mic, verdict }: ClearanceRow, report: Report): SaidVerdict =>
+export const saidVerdict = (
+  { mic, verdict }: ClearanceRow,
+  report: Pick<Report, 'findings'>,
+): SaidVerdict =>
   standingIn(report).has(mic)
     ? { verdict: 'struck', word: 'In the way' }
     : { verdict, word: verdictWord(verdict) };
+
+/** How many of the mics told before stand in something: `1 mic of these stands in a drum or cymbal`. */
+export const withinWords = (count: number): string =>
+  `${counted(count, 'mic')} of these ${count === 1 ? 'stands' : 'stand'} in a drum or cymbal`;
 
 /** How many mics are struck and tight: `1 struck, 2 tight`, without what none is. */
 export const inTheWayWords = (counts: Readonly<Record<Verdict, number>>): string =>

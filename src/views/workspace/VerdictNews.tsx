@@ -7,15 +7,15 @@ import { verdictChanges } from '../words/verdictChanges.ts';
 export function VerdictNews() {
   const { layout, report } = useOpen();
   const quiet = useSession((state) => state.gesture === null);
-  const before = useRef({ id: layout.id, rows: report.clearances });
+  const before = useRef({ id: layout.id, report });
   const [news, setNews] = useState('');
   useEffect(() => {
     if (!quiet) return;
     if (before.current.id === layout.id) {
-      const changed = verdictChanges(before.current.rows, report.clearances, layout);
+      const changed = verdictChanges(before.current.report, report, layout);
       if (changed !== '') setNews(changed);
     }
-    before.current = { id: layout.id, rows: report.clearances };
+    before.current = { id: layout.id, report };
   }, [quiet, layout, report]);
   return (
     <p className="spoken" role="status" data-testid="verdict-news">

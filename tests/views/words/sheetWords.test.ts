@@ -4,7 +4,10 @@ import { deleteMic, moveMicTip } from '../../../src/layout/edit/mics.ts';
 import type { Layout } from '../../../src/layout/layout.ts';
 import { readLayout } from '../../../src/layout/read.ts';
 import { createAnalyst } from '../../../src/report/analyse.ts';
+import { nameOf } from '../../../src/views/words/nameOf.ts';
+import { clearancesTable, micsTable } from '../../../src/views/words/sheetTables.ts';
 import { sheetWords } from '../../../src/views/words/sheetWords.ts';
+import { clipInDrum } from '../../report/clipInDrum.ts';
 import { startingKit } from '../../sheet/samples.ts';
 
 const file = new URL('../../fixtures/layouts/v4-signed.json', import.meta.url);
@@ -87,4 +90,15 @@ test('labels say name and height, then the mark with the height, then the mark',
   const { forms } = wordsOf(startingKit('large-kit'));
   expect(forms.of('snare')).toEqual(['P5 Snare 660', 'P5 660', 'P5']);
   expect(forms.of('box')).toEqual(['Box']);
+});
+
+test('the tables of a mic that stands in its drum say so, and never that it is clear', () => {
+  const { layout, mic } = clipInDrum(startingKit('demo'));
+  const source = { layout, report: createAnalyst()(layout), marks: new Map() };
+  const name = nameOf(layout, mic.id);
+  const clearance = clearancesTable(source).rows.find((row) => row[1] === name);
+  expect(clearance?.[2]).toBe('In the way');
+  expect(clearance?.[3]).toMatch(new RegExp(`^${name} goes into `));
+  const own = micsTable(source).rows.find((row) => row[2] === name);
+  expect(own?.[6]).toMatch(/^In the way, /);
 });
