@@ -44,17 +44,21 @@ export function gatherWays<F extends Frame>(
     ways.map(({ most }) => most),
     inHurry,
   );
+  const search: Search<F> = new WaySearch(tangents);
   const trees = orders.map((order) => {
-    const tree = laid(new WayTree(tangents, ways, weights), order);
+    const tree = new WayTree(tangents, ways, weights);
+    lay(tree, order, search);
     settle(tree);
-    if (!inHurry) improve(tree, 1);
+    if (!inHurry) improve(tree, 1, search);
     return tree;
   });
   const tried = ways.length > FEW ? [cheapest(trees)] : trees;
-  if (!inHurry) for (const tree of tried) improve(tree, MORE_ROUNDS);
+  if (!inHurry) for (const tree of tried) improve(tree, MORE_ROUNDS, search);
   const best = cheapest(tried);
   return ways.map((_, way) => pointsOf(best, way));
 }
+
+type Search<F extends Frame> = WaySearch<F, TreeLanding<F>>;
 
 const cheapest = <F extends Frame>(trees: readonly WayTree<F>[]): WayTree<F> =>
   trees.reduce((p, q) => (q.cost() < p.cost() ? q : p));
@@ -72,29 +76,28 @@ function ordersOf(lengths: readonly Mm[], inHurry: boolean): number[][] {
   return far.flatMap((first) => [starting(first, near), starting(first, far)]);
 }
 
-function laid<F extends Frame>(tree: WayTree<F>, order: readonly number[]): WayTree<F> {
+function lay<F extends Frame>(tree: WayTree<F>, order: readonly number[], search: Search<F>): void {
   for (const way of order) {
     const entry = tree.ways[way];
     const head = entry && tree.begin(way, entry);
     if (!head) continue;
     // Nothing beats a way's own shortest one before there is another to join.
     const isAlone = tree.nodes.length === 1 || entry.own.length < 2;
-    const found = isAlone ? undefined : better(tree, tree.ownChain(head, entry));
+    const found = isAlone ? undefined : better(tree, tree.ownChain(head, entry), search);
     if (found) land(tree, head, found);
     else tree.attach(head, entry.own, undefined);
   }
-  return tree;
 }
 
 /** H2 */
-function improve<F extends Frame>(tree: WayTree<F>, rounds: number): void {
+function improve<F extends Frame>(tree: WayTree<F>, rounds: number, search: Search<F>): void {
   // What was tried in vain is not tried again before anything has changed.
   const triedAt = new Map<TreeNode<F>, number>();
   for (let round = 0; round < rounds; round += 1) {
     const before = tree.changes;
     for (const node of [...tree.nodes]) {
       if (!isHead(node) || triedAt.get(node) === tree.changes) continue;
-      if (!relay(tree, node)) triedAt.set(node, tree.changes);
+      if (!relay(tree, node, search)) triedAt.set(node, tree.changes);
     }
     if (tree.changes === before) return;
     settle(tree);
@@ -106,9 +109,9 @@ const isHead = <F extends Frame>({ up, starts, down }: TreeNode<F>): boolean =>
   up !== undefined && (starts.length > 0 || down.length > 1);
 
 /** H2: lays the part from a node up elsewhere, if it costs less there. */
-function relay<F extends Frame>(tree: WayTree<F>, head: TreeNode<F>): boolean {
+function relay<F extends Frame>(tree: WayTree<F>, head: TreeNode<F>, search: Search<F>): boolean {
   const chain = tree.chainFrom(head);
-  const found = better(tree, chain);
+  const found = better(tree, chain, search);
   if (!found) return false;
   land(tree, head, found, chain);
   return true;
@@ -117,12 +120,16 @@ function relay<F extends Frame>(tree: WayTree<F>, head: TreeNode<F>): boolean {
 type Found<F extends Frame> = FoundWay<F, TreeLanding<F>>;
 
 /** Where a part of a tree would cost less. */
-function better<F extends Frame>(tree: WayTree<F>, chain: Chain<F>): Found<F> | undefined {
+function better<F extends Frame>(
+  tree: WayTree<F>,
+  chain: Chain<F>,
+  search: Search<F>,
+): Found<F> | undefined {
   const { head } = chain;
   const below = (chain.cost / tree.perMm(head.ways.length)) * (1 - BETTER);
   const goals = new TreeGoals(tree, chain, below);
   if (goals.areNone) return undefined;
-  return new WaySearch(tree.tangents, head.place, goals).run(below);
+  return search.run(head.place, goals, below);
 }
 
 /** Lays what begins at a head where it was found to cost less, instead of the chain where it lies already. */

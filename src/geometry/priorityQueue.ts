@@ -1,15 +1,17 @@
-/** A queue whose first entry has the smallest key; of equal keys, the one that came first. A binary heap. */
+/** A queue whose first entry has the smallest key; of equal keys, the one that came first. A binary heap, whose room is used again once it is empty. */
 export class PriorityQueue<T> {
-  /** Keys, the order in which they came and items, in three lists side by side. */
+  /** Keys, the order in which they came and items, in three lists side by side; what stands behind the first `size` is done with. */
   readonly #keys: number[] = [];
   readonly #orders: number[] = [];
   readonly #items: T[] = [];
+  #size = 0;
   #count = 0;
 
   push(key: number, item: T): void {
     const order = this.#count;
     this.#count += 1;
-    let place = this.#keys.length;
+    let place = this.#size;
+    this.#size += 1;
     while (place > 0) {
       const above = (place - 1) >> 1;
       if (!this.#comesBefore(key, order, above)) break;
@@ -21,22 +23,28 @@ export class PriorityQueue<T> {
 
   /** The smallest key; infinite when the queue is empty. */
   firstKey(): number {
-    return this.#keys[0] ?? Number.POSITIVE_INFINITY;
+    return this.#size > 0 ? (this.#keys[0] as number) : Number.POSITIVE_INFINITY;
   }
 
   /** Takes the first entry out; undefined when the queue is empty. */
   pop(): T | undefined {
+    if (this.#size === 0) return undefined;
     const first = this.#items[0];
-    const key = this.#keys.pop();
-    const order = this.#orders.pop();
-    const item = this.#items.pop();
-    if (key === undefined || order === undefined || item === undefined) return undefined;
-    if (this.#keys.length > 0) this.#sink(key, order, item);
+    this.#size -= 1;
+    const last = this.#size;
+    const key = this.#keys[last] as number;
+    if (last > 0) this.#sink(key, this.#orders[last] as number, this.#items[last] as T);
     return first;
   }
 
+  /** Takes all entries out. */
+  clear(): void {
+    this.#size = 0;
+    this.#count = 0;
+  }
+
   #sink(key: number, order: number, item: T): void {
-    const size = this.#keys.length;
+    const size = this.#size;
     let place = 0;
     for (let left = 1; left < size; left = 2 * place + 1) {
       const right = left + 1;

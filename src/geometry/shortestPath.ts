@@ -32,17 +32,18 @@ export function createRouter<F extends Frame>(
   region?: Rectangle<F>,
 ): Router<F> {
   const tangents = new Tangents(obstacles, region);
+  const search = new WaySearch(tangents);
   return {
     tangents,
     route(from, to) {
       const start = tangents.place(from.point, from.free);
-      const goal = { point: to.point, place: tangents.place(to.point, to.free), rest: 0 };
+      const goal = [{ point: to.point, place: tangents.place(to.point, to.free), rest: 0 }];
       const goals = {
         ahead: (point: Vec2<F>) => gap(point, to.point),
-        from: () => [goal],
+        from: () => goal,
         accepts: () => true,
       };
-      const found = new WaySearch(tangents, start, goals).run(Number.POSITIVE_INFINITY);
+      const found = search.run(start, goals, Number.POSITIVE_INFINITY);
       if (!found) return undefined;
       const points = found.places.map(({ point }) => point);
       return { points, length: found.length, restsOn: found.restsOn };

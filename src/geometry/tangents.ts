@@ -13,18 +13,23 @@ export interface Corner<F extends Frame = 'kit'> {
   /** Its place in the list of all corners, and its obstacle's in the list of obstacles. */
   readonly number: number;
   readonly obstacle: number;
-  /** False outside the region (V3). */
-  readonly isUsable: boolean;
 }
 
 /** On which side of a stretch that begins or ends at a corner the corner's obstacle lies. */
 export type Side = 'left' | 'right' | 'none' | 'across';
 
-/** A corner that can be reached from a place, and on which side the place's own obstacle then lies. */
-export interface Touch<F extends Frame = 'kit'> {
-  readonly to: Place<F>;
-  readonly corner: Corner<F>;
-  readonly side: Side;
+/** What has been found out about one thing after another, the last first: of most places a few, which are found sooner in a row than in a table. */
+interface Known<Value> {
+  readonly about: number;
+  readonly value: Value;
+  readonly before: Known<Value> | undefined;
+}
+
+function knownOf<Value>(last: Known<Value> | undefined, about: number): Value | undefined {
+  for (let known = last; known; known = known.before) {
+    if (known.about === about) return known.value;
+  }
+  return undefined;
 }
 
 /** A point where ways begin, bend or end. Made by {@link Tangents}, which keeps here what it has found out. */
@@ -36,9 +41,9 @@ export class Place<F extends Frame = 'kit'> {
   /** The obstacles that have the place strictly inside, if it is a corner: no way leads over it. */
   readonly buriedIn: readonly number[];
   /** What blocks the stretch to each corner, by the corner's number. */
-  blockers: Map<number, readonly number[]> | undefined;
-  /** Where lines from here touch each obstacle. */
-  touches: Map<number, readonly Touch<F>[]> | undefined;
+  blockers: Known<readonly number[]> | undefined;
+  /** Where lines from here touch each obstacle, by the obstacle's. */
+  touches: Known<readonly Touch<F>[]> | undefined;
 
   constructor(
     point: Vec2<F>,
@@ -55,6 +60,15 @@ export class Place<F extends Frame = 'kit'> {
   }
 }
 
+/** The place of a corner. */
+export type CornerPlace<F extends Frame = 'kit'> = Place<F> & { readonly corner: Corner<F> };
+
+/** A corner that can be reached from a place, and on which side the place's own obstacle then lies. */
+export interface Touch<F extends Frame = 'kit'> {
+  readonly to: CornerPlace<F>;
+  readonly side: Side;
+}
+
 /**
  * The straight ways among the corners of convex obstacles that a shortest path can use. Obstacles may overlap.
  *
@@ -68,10 +82,9 @@ export class Place<F extends Frame = 'kit'> {
 export class Tangents<F extends Frame> {
   readonly #obstacles: readonly ConvexPolygon<F>[];
   readonly #region: Rectangle<F> | undefined;
-  /** The number of each obstacle's first corner; its corners where they have been asked for. */
+  /** The number of each obstacle's first corner, and the places of all corners that have been asked for. */
   readonly #numbers: number[] = [];
-  readonly #corners: (readonly Corner<F>[] | undefined)[] = [];
-  readonly #places: (Place<F> | undefined)[] = [];
+  readonly #places: (CornerPlace<F> | undefined)[];
   readonly #sieve: Sieve<F>;
   /** Touches found last: a list of just the right size is made of them. */
   readonly #found: Touch<F>[] = [];
@@ -84,7 +97,17 @@ export class Tangents<F extends Frame> {
       this.#numbers.push(number);
       number += corners.length;
     }
+    this.#places = new Array(number);
     this.#sieve = new Sieve(obstacles);
+  }
+
+  /** How many obstacles there are, and corners of theirs. */
+  get obstacleCount(): number {
+    return this.#obstacles.length;
+  }
+
+  get cornerCount(): number {
+    return this.#places.length;
   }
 
   /** A place that is no corner. */
@@ -98,21 +121,19 @@ export class Tangents<F extends Frame> {
     const number = corner.corner?.number;
     if (number === undefined) return p.corner ? this.blockers(q, p) : this.#onTheWay(p, q);
     const row = corner === q ? p : q;
-    row.blockers ??= new Map();
-    const known = row.blockers.get(number);
+    const known = knownOf(row.blockers, number);
     if (known) return known;
     const found = this.#onTheWay(p, q);
-    row.blockers.set(number, found);
+    row.blockers = { about: number, value: found, before: row.blockers };
     return found;
   }
 
   /** Corners of one obstacle that a way from a place can go to: where a line from there touches it, or next on its outline. */
   touches(place: Place<F>, obstacle: number): readonly Touch<F>[] {
-    place.touches ??= new Map();
-    const known = place.touches.get(obstacle);
+    const known = knownOf(place.touches, obstacle);
     if (known) return known;
     const found = this.#touchesFrom(place, obstacle);
-    place.touches.set(obstacle, found);
+    place.touches = { about: obstacle, value: found, before: place.touches };
     return found;
   }
 
@@ -122,55 +143,53 @@ export class Tangents<F extends Frame> {
   }
 
   #touchesFrom(place: Place<F>, obstacle: number): readonly Touch<F>[] {
-    const { corner } = place;
+    const { corner, point } = place;
     const corners = this.#cornersOf(obstacle);
+    const last = corners.length - 1;
+    if (last < 0) return NO_TOUCHES;
     if (corner?.obstacle === obstacle) {
-      const i = corner.number - (corners[0]?.number ?? 0);
-      const count = this.#addTouch(place, at(corners, i + 1), 0);
-      return this.#found.slice(0, this.#addTouch(place, at(corners, i - 1), count));
+      const i = corner.number - (this.#numbers[obstacle] ?? 0);
+      const count = this.#addTouch(place, obstacle, i < last ? i + 1 : 0, 0);
+      return this.#found.slice(0, this.#addTouch(place, obstacle, i > 0 ? i - 1 : last, count));
     }
     // Where a line from the point touches the outline, its edges turn from one side to the other.
-    let before: number | undefined;
     let count = 0;
-    for (const end of corners) {
-      before ??= leftOf(end.before, end.point, place.point);
-      const after = leftOf(end.point, end.after, place.point);
-      if (before * after <= 0) count = this.#addTouch(place, end, count);
+    let end = at(corners, 0);
+    let before = leftOf(at(corners, last), end, point);
+    for (let i = 0; i <= last; i += 1) {
+      const next = corners[i < last ? i + 1 : 0] as Vec2<F>;
+      const after = leftOf(end, next, point);
+      if (before * after <= 0) count = this.#addTouch(place, obstacle, i, count);
       before = after;
+      end = next;
     }
     return this.#found.slice(0, count);
   }
 
-  /** Adds a touch to the first `count` found; how many there are then. */
-  #addTouch({ point, corner }: Place<F>, end: Corner<F>, count: number): number {
-    const side = corner ? sideOf(corner, point, end.point) : 'none';
-    if (side === 'across' || !end.isUsable) return count;
-    this.#found[count] = { to: this.#placeOf(end), corner: end, side };
+  /** Adds a touch of an obstacle's `i`th corner to the first `count` found; how many there are then. */
+  #addTouch({ point, corner }: Place<F>, obstacle: number, i: number, count: number): number {
+    const end = at(this.#cornersOf(obstacle), i);
+    if (this.#region && !holds(this.#region, end)) return count;
+    const side = corner ? sideOf(corner, point, end) : 'none';
+    if (side === 'across') return count;
+    this.#found[count] = { to: this.#placeOf(obstacle, i), side };
     return count + 1;
   }
 
-  #cornersOf(obstacle: number): readonly Corner<F>[] {
-    const known = this.#corners[obstacle];
-    if (known) return known;
-    const points = this.#obstacles[obstacle]?.corners ?? [];
-    const first = this.#numbers[obstacle] ?? 0;
-    const corners = points.map((point, i) => ({
-      point,
-      before: at(points, i - 1),
-      after: at(points, i + 1),
-      number: first + i,
-      obstacle,
-      isUsable: !this.#region || holds(this.#region, point),
-    }));
-    this.#corners[obstacle] = corners;
-    return corners;
+  #cornersOf(obstacle: number): readonly Vec2<F>[] {
+    return this.#obstacles[obstacle]?.corners ?? [];
   }
 
-  #placeOf(corner: Corner<F>): Place<F> {
-    const { point, number } = corner;
+  /** The place of an obstacle's `i`th corner. */
+  #placeOf(obstacle: number, i: number): CornerPlace<F> {
+    const number = (this.#numbers[obstacle] ?? 0) + i;
     const known = this.#places[number];
     if (known) return known;
-    const place = new Place(point, corner, undefined, this.holding(point));
+    const corners = this.#cornersOf(obstacle);
+    const point = at(corners, i);
+    const [before, after] = [at(corners, i - 1), at(corners, i + 1)];
+    const corner = { point, before, after, number, obstacle };
+    const place = new Place(point, corner, undefined, this.holding(point)) as CornerPlace<F>;
     this.#places[number] = place;
     return place;
   }
@@ -210,6 +229,7 @@ export class Tangents<F extends Frame> {
 }
 
 const NONE: readonly number[] = [];
+const NO_TOUCHES: readonly never[] = [];
 
 type Bend<F extends Frame> = Pick<Corner<F>, 'point' | 'before' | 'after'>;
 
@@ -222,33 +242,31 @@ export function sideOf<F extends Frame>({ before, after }: Bend<F>, a: Vec2<F>, 
 }
 
 /** V1: whether a path from `from` over the corner to `to` is bent round the corner's obstacle, or straight along it. */
-export const bendsRound = <F extends Frame>(corner: Bend<F>, from: Vec2<F>, to: Vec2<F>): boolean =>
-  turnsRound(corner.point, {
-    from,
-    cameBy: sideOf(corner, from, corner.point),
-    to,
-    goesBy: sideOf(corner, corner.point, to),
-  });
-
-/** A path over a corner: where from, where to, and on which side the corner's obstacle lies on both stretches. */
-export interface Turn<F extends Frame> {
-  readonly from: Vec2<F>;
-  readonly cameBy: Side;
-  readonly to: Vec2<F>;
-  readonly goesBy: Side;
+export function bendsRound<F extends Frame>(corner: Bend<F>, from: Vec2<F>, to: Vec2<F>): boolean {
+  const { point } = corner;
+  const side = commonSide(sideOf(corner, from, point), sideOf(corner, point, to));
+  return turnsRound(side, from, point, to);
 }
 
-/** {@link bendsRound}, with the sides known already. */
-export function turnsRound<F extends Frame>(
-  corner: Vec2<F>,
-  { from, cameBy, to, goesBy }: Turn<F>,
-): boolean {
-  if (cameBy === 'across' || goesBy === 'across') return false;
+/** On which side a corner's obstacle lies on both stretches of a path over it: 'across' where it does not stay on one. */
+export function commonSide(cameBy: Side, goesBy: Side): Side {
+  if (cameBy === 'across' || goesBy === 'across') return 'across';
   // A stretch of no length has no direction: the corner stands on another one.
-  if (cameBy === 'none' || goesBy === 'none') return true;
-  if (cameBy !== goesBy) return false;
+  if (cameBy === 'none' || goesBy === 'none') return 'none';
+  return cameBy === goesBy ? cameBy : 'across';
+}
+
+/** {@link bendsRound}, with the common side known already. */
+export function turnsRound<F extends Frame>(
+  side: Side,
+  from: Vec2<F>,
+  corner: Vec2<F>,
+  to: Vec2<F>,
+): boolean {
+  if (side === 'across') return false;
+  if (side === 'none') return true;
   const turn = leftOf(from, corner, to);
-  return cameBy === 'left' ? turn >= 0 : turn <= 0;
+  return side === 'left' ? turn >= 0 : turn <= 0;
 }
 
 /** V1: where a path that comes from `from` over a corner can go on to: from straight ahead round to the next edge of its obstacle. */

@@ -19,19 +19,19 @@ interface Stretch<F extends Frame> {
   readonly length: Mm;
 }
 
-/** A stretch with what lies beyond its lower node, in mm of a way of its own. */
-interface Berth<F extends Frame> {
-  readonly node: TreeNode<F> | undefined;
+/** A stretch with what lies beyond its lower node, in mm of a way of its own: the landing at that node, and more. */
+interface Berth<F extends Frame> extends TreeLanding<F> {
+  readonly place: Place<F>;
   readonly stretch: Stretch<F>;
   /** Whether the lower node itself can be landed on (G3). */
   readonly isOpen: boolean;
-  readonly rest: Mm;
   /** How long the ways may be up to the lower node, so that none becomes longer than it may. */
   readonly most: Mm;
 }
 
 /** What lies beyond a root for the ways of a chain, and how long they may be up to it. */
-interface Beyond {
+interface Beyond<F extends Frame> {
+  readonly root: TreeNode<F>;
   readonly rest: Mm;
   readonly most: Mm;
 }
@@ -97,18 +97,19 @@ export class TreeGoals<F extends Frame> implements Goals<F, TreeLanding<F>> {
 
   from(point: Vec2<F>, length: Mm): readonly TreeLanding<F>[] {
     const found: TreeLanding<F>[] = [];
-    for (const { node, stretch, isOpen, rest, most } of this.#berths) {
+    for (const berth of this.#berths) {
+      const { node, stretch, isOpen, rest, most, place } = berth;
       if (length + this.#straightTo(point, stretch) + rest >= this.#below) continue;
-      const { place, alongX, alongY } = stretch;
       const left = most - length;
       const direct = gap(point, place.point);
-      if (isOpen && length + direct + rest < this.#below && direct <= left) {
-        found.push({ node, point: place.point, place, rest, splits: false });
-      }
+      if (isOpen && length + direct + rest < this.#below && direct <= left) found.push(berth);
       if (stretch.length === 0) continue;
       const t = this.#landingOn(point, stretch, left);
       if (t <= AT_END * stretch.length || t >= (1 - AT_END) * stretch.length) continue;
-      const on = { x: place.point.x + t * alongX, y: place.point.y + t * alongY };
+      const on = {
+        x: place.point.x + t * stretch.alongX,
+        y: place.point.y + t * stretch.alongY,
+      };
       const beyond = rest - this.#slope * t;
       if (length + gap(point, on) + beyond >= this.#below) continue;
       found.push({ node, point: on, place: undefined, rest: beyond, splits: true });
@@ -160,29 +161,40 @@ export class TreeGoals<F extends Frame> implements Goals<F, TreeLanding<F>> {
 
   #addTree({ head, between }: Chain<F>, perMm: number): void {
     const { point } = head.place;
-    let roots: Map<TreeNode<F>, Beyond> | undefined;
+    const roots: Beyond<F>[] = [];
     for (const node of this.#tree.nodes) {
-      const straight = this.#straightTo(point, node);
       const toRoot = this.#slope * node.toRoot;
+      // However it comes to the stretch, it gains no more than the stretch's own length.
+      if (toRoot - this.#slope * node.length >= this.#below) continue;
+      const straight = this.#straightTo(point, node);
       if (straight + toRoot >= this.#below) continue;
       if (between.includes(node) || isUnder(node, head)) continue;
-      roots ??= new Map();
-      let beyond = roots.get(node.root);
-      if (!beyond) {
-        beyond = this.#beyond(head, node.root, perMm);
-        roots.set(node.root, beyond);
-      }
+      const beyond = this.#beyond(roots, head, node.root, perMm);
       const rest = beyond.rest + toRoot;
       const most = beyond.most - node.toRoot;
       if (straight + rest >= this.#below || most + node.length <= 0) continue;
-      const isOpen = isFreeFor(node.place, head.place);
-      this.#berths.push({ node, stretch: node, isOpen, rest, most });
+      const { place } = node;
+      const isOpen = isFreeFor(place, head.place);
+      const at = place.point;
+      this.#berths.push({
+        node,
+        point: at,
+        place,
+        rest,
+        splits: false,
+        stretch: node,
+        isOpen,
+        most,
+      });
     }
   }
 
-  #beyond(head: TreeNode<F>, root: TreeNode<F>, perMm: number): Beyond {
+  #beyond(known: Beyond<F>[], head: TreeNode<F>, root: TreeNode<F>, perMm: number): Beyond<F> {
+    for (const beyond of known) if (beyond.root === root) return beyond;
     const rest = this.#tree.rootShare(root, head) / perMm;
-    return { rest, most: this.#most(head, root.place) };
+    const beyond = { root, rest, most: this.#most(head, root.place) };
+    known.push(beyond);
+    return beyond;
   }
 
   /** A root at the end of one of the ways. */
@@ -192,15 +204,22 @@ export class TreeGoals<F extends Frame> implements Goals<F, TreeLanding<F>> {
       const place = this.#tree.row.endOf(way);
       if (!place) continue;
       const straight = gap(head.place.point, place.point);
-      if (straight >= this.#below) continue;
-      if (this.#berths.some(({ stretch }, i) => i >= first && stretch.place === place)) continue;
+      if (straight >= this.#below || this.#isAmong(place, first)) continue;
       const rest = this.#tree.row.cost(place, head.ways) / perMm;
       if (straight + rest >= this.#below) continue;
       const most = this.#most(head, place);
       if (most <= 0) continue;
       const stretch = { place, alongX: 0, alongY: 0, length: 0 };
-      this.#berths.push({ node: undefined, stretch, isOpen: true, rest, most });
+      const [node, point, isOpen] = [undefined, place.point, true];
+      this.#berths.push({ node, point, place, rest, splits: false, stretch, isOpen, most });
     }
+  }
+
+  #isAmong(place: Place<F>, first: number): boolean {
+    for (let i = first; i < this.#berths.length; i += 1) {
+      if (this.#berths[i]?.place === place) return true;
+    }
+    return false;
   }
 
   /** How much all ways of a chain have left from its head to a root. */
