@@ -36,6 +36,7 @@ function beyondStand({ mic, stand }: PlacedMic): Finding[] {
   ];
 }
 
+/** A factor below 1 is a stand that falls by itself as soon as it is let go: nobody sets it up so. */
 function mayTip(placed: PlacedMic): Finding[] {
   const tipping = tippingOf(placed);
   if (!placed.stand || !tipping || tipping.factor >= FIRM) return [];
@@ -43,7 +44,7 @@ function mayTip(placed: PlacedMic): Finding[] {
     {
       key: `stand-may-tip:${placed.mic.id}`,
       code: 'stand-may-tip',
-      severity: 'warn',
+      severity: tipping.factor < 1 ? 'stop' : 'warn',
       about: [placed.mic.id],
       place: placed.stand.clutch,
       numbers: { factor: tipping.factor },

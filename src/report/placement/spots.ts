@@ -9,9 +9,17 @@ import { type Measures, measuresOf } from './measures.ts';
 
 /**
  * Which point of a thing is measured: the middle of a stand, of a surface (plumb under it), of a kick's heads, where a pedal's heel
- * and toe are, the middle of a box or a plate.
+ * and toe are, the middle of a box, the front of a mic (plumb under it), the middle of a plate's front edge.
  */
-export type SpotPoint = 'stand' | 'middle' | 'frontHead' | 'batterHead' | 'heel' | 'toe';
+export type SpotPoint =
+  | 'stand'
+  | 'middle'
+  | 'frontHead'
+  | 'batterHead'
+  | 'heel'
+  | 'toe'
+  | 'micFront'
+  | 'frontEdge';
 
 /** One point to mark on the deck, with its measures. */
 export interface Spot {
@@ -47,13 +55,17 @@ export function spotsOfPiece(piece: Piece, layout: Place): readonly Spot[] {
   }
 }
 
-/** The points by which a mic's mount is set down; none for what is clipped on or lies in a kick. */
+/**
+ * The points by which a mic's mount is set down, none for what is clipped on or lies in a kick.
+ *
+ * T3 What is measured and set fixes where a mic on a stand is: its base alone would leave it a whole circle round the mast.
+ */
 export function spotsOfMic({ mount }: Mic, layout: Place): readonly Spot[] {
   switch (mount.kind) {
     case 'stand':
-      return [spotAt('stand', mount.base, layout)];
+      return [spotAt('stand', mount.base, layout), spotAt('micFront', mount.tip, layout)];
     case 'plateOnDeck':
-      return [spotAt('middle', mount, layout)];
+      return [spotAt('frontEdge', mount, layout)];
     default:
       return [];
   }

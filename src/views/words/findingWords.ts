@@ -9,6 +9,7 @@ import { capitalised, listed, nameOf } from './nameOf.ts';
 import { patchSentences } from './patchWords.ts';
 import { placeWords } from './placeWords.ts';
 import { signOffSentences } from './signOffWords.ts';
+import { tippingText } from './standFactsWords.ts';
 
 /** A finding for a person: what it is, what and where exactly, and what to do about it. */
 export interface FindingText {
@@ -198,7 +199,7 @@ const sentences: Readonly<Record<FindingCode, (subject: Subject) => FindingText>
     next: reachNext(s),
   }),
   'stand-may-tip': (s) => ({
-    title: `The stand of ${s.main} may tip`,
+    title: `The stand of ${s.main} ${s.finding.severity === 'stop' ? 'tips over' : 'may tip'}`,
     detail: tipping(s),
     next: 'Counterweight or sandbag it, or bring the base under the mic.',
   }),
@@ -212,5 +213,5 @@ const sentences: Readonly<Record<FindingCode, (subject: Subject) => FindingText>
 function tipping({ finding }: Subject): string {
   const factor = finding.numbers.factor;
   if (factor === undefined) return 'Its boom weighs too much for its base.';
-  return `Its base holds ${factor.toFixed(1)} times the pull of boom and mic; 1.5 is wanted.`;
+  return `Its base holds ${tippingText(factor)} times the pull of boom and mic; 1.5 is wanted.`;
 }

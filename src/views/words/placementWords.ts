@@ -3,9 +3,14 @@ import type { Mic } from '../../layout/mics/mic.ts';
 import { isStruck, type Piece } from '../../layout/pieces/piece.ts';
 import type { Spot, SpotPoint } from '../../report/placement/spots.ts';
 import type { Report } from '../../report/report.ts';
+import type { PlacedStand } from '../../rig/placed.ts';
+import { toDegrees } from '../../units/angle.ts';
 import { clockText } from '../../units/clock.ts';
 import { showLength, showLengthNumber } from '../../units/lengthText.ts';
 import { nameOf } from './nameOf.ts';
+
+/** With less than this between mast and mic on the deck a boom has no direction, mm. */
+const UPRIGHT = 5;
 
 /** How things are set: words and numbers for a hand with a tape. Directions are those of the deck. */
 
@@ -16,6 +21,8 @@ const points: Readonly<Record<SpotPoint, string>> = {
   batterHead: 'batter head',
   heel: 'heel',
   toe: 'toe',
+  micFront: 'front of the mic',
+  frontEdge: 'front edge',
 };
 
 /** Which point of a thing is measured: `stand`. */
@@ -92,7 +99,7 @@ export function micSetting(
         ...(stand
           ? [
               stand.boomLength > 0
-                ? `clutch ${long(stand.clutch.z)} high, boom ${long(stand.boomLength)} to the mic`
+                ? `clutch ${long(stand.clutch.z)} high, boom ${long(stand.boomLength)} to the mic${boomToward(stand, layout)}`
                 : `clip ${long(stand.clutch.z)} high`,
             ]
           : []),
@@ -114,6 +121,13 @@ export function micSetting(
     case 'plateOnDeck':
       return [`lying on the deck, facing ${clockText(mount.turn + layout.deck.kit.turn)}`];
   }
+}
+
+/** Which way a boom goes over the deck: `, toward 2:10`; empty where it goes straight up. */
+function boomToward({ clutch, hold }: PlacedStand, layout: Layout): string {
+  const [x, y] = [hold.x - clutch.x, hold.y - clutch.y];
+  if (Math.hypot(x, y) < UPRIGHT) return '';
+  return `, ${towardWords(toDegrees(Math.atan2(y, x)), layout)}`;
 }
 
 function aimWords(azimuth: number, pitch: number, layout: Layout): string {

@@ -64,14 +64,14 @@ export function stepWords(step: SetUpStep, layout: Layout, report: Report): Step
     }
     case 'mic': {
       const { mic } = subject;
-      const spots = spotsOfMic(mic, layout).flatMap((spot) => spotLines(spot, layout, false));
+      const spots = spotsOfMic(mic, layout);
       const mayTip = report.findings.some(
         ({ code, about }) => code === 'stand-may-tip' && about.includes(mic.id),
       );
       return {
         title: `${nameOf(layout, mic.id)}: ${mountWords(mic.mount).toLowerCase()}`,
         lines: lines([
-          ...spots,
+          ...spots.flatMap((spot) => spotLines(spot, layout, spots.length > 1)),
           ...micSetting(mic, layout, report),
           mayTip ? 'counterweight or sandbag it before the boom goes out: it can tip' : '',
         ]),

@@ -54,7 +54,7 @@ export function measuresTable({ layout, marks }: TableSource): SheetTable {
         mic.id,
         nameOf(layout, mic.id),
         spot,
-        mic.mount.kind === 'stand' ? mic.mount.tip.z : null,
+        mic.mount.kind === 'stand' && spot.point === 'micFront' ? mic.mount.tip.z : null,
       ),
     ),
   );
@@ -71,9 +71,9 @@ export function measuresTable({ layout, marks }: TableSource): SheetTable {
 export function micsTable({ layout, report, marks }: TableSource): SheetTable {
   const rows = layout.mics.map((mic) => {
     const clearance = report.clearances.find((each) => each.mic === mic.id);
-    const base = spotsOfMic(mic, layout).map(
-      ({ measures: { fromLeft, fromBack } }) =>
-        `base left ${tableLength(fromLeft, layout)}, back ${tableLength(fromBack, layout)}`,
+    const spots = spotsOfMic(mic, layout).map(
+      ({ point, measures: { fromLeft, fromBack } }) =>
+        `${pointWords(point)} left ${tableLength(fromLeft, layout)}, back ${tableLength(fromBack, layout)}`,
     );
     return [
       marks.get(mic.id) ?? '',
@@ -81,7 +81,7 @@ export function micsTable({ layout, report, marks }: TableSource): SheetTable {
       nameOf(layout, mic.id),
       findMicClass(layout, mic.micClass)?.name ?? mic.micClass,
       mountWords(mic.mount),
-      capitalised([...base, ...micSetting(mic, layout, report)].join('; ')),
+      capitalised([...spots, ...micSetting(mic, layout, report)].join('; ')),
       clearance
         ? `${saidVerdict(clearance, report).word}, ${plain(showClearance(clearance.clearance, layout))}`
         : '',

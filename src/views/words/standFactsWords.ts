@@ -12,12 +12,15 @@ interface StandWords {
   readonly smaller?: string;
 }
 
+/** A tipping factor, rounded down: nobody reads 1.0 of a stand that falls. */
+export const tippingText = (factor: number): string => (Math.floor(factor * 10) / 10).toFixed(1);
+
 /** How firmly a stand stands and whether a smaller one would do. */
 export function standFactsWords({ factor, smallest }: StandFacts, now: StandClass): StandWords {
   const firm =
     factor > PLENTY
       ? 'Firm: boom and mic hang over the base.'
-      : `Tipping: the base holds ${(Math.floor(factor * 10) / 10).toFixed(1)} times the pull of boom and mic; 1.5 is wanted.`;
+      : `Tipping: the base holds ${tippingText(factor)} times the pull of boom and mic; 1.5 is wanted.`;
   const order = STAND_CLASSES.map(({ standClass }) => standClass);
   const smaller = smallest !== undefined && order.indexOf(smallest) < order.indexOf(now);
   if (!smaller) return { firm };

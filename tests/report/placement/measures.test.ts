@@ -3,7 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { moveKit } from '../../../src/layout/edit/stage.ts';
 import { measuresOf } from '../../../src/report/placement/measures.ts';
 import { spotOfBox, spotsOfMic, spotsOfPiece } from '../../../src/report/placement/spots.ts';
-import { deckOutline } from '../../../src/rig/deckFrame.ts';
+import { createRigBuilder } from '../../../src/rig/buildRig.ts';
+import { deckOutline, toDeck } from '../../../src/rig/deckFrame.ts';
 import { randomKit } from '../../support/randomKit.ts';
 
 const spotsIn = (
@@ -22,6 +23,25 @@ describe('measures of a spot', () => {
         for (const { at, measures } of [...spotsIn(layout), spotOfBox(layout)]) {
           expect(corner.x + measures.fromLeft).toBeCloseTo(at.x, 6);
           expect(corner.y + measures.fromBack).toBeCloseTo(at.y, 6);
+        }
+      }),
+    );
+  });
+
+  test('a stand and the front of its mic are measured, a plate by its front edge: they fix both on the deck (T3)', () => {
+    const rigOf = createRigBuilder();
+    fc.assert(
+      fc.property(randomKit, (layout) => {
+        const { mics } = rigOf(layout);
+        for (const { mic, tip, stand } of mics) {
+          const at = (point: string) =>
+            spotsOfMic(mic, layout).find((spot) => spot.point === point)?.at;
+          const front = toDeck(layout.deck, { x: tip.x, y: tip.y });
+          if (mic.mount.kind === 'plateOnDeck') expect(at('frontEdge')).toEqual(front);
+          if (!stand) continue;
+          const { x, y } = stand.footprint.hub;
+          expect(at('micFront')).toEqual(front);
+          expect(at('stand')).toEqual(toDeck(layout.deck, { x, y }));
         }
       }),
     );

@@ -117,6 +117,14 @@ describe('a finding in words', () => {
     ).toBe('Its base holds 1.2 times the pull of boom and mic; 1.5 is wanted.');
   });
 
+  it('a stand that falls by itself tips over, and no rounding says that it stands', () => {
+    const falls = finding('stand-may-tip', { severity: 'stop', numbers: { factor: 0.97 } });
+    expect(findingWords(falls, sample)).toMatchObject({
+      title: expect.stringMatching(/^The stand of .* tips over$/),
+      detail: expect.stringContaining('holds 0.9 times'),
+    });
+  });
+
   it('says which arm, which clip and how many share an input', () => {
     const words = (code: FindingCode, rest: Partial<Finding>) =>
       findingWords(finding(code, rest), sample);

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { moveMicTip } from '../../../src/layout/edit/mics.ts';
 import { moveKit } from '../../../src/layout/edit/stage.ts';
 import { createAnalyst } from '../../../src/report/analyse.ts';
 import { setUpSteps } from '../../../src/report/placement/steps.ts';
@@ -43,8 +44,27 @@ describe('how things are set', () => {
     expect(micSetting(clip, layout, report).join('; ')).toBe(
       'on Snare, at 10:40 of its rim; front of the mic 30 mm inside the rim; 45 mm over the head; pointing 35° down to the middle',
     );
-    expect(micSetting(stand, layout, report).at(-1)).toBe('pointing toward 4:40, 65° down');
+    expect(micSetting(stand, layout, report).join('; ')).toBe(
+      'a leg toward 2:00; clutch 1050 mm high, boom 366 mm to the mic, toward 2:50; front of the mic 985 mm high; pointing toward 4:40, 65° down',
+    );
   });
+});
+
+test('a mic on a stand is found by its own measures, not by those of its base alone', () => {
+  const mic = layout.mics.find(({ name }) => name === 'Hi-hat');
+  if (mic?.mount.kind !== 'stand') throw new Error('no mic on a stand');
+  const step = setUpSteps(layout, []).find(({ key }) => key === `mic:${mic.id}`);
+  if (!step) throw new Error('no such step');
+  const moved = moveMicTip(layout, mic.id, { x: mic.mount.tip.x + 60, y: mic.mount.tip.y - 40 });
+  const said = (kit: typeof layout): readonly string[] => stepWords(step, kit, report).lines;
+  const front = (kit: typeof layout) =>
+    said(kit).find((line) => line.startsWith('Front of the mic: '));
+  expect(front(layout)).toMatch(
+    /^Front of the mic: \d+ mm from the left edge, \d+ mm from the back edge$/,
+  );
+  const there = setUpSteps(moved, []).find(({ key }) => key === `mic:${mic.id}`);
+  if (!there) throw new Error('no such step');
+  expect(stepWords(there, moved, report).lines).not.toContain(front(layout));
 });
 
 test('a stand that may tip is weighted before its boom goes out', () => {
