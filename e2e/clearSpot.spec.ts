@@ -43,6 +43,9 @@ test('a clear spot is shown before it is taken, left without a trace, and taken 
   const offer = page.getByRole('region', { name: /^Clear spot of Floor tom 1/ });
   await expect(offer).toContainText('There is a clear spot', { timeout: 60_000 });
   await expect(offer).toContainText(/Just clear: \d mm to spare/);
+  await expect(offer).toContainText(
+    /Floor tom 1 (\d+\.\d dB (quieter|louder)|as loud as now), isolation .*\(direct sound, an estimate\)/,
+  );
   await expect(offer.locator('tbody tr').first()).toContainText('mm');
   await expect(card(page)).toContainText('Clear');
   await expect(card(page)).toContainText('If you take it');

@@ -10,6 +10,7 @@ import { claimedLevel, NULL_DEPTH, type Pattern } from '../acoustics/pattern.ts'
 import { type VenueChange, venueChange } from '../acoustics/venueChange.ts';
 import { remembered } from '../geometry/remembered.ts';
 import { findMicClass } from '../layout/catalogue/micClasses.ts';
+import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
 import type { Mic } from '../layout/mics/mic.ts';
 import { isDrum } from '../layout/pieces/piece.ts';
@@ -59,6 +60,28 @@ export interface SoundReporter {
     earlier: readonly Layout[],
     choices?: SoundChoices,
   ): readonly SoundChange[];
+  /**
+   * What another place of a mic does to what it must hear, among the same pieces. Undefined for a mic that must hear nothing, or is in one of the two
+   * layouts alone.
+   */
+  moved(mic: Id, places: MovedPlaces, choices?: SoundChoices): MovedSound | undefined;
+}
+
+type Placed = { readonly layout: Layout; readonly report: Pick<Report, 'rig'> };
+interface MovedPlaces {
+  readonly before: Placed;
+  readonly now: Placed;
+}
+
+/** What another place does to what a mic must hear; more is louder, or better kept from the rest. */
+export interface MovedSound {
+  /** What a close mic is there for; of several pieces of an overhead the one whose level changes most. */
+  readonly piece: Id;
+  readonly level: Decibels;
+  /** Null for what is no close mic, before or now: it is there for the kit. */
+  readonly isolation: Decibels | null;
+  /** Whether it must hear others too. */
+  readonly isOneOfSeveral: boolean;
 }
 
 /** A reporter with a memory of its own; it only saves time. Nothing is computed until it is asked. */
@@ -79,7 +102,33 @@ export function createSoundReporter(): SoundReporter {
       const then = acoustics(layout, { ...rig, mics: before }, choices);
       return closeChanges(then, sound).filter(({ mic }) => edited.has(mic));
     },
+    moved(id, { before, now }, choices = DEFAULT_CHOICES) {
+      // What a mic hears does not hang on the other mics: they are left out.
+      const heard = ({ layout, report: { rig } }: Placed) =>
+        acoustics(layout, { ...rig, mics: rig.mics.filter(({ mic }) => mic.id === id) }, choices);
+      const [then, there] = [heard(before), heard(now)];
+      const [change] = closeChanges(then, there);
+      const [own] = there.close;
+      if (!(change && own)) return widelyMoved(id, now.layout, [then, there]);
+      const { level, isolation } = change;
+      return { piece: own.source, level, isolation, isOneOfSeveral: false };
+    },
   };
+}
+
+function widelyMoved(
+  id: Id,
+  { mics }: Layout,
+  [then, there]: readonly [Sound, Sound],
+): MovedSound | undefined {
+  const wanted = mics.find((mic) => mic.id === id)?.hears ?? [];
+  const was = then.hearing[0]?.heard ?? [];
+  const changes = (there.hearing[0]?.heard ?? []).flatMap(({ piece, level }) => {
+    const old = wanted.includes(piece) ? was.find((one) => one.piece === piece) : undefined;
+    return old ? [{ piece, level: level - old.level }] : [];
+  });
+  const [most] = changes.toSorted((p, q) => Math.abs(q.level) - Math.abs(p.level));
+  return most && { ...most, isolation: null, isOneOfSeveral: changes.length > 1 };
 }
 
 /** Places one mic; the last place is kept while nothing that it hangs on changed. */

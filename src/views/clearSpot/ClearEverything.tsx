@@ -17,6 +17,7 @@ import { inTheWayWords } from '../words/verdictWords.ts';
 import { NewFindings } from './NewFindings.tsx';
 import { OfferButtons } from './OfferButtons.tsx';
 import { SearchWorking } from './SearchWorking.tsx';
+import { SoundOfSpot } from './SoundOfSpot.tsx';
 import { useSearch } from './useSearch.ts';
 
 /** All mics that are in the way, cleared in one step: looked for one after the other, summed up, taken or left. */
@@ -119,7 +120,8 @@ function MovedMic({
       <span className="unbroken">{roomWords(would, layout)}</span>
       {spare !== '' && `, ${spare}`}.{' '}
       <span className="soft">
-        {unbroken(changes.join('; '))}.{unproven.includes(mic) && ` ${BEST_FOUND}`}
+        {unbroken(changes.join('; '))}. <SoundOfSpot mic={mic} before={before} />
+        {unproven.includes(mic) && ` ${BEST_FOUND}`}
       </span>
     </li>
   );

@@ -6,6 +6,7 @@ import { type MoveRow, moveRows } from '../words/moveRows.ts';
 import { nameOf, unbroken } from '../words/nameOf.ts';
 import { NewFindings } from './NewFindings.tsx';
 import { OfferButtons } from './OfferButtons.tsx';
+import { SoundOfSpot } from './SoundOfSpot.tsx';
 
 interface MicOfferProps {
   readonly mic: Id;
@@ -29,6 +30,9 @@ export function MicOffer({ mic, offer: { before, unproven } }: MicOfferProps) {
         {was && would && `Now ${roomWords(was, before.layout)}; there ${roomWords(would, layout)}.`}
       </p>
       {spare !== '' && <p>{spare}</p>}
+      <p>
+        <SoundOfSpot mic={mic} before={before} />
+      </p>
       {unproven.includes(mic) && <p className="soft">{BEST_FOUND}</p>}
       <p className="small soft">Shown on the plan. Nothing is changed until you take it.</p>
       <MoveTable name={name} rows={moveRows(old, now, layout.units)} />

@@ -1,12 +1,14 @@
 import { useMemo } from 'react';
+import type { Id } from '../../layout/fields.ts';
 import {
   createSoundReporter,
+  type MovedSound,
   type Sound,
   type SoundChange,
   type SoundChoices,
   USUAL_SOUND,
 } from '../../report/sound.ts';
-import { prefer, session, useSession } from '../../session/session.ts';
+import { type OpenLayout, prefer, session, useSession } from '../../session/session.ts';
 import type { SoundPreferences } from '../../session/soundPreferences.ts';
 import { useOpen } from '../parts/useOpen.ts';
 import { soundChoices } from './soundChoices.ts';
@@ -50,6 +52,13 @@ export function useSoundChanges(sound: Sound): readonly SoundChange[] {
     if (before) earlier.push(before);
     return reporter.changes({ layout, report, sound }, earlier, choices);
   }, [layout, report, sound, choices, past, before]);
+}
+
+/** What the open layout does to the sound of a mic that stood elsewhere before. */
+export function useMovedSound(mic: Id, before: OpenLayout): MovedSound | undefined {
+  const now = useOpen();
+  const choices = useSoundChoices();
+  return useMemo(() => reporter.moved(mic, { before, now }, choices), [mic, before, now, choices]);
 }
 
 /** Changes what the user said of the sound. */
