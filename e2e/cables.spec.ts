@@ -231,3 +231,15 @@ test('the cable schedule says every part of every length, and what the loom adds
   expect(rows).toHaveLength(17);
   expect(rows.at(-1)).toContain('Multicore to the stage box');
 });
+
+test('a cable without a way is drawn broken, and the legend and its label say so @portrait', async ({
+  page,
+}) => {
+  await openCables(page, 'four-piece-jazz', (kit) => ({
+    ...kit,
+    box: { ...kit.box, x: kit.deck.kit.x, y: kit.deck.kit.y + 650 },
+  }));
+  await expect(page.getByText(/^No way for \d+ cables: where they would pass/)).toBeVisible();
+  await page.getByRole('tab', { name: /Findings/ }).click();
+  await expect(page.getByText(/^No free way for the cable of/).first()).toBeVisible();
+});

@@ -15,6 +15,8 @@ export interface LoomStretch {
   readonly points: readonly Spot[];
   readonly length: Mm;
   readonly mics: readonly Id[];
+  /** Whether no cable in it has a way that keeps clear of everything: it is where they would go, not a plan. */
+  readonly hasNoWay: boolean;
 }
 
 /** A place where cables leave the bundle, as seen from the box: one group for every line but the thickest. */
@@ -50,7 +52,8 @@ export function linesOf(runs: readonly Run[], before: LoomLines | undefined): Lo
   const keys = createKeys();
   const stretches = shared.map(({ points, length, ways }) => {
     const mics = micsOf(ways);
-    return { key: keys(mics.join(' ')), points, length, mics };
+    const hasNoWay = ways.every((way) => (runs[way]?.through.length ?? 0) > 0);
+    return { key: keys(mics.join(' ')), points, length, mics, hasNoWay };
   });
   const breakouts = breakoutsOf(shared).map(({ place, ways, groups }) => {
     const named = groups.map(micsOf);
@@ -58,7 +61,11 @@ export function linesOf(runs: readonly Run[], before: LoomLines | undefined): Lo
     return { key, place, mics: micsOf(ways), groups: named };
   });
   return {
-    stretches: keptWhere(stretches, before?.stretches, (p, q) => isSameWay(p.points, q.points)),
+    stretches: keptWhere(
+      stretches,
+      before?.stretches,
+      (p, q) => p.hasNoWay === q.hasNoWay && isSameWay(p.points, q.points),
+    ),
     breakouts: keptWhere(
       breakouts,
       before?.breakouts,

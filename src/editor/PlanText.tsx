@@ -6,6 +6,7 @@ import {
   againText,
   floorLate,
   marksText,
+  noWayText,
   ringText,
   spokenKeys,
   spokenSelection,
@@ -36,6 +37,8 @@ export function PlanText({ id, open, explains, legends, here, note }: Props) {
   const marks = useSession((state) => state.marks);
   const showZone = useSession((state) => state.preferences.showZone);
   const showFloor = useSession((state) => state.preferences.showFloor);
+  const showRuns = useSession((state) => state.preferences.showRuns);
+  const lost = open.report.runs.filter(({ through }) => through.length > 0).length;
   const isMic = selection?.kind === 'mic' && zone?.mic === selection.id;
   const again = againText(open.layout, here, selection);
   return (
@@ -62,6 +65,12 @@ export function PlanText({ id, open, explains, legends, here, note }: Props) {
           <p className="plan-late">{zoneLate}</p>
         )}
         {explains && showFloor && floor === null && <p className="plan-late">{floorLate}</p>}
+        {explains && showRuns && lost > 0 && (
+          <p>
+            <span className="plan-no-way" aria-hidden="true" />
+            {noWayText(lost)}
+          </p>
+        )}
         {explains && marks && <p>{marksText[marks.shows]}</p>}
         {explains && floor && <FloorLegend unit={open.layout.units} />}
       </div>

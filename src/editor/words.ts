@@ -249,6 +249,13 @@ export const zoneText = (height: Mm, unit: LengthUnit, isOld: boolean): string =
 export const zoneLate = 'Struck zone: not worked out yet';
 export const floorLate = 'Stick floor: not worked out yet';
 
+/** Said at a cable for which no way keeps clear, and what its broken line means. */
+export const noWay = 'no way';
+export const noWayText = (cables: number): string =>
+  cables === 1
+    ? 'No way for 1 cable: where it would pass through something'
+    : `No way for ${cables} cables: where they would pass through something`;
+
 /** What a clip would be at a place of its rim. */
 export const ringPlaceText = (
   { clearance, verdict, angle }: Pick<RingPlace, 'clearance' | 'verdict' | 'angle'>,

@@ -126,10 +126,7 @@ interface LineProps {
 }
 
 const LineDrawing = memo(function LineDrawing({ line, weight, colours }: LineProps) {
-  const paint = useCallback(
-    (pen: Pen) => paintStretch(pen, line.points, line.mics.length, weight),
-    [line, weight],
-  );
+  const paint = useCallback((pen: Pen) => paintStretch(pen, line, weight), [line, weight]);
   return <Drawn paint={paint} colours={colours} />;
 });
 

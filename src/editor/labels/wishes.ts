@@ -11,6 +11,7 @@ import { showLongLength } from '../../units/lengthText.ts';
 import type { FocusPlace } from '../move/micFocus.ts';
 import { type KitView, kitToScreen } from '../view/kitView.ts';
 import { type ScreenPoint, toScreen } from '../view/view.ts';
+import { noWay } from '../words.ts';
 import { formOf, type LabelLook, type Lettering, type Measure } from './lettering.ts';
 import { onScreen } from './placeLabels.ts';
 import { alongLine, besideBox, overBroad, roundAbout } from './spots.ts';
@@ -171,7 +172,9 @@ function runLabel(lettered: Lettered, run: RunRow): readonly Lettering[] {
   const chosen = selection?.kind === 'mic' && selection.id === run.mic;
   // While one mic is looked at, only its own cable is numbered.
   const quiet = selection?.kind === 'mic' && !chosen;
-  if (quiet || run.input === null || run.route.length < 2) return [];
+  const hasNoWay = run.through.length > 0;
+  if (quiet || (run.input === null && !hasNoWay) || run.route.length < 2) return [];
+  const number = run.input === null ? '' : String(run.input);
   const look: LabelLook = { kind: 'input', strong: chosen };
   const way = ownWay(lettered, run).map((spot) => toScreen(kitView.view, spot));
   const places = SHARES.map((share) => pointAlong(way, share));
@@ -183,8 +186,10 @@ function runLabel(lettered: Lettered, run: RunRow): readonly Lettering[] {
         key: `run ${run.mic}`,
         at,
         spots: alongLine(places.map(({ x, y }) => ({ x: x - at.x, y: y - at.y }))),
-        forms: [formOf(String(run.input), look, measure)],
-        rank: chosen ? RANK.selected : RANK.input,
+        forms: (hasNoWay ? [`${number} ${noWay}`.trim(), noWay] : [number]).map((text) =>
+          formOf(text, look, measure),
+        ),
+        rank: chosen ? RANK.selected : hasNoWay ? RANK.side : RANK.input,
         must: false,
       },
     },

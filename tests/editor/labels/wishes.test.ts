@@ -39,6 +39,36 @@ const placed = (what: Lettered) =>
   );
 
 describe('what is lettered on the plan', () => {
+  test('a cable without a way says so beside its number, plugged or not, ahead of the numbers of others', () => {
+    const jazz = kit('four-piece-jazz');
+    const kick = jazz.pieces.find((piece) => piece.kind === 'kick');
+    if (kick?.kind !== 'kick') throw new Error('expected a kick');
+    const { x, y } = jazz.deck.kit;
+    const inKick = { ...jazz, box: { ...jazz.box, x: x + kick.x, y: y + kick.y + 200 } };
+    const [first, ...rest] = inKick.mics;
+    if (!first) throw new Error('expected a mic');
+    const what = lettered({ ...inKick, mics: [{ ...first, input: null }, ...rest] });
+    const lost = what.report.runs.filter(({ through }) => through.length > 0);
+    expect(lost.length).toBeGreaterThan(1);
+    const texts = new Map(
+      lettering(what).map(({ wish }) => [wish.key, wish.forms.map(({ text }) => text)]),
+    );
+    const keys = new Set(placed(what).map(({ key }) => key));
+    for (const { mic, input } of lost) {
+      expect(texts.get(`run ${mic}`)).toEqual([
+        input === null ? 'no way' : `${input} no way`,
+        'no way',
+      ]);
+    }
+    const shown = lost.filter(({ mic }) => keys.has(`run ${mic}`)).length;
+    expect(shown).toBeGreaterThanOrEqual(lost.length - 1);
+    const free = lettered(jazz);
+    expect(free.report.runs.every(({ through }) => through.length === 0)).toBe(true);
+    expect(
+      lettering(free).some(({ wish }) => wish.forms.some(({ text }) => /way/.test(text))),
+    ).toBe(false);
+  });
+
   test('every mic in view has its mark, in every starting kit, seen from either side, at four zooms', () => {
     for (const { make } of STARTING_KITS) {
       const layout = make('kit');
