@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test';
-import { savedSign, startLayout } from './support/layouts.ts';
+import { downloaded, importText, savedSign, startLayout } from './support/layouts.ts';
 import { expect, test } from './support/test.ts';
 
 /** Where a clip is, as its fields show it: whichever of them a clear spot changes. */
@@ -44,7 +44,7 @@ test('a clear spot is shown before it is taken, left without a trace, and taken 
   await expect(offer).toContainText('There is a clear spot', { timeout: 60_000 });
   await expect(offer).toContainText(/Just clear: \d mm to spare/);
   await expect(offer).toContainText(
-    /Floor tom 1 (\d+\.\d dB (quieter|louder)|as loud as now), isolation .*\(direct sound, an estimate\)/,
+    /Floor tom 1 (\d+\.\d\sdB (quieter|louder)|as loud as now), isolation .*\(direct sound, an estimate\)/,
   );
   await expect(offer.locator('tbody tr').first()).toContainText('mm');
   await expect(card(page)).toContainText('Clear');
@@ -168,4 +168,60 @@ test('all are looked for while one is on offer: the one is left, and nothing sta
   await expect(take(page)).toHaveCount(1);
   await all.getByRole('button', { name: 'Leave it' }).click();
   await expect(page.getByText('If you take it')).toHaveCount(0);
+});
+
+test('a mic that stands in its drum is led out of it, from its finding and from its own panel @portrait', async ({
+  page,
+}) => {
+  await startLayout(page);
+  const file = await downloaded(page, page.getByRole('button', { name: /Export/ }).first());
+  const layout = JSON.parse(file.text);
+  const mic = layout.mics.find((one: { mount: { kind: string } }) => one.mount.kind === 'clip');
+  mic.name = 'Sunk mic';
+  mic.mount = { ...mic.mount, height: 5, pitch: 20, reach: 40 };
+  await page.getByRole('button', { name: 'Layouts' }).click();
+  await importText(page, 'sunk.json', JSON.stringify({ ...layout, name: 'With a sunk mic' }));
+  await page.locator('.layout-name').getByText('With a sunk mic').click();
+  await page.getByRole('tab', { name: /Findings/ }).click();
+  const finding = page.getByRole('button', { name: /^Sunk mic goes into / });
+  await finding.click();
+  await find(page).click();
+  await expect(take(page)).toBeVisible({ timeout: 60_000 });
+  // What is only offered does not send its own line away.
+  await expect(finding).toBeVisible();
+  await expect(page.getByRole('region', { name: /^Clear spot of Sunk mic/ })).toContainText(
+    /Now In the way, .*; there Clear, /,
+  );
+  await page.getByRole('button', { name: 'Leave it' }).click();
+  await openMic(page, 'Sunk mic');
+  await expect(card(page)).toContainText('In the way');
+  await find(page).click();
+  await take(page).click({ timeout: 60_000 });
+  await expect(card(page)).not.toContainText('In the way');
+  await expect(card(page)).toContainText('Clear');
+  await page.getByRole('tab', { name: /Findings/ }).click();
+  await expect(finding).toHaveCount(0);
+});
+
+test('what was found is shown when a long search is ended early, and each mic that stays says what is next', async ({
+  page,
+}) => {
+  await startWithMargin(page, '200');
+  await page.getByRole('tab', { name: /Findings/ }).click();
+  await expect(page.getByText(/^\d+ to look at$/)).toBeVisible();
+  await page.getByRole('button', { name: /^Clear everything: \d+ tight/ }).click();
+  await expect(page.getByText(/\d of \d mics done, .* with a spot\. Now .*mic…/)).toBeVisible({
+    timeout: 60_000,
+  });
+  const enough = page.getByRole('button', { name: /^Stop here and show/ });
+  const offer = page.getByRole('region', { name: 'Clear everything' });
+  await enough.or(offer).first().click({ timeout: 90_000 });
+  await expect(offer).toContainText('would move', { timeout: 60_000 });
+  const left = offer.getByRole('list', { name: 'Not cleared' }).getByRole('listitem');
+  await expect(
+    left.filter({ hasText: 'The most room seen within its reach is' }).first(),
+  ).toContainText(
+    /Tight, \d+\smm: none (found in the time|within reach)\. .*wanted clearance of \d+\smm or less.*Hold it by a stand/,
+  );
+  await expect(left.filter({ hasText: 'not looked for' }).first()).toContainText('Look again');
 });

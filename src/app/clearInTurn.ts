@@ -27,7 +27,8 @@ export function* clearInTurn({ token, layout, mics }: ClearQuestion): Generator<
       moved.push({ mic, mount, proven: answer.proven });
       now = changeMount(now, mic, () => mount);
     } else left.push(...leftMic(mic, answer));
-    yield { token, kind: 'progress', done: done + 1, beyond: 0, spent: 0 };
+    const soFar = { moved: [...moved], left: [...left] };
+    yield { token, kind: 'progress', done: done + 1, beyond: 0, spent: 0, soFar };
   }
   yield { token, kind: 'found', moved, left };
 }
@@ -35,7 +36,8 @@ export function* clearInTurn({ token, layout, mics }: ClearQuestion): Generator<
 /** A mic that is clear, or is not there, is not left in anybody's way. */
 function leftMic(
   mic: Id,
-  { reason }: Extract<ClearSpotAnswer, { kind: 'none' }>,
+  { reason, most }: Extract<ClearSpotAnswer, { kind: 'none' }>,
 ): readonly LeftMic[] {
-  return reason === 'clear' || reason === 'unknown' ? [] : [{ mic, why: reason }];
+  if (reason === 'clear' || reason === 'unknown') return [];
+  return [{ mic, why: reason, ...(most !== undefined && { most }) }];
 }

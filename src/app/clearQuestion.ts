@@ -31,6 +31,8 @@ export interface Progress {
   readonly done: number;
   readonly beyond: Mm;
   readonly spent: number;
+  /** Told when a mic has been dealt with: what would be found if the search ended here. */
+  readonly soFar?: Pick<Found, 'moved' | 'left'>;
 }
 
 export interface Failed {

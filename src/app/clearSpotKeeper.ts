@@ -8,7 +8,7 @@ import {
   type SessionState,
   session,
 } from '../session/session.ts';
-import type { ClearAnswer, ClearQuestion } from './clearQuestion.ts';
+import type { ClearAnswer, ClearQuestion, Found } from './clearQuestion.ts';
 
 /**
  * Rules, quoted by the tests:
@@ -18,7 +18,10 @@ import type { ClearAnswer, ClearQuestion } from './clearQuestion.ts';
  * P3 What was found is offered, never done: it is shown until it is taken or left, and nothing is changed before. A new search leaves what is
  *    on offer: its answer is about the layout without it.
  * P4 That nothing was found is said until anything changes.
+ * P5 A search of many mics can be ended early: what was found until then is offered, and mics that were not dealt with are said to be so.
  */
+
+type Answered = Pick<Found, 'moved' | 'left'>;
 
 /** Looks for clear spots beside the page; it answers at the place that it was started with. */
 export interface ClearComputer {
@@ -35,6 +38,7 @@ export class ClearSpotKeeper implements ClearSpots {
     readonly token: number;
     readonly request: ClearRequest;
     readonly layout: Layout;
+    readonly soFar: Answered;
   } | null = null;
   #lastToken = 0;
 
@@ -51,8 +55,10 @@ export class ClearSpotKeeper implements ClearSpots {
     if (layout === null) return;
     this.#computer ??= this.#start((answer) => this.#hear(answer));
     this.#lastToken += 1;
-    this.#open = { token: this.#lastToken, request, layout };
-    clearing.setState({ current: { kind: 'working', request, done: 0, beyond: 0, spent: 0 } });
+    this.#open = { token: this.#lastToken, request, layout, soFar: { moved: [], left: [] } };
+    clearing.setState({
+      current: { kind: 'working', request, done: 0, beyond: 0, spent: 0, found: 0 },
+    });
     this.#computer.ask({ token: this.#lastToken, layout, mics: request.mics });
   }
 
@@ -64,6 +70,19 @@ export class ClearSpotKeeper implements ClearSpots {
     }
     const { current } = clearing.getState();
     if (current !== null && current.kind !== 'offered') clearing.setState({ current: null });
+  }
+
+  endEarly(): void {
+    if (this.#open === null) return;
+    const { request, layout, soFar } = this.#open;
+    const { moved, left } = soFar;
+    const dealtWith = new Set([...moved, ...left].map(({ mic }) => mic));
+    const rest = request.mics.filter((mic) => !dealtWith.has(mic));
+    this.#computer?.end();
+    this.#computer = null;
+    this.#open = null;
+    const notLooked = rest.map((mic) => ({ mic, why: 'not-looked' as const }));
+    this.#show(request, layout, { moved, left: [...left, ...notLooked] });
   }
 
   #look(now: SessionState): void {
@@ -85,19 +104,25 @@ export class ClearSpotKeeper implements ClearSpots {
     const { request, layout } = this.#open;
     if (answer.kind === 'progress') {
       const { done, beyond, spent } = answer;
-      clearing.setState({ current: { kind: 'working', request, done, beyond, spent } });
+      const soFar = answer.soFar ?? this.#open.soFar;
+      this.#open = { ...this.#open, soFar };
+      const found = soFar.moved.length;
+      clearing.setState({ current: { kind: 'working', request, done, beyond, spent, found } });
       return;
     }
     this.#open = null;
+    if (answer.kind === 'found') this.#show(request, layout, answer);
+    else clearing.setState({ current: { kind: 'failed', request, reason: answer.reason } });
+  }
+
+  /** What was found is offered where the layout is still the one that was asked about. */
+  #show(request: ClearRequest, layout: Layout, { moved, left }: Answered): void {
     clearing.setState({ current: null });
     const before = session.getState().open;
     if (before === null || before.layout !== layout) return;
-    if (answer.kind === 'failed') {
-      clearing.setState({ current: { kind: 'failed', request, reason: answer.reason } });
-    } else if (answer.moved.length === 0) {
-      clearing.setState({ current: { kind: 'none', request, layout, left: answer.left } });
+    if (moved.length === 0) {
+      clearing.setState({ current: { kind: 'none', request, layout, left } });
     } else {
-      const { moved, left } = answer;
       beginOffer(request.label, (from) =>
         moved.reduce((to, { mic, mount }) => changeMount(to, mic, () => mount), from),
       );

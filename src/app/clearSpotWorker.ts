@@ -20,7 +20,8 @@ function answer(question: ClearQuestion): void {
   let told = 0;
   for (const step of clearInTurn(question)) {
     const now = performance.now();
-    if (step.kind === 'progress' && now - told < TOLD) continue;
+    const isFleeting = step.kind === 'progress' && step.soFar === undefined;
+    if (isFleeting && now - told < TOLD) continue;
     told = now;
     self.postMessage(step);
   }

@@ -7,12 +7,14 @@ import type { PlacedMic, Rig } from '../rig/placed.ts';
 import type { Mm } from '../units/quantity.ts';
 import { ClipFamily } from './clearSpotClip.ts';
 import type { SpotChange } from './clearSpotCost.ts';
-import type { ClearSpotFamily, Freedom, Spot } from './clearSpotFamily.ts';
+import type { ClearSpotFamily, Freedom } from './clearSpotFamily.ts';
 import { SpotJudge } from './clearSpotJudge.ts';
+import { mostRoom } from './clearSpotRoom.ts';
 import { type SpotProgress, searchSpots } from './clearSpotSearch.ts';
 import { StandFamily } from './clearSpotStand.ts';
-import type { FoundSpot } from './clearSpotTrial.ts';
+import type { FoundSpot, SpotScene } from './clearSpotTrial.ts';
 import { type Motion, reachOf } from './micClearance.ts';
+import { UNBOUNDED } from './searchBounds.ts';
 import { Sieve } from './sieve.ts';
 
 /** Where a mic would be clear. */
@@ -32,12 +34,14 @@ export interface ClearSpot {
 }
 
 /**
- * Why there is none. `clear`: the mic is clear where it is. `none-within-reach`: no change that the rules allow clears it. `none-found`: the search came to
+ * Why there is none. `clear`: the mic is clear where it is, and stands in nothing. `none-within-reach`: no change that the rules allow clears it. `none-found`: the search came to
  * the end of its budget without one, and without knowing that there is none. `fixed`: a plate is not moved. `unknown`: there is no such mic.
  */
 export interface NoClearSpot {
   readonly kind: 'none';
   readonly reason: 'clear' | 'none-within-reach' | 'none-found' | 'fixed' | 'unknown';
+  /** The most room that was seen about it, mm (rule N7); only where something was looked for, and where it may stand anywhere. */
+  readonly most?: Mm;
 }
 
 export type ClearSpotAnswer = ClearSpot | NoClearSpot;
@@ -50,8 +54,8 @@ export interface ClearScene {
 }
 
 /**
- * The smallest change that clears a tight or struck mic while it keeps its aim (rules N1 to N6), step by step: it tells now and then how far it is, and
- * can be left at any time. Same input, same answer.
+ * The smallest change that clears a mic that is tight or struck, or stands in a drum or cymbal, while it keeps its aim (rules N1 to N7), step by step: it
+ * tells now and then how far it is, and can be left at any time. Same input, same answer.
  */
 export function* clearSpotSteps(
   { motion, layout, rig }: ClearScene,
@@ -60,21 +64,39 @@ export function* clearSpotSteps(
   const now = rig.mics.find(({ mic }) => mic.id === micId);
   if (!now) return { kind: 'none', reason: 'unknown' };
   const { margin } = layout;
-  if (reachOf(motion, now).clearance >= margin) return { kind: 'none', reason: 'clear' };
+  const judge = new SpotJudge(layout, rig, now);
+  if (reachOf(motion, now).clearance >= margin && !judge.standsIn) {
+    return { kind: 'none', reason: 'clear' };
+  }
   const family = familyOf(layout, now);
   if (!family) return { kind: 'none', reason: 'fixed' };
-  const judge = new SpotJudge(layout, rig, now);
-  const scene = {
+  const scene: SpotScene = {
     family,
     sieve: new Sieve(motion),
     now,
     margin,
-    clearanceOf: ({ groups }: Spot): Mm => reachOf(motion, { solids: groups.flat() }).clearance,
-    barred: ({ mount }: Spot): Mm | undefined => judge.depthAt(mount),
+    clearanceOf: (solids, enough = UNBOUNDED.enough) =>
+      reachOf(motion, { solids }, { ...UNBOUNDED, enough }).clearance,
+    barred: ({ mount }) => judge.depthAt(mount),
   };
   const { found, ended } = yield* searchSpots(scene);
-  if (!found) return { kind: 'none', reason: ended ? 'none-within-reach' : 'none-found' };
-  return answerOf(family, now.mic, found, ended);
+  if (found) return answerOf(family, now.mic, found, ended);
+  const most = yield* mostSeen(scene);
+  return {
+    kind: 'none',
+    reason: ended ? 'none-within-reach' : 'none-found',
+    ...(most !== undefined && { most }),
+  };
+}
+
+function* mostSeen(scene: SpotScene): Generator<SpotProgress, Mm | undefined> {
+  const looks = mostRoom(scene);
+  let look = looks.next();
+  while (!look.done) {
+    yield { cost: 0, spent: 1 };
+    look = looks.next();
+  }
+  return look.value;
 }
 
 /** {@link clearSpotSteps} at one go. */

@@ -8,6 +8,9 @@ import type { Leeway, Spot } from './clearSpotFamily.ts';
 const PER_DEGREE: Mm = 2;
 const OF_BASE = 0.3;
 
+/** Rule N5: the dearest change looked at, mm. */
+export const DEAREST: Mm = 500;
+
 /** What a spot changes: the tip's way, the turn of the axis and the base's way. */
 export interface SpotChange {
   readonly tip: Mm;

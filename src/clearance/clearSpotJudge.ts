@@ -8,8 +8,8 @@ import { FIRM, tippingOf } from '../rig/tipping.ts';
 import type { Mm } from '../units/quantity.ts';
 
 /**
- * Rule N4: where a mic may stand. Nothing stands in its way that did not before, and nothing deeper than before; its stand, if it was firm, stays
- * firm, or at least as firm as it was.
+ * Rule N4: where a mic may stand. It stands in no drum, cymbal or seat, even where it does now; nothing else stands in its way that did not before, and nothing
+ * deeper than before; its stand, if it was firm, stays firm, or at least as firm as it was.
  */
 export class SpotJudge {
   private readonly layout: Layout;
@@ -18,12 +18,18 @@ export class SpotJudge {
   private readonly about: (placed: PlacedMic) => readonly Standing[];
   private readonly before: ReadonlyMap<string, Mm>;
   private readonly firm: number;
+  /** Whether the mic stands in a piece where it is. */
+  readonly standsIn: boolean;
 
   constructor(layout: Layout, rig: Rig, now: PlacedMic) {
     this.layout = layout;
     this.now = now;
     this.about = createStandingOf(rig, layout.deck);
-    this.before = new Map(this.about(now).map((found) => [keyOf(found), found.overlap]));
+    const found = this.about(now);
+    this.standsIn = found.some(isInPiece);
+    this.before = new Map(
+      found.filter((each) => !isInPiece(each)).map((each) => [keyOf(each), each.overlap]),
+    );
     this.firm = Math.min(FIRM, factorOf(now));
   }
 
@@ -43,6 +49,9 @@ export class SpotJudge {
     return depth;
   }
 }
+
+const isInPiece = ({ code }: Standing): boolean =>
+  code === 'mic-in-shell' || code === 'boom-through-piece';
 
 const keyOf = ({ code, about }: Standing): string => `${code} ${about.join(' ')}`;
 

@@ -1,7 +1,7 @@
 import { PriorityQueue } from '../geometry/priorityQueue.ts';
 import type { Mm } from '../units/quantity.ts';
 import { BoxDrift } from './boxDrift.ts';
-import { changeFrom, costOf, leastCost, type SpotChange } from './clearSpotCost.ts';
+import { changeFrom, costOf, DEAREST, leastCost, type SpotChange } from './clearSpotCost.ts';
 import type { Freedom, Leeway, Spot } from './clearSpotFamily.ts';
 import { cheaper, simplest } from './clearSpotPolish.ts';
 import { areNear, CLOSE, type Place, placesAround, ROUGH } from './clearSpotScout.ts';
@@ -31,8 +31,7 @@ export interface SpotOutcome {
   readonly ended: boolean;
 }
 
-/** Rule N5: the dearest change looked at, mm; and how much dearer than another a spot may be, the more of a share and a length. */
-export const DEAREST: Mm = 500;
+/** Rule N5: how much dearer than another a spot may be, the more of a share and a length. */
 const SHARE = 1.08;
 const LENGTH: Mm = 8;
 /**

@@ -1,4 +1,4 @@
-import type { PlacedMic } from '../rig/placed.ts';
+import type { MicSolid, PlacedMic } from '../rig/placed.ts';
 import type { Mm } from '../units/quantity.ts';
 import { changeFrom, costOf, type SpotChange } from './clearSpotCost.ts';
 import type { ClearSpotFamily, Spot } from './clearSpotFamily.ts';
@@ -13,8 +13,8 @@ export interface SpotScene {
   readonly now: PlacedMic;
   /** Clearance that a spot must have, mm. */
   readonly margin: Mm;
-  /** By the engine, mm. */
-  readonly clearanceOf: (spot: Spot) => Mm;
+  /** By the engine, mm; what is known to be below `enough` may be lower still. */
+  readonly clearanceOf: (solids: readonly MicSolid[], enough?: Mm) => Mm;
   /** How deep something is in a spot's way (rule N4): what is deeper than a mic can move stays in its way. Undefined where the mic may stand. */
   readonly barred: (spot: Spot) => Mm | undefined;
 }
@@ -64,7 +64,7 @@ export function confirmed(
   { clearanceOf, margin }: SpotScene,
   spot: Omit<FoundSpot, 'clearance'>,
 ): FoundSpot | undefined {
-  const clearance = clearanceOf(spot.spot);
+  const clearance = clearanceOf(spot.spot.groups.flat());
   return clearance < margin ? undefined : { ...spot, clearance };
 }
 

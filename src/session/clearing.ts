@@ -12,10 +12,12 @@ export interface ClearRequest {
   readonly label: string;
 }
 
-/** A mic that stays as it is, and why: nothing is within reach, the search came to its end without one, or it lies where it lies. */
+/** A mic that stays as it is, and why: nothing is within reach, the search came to its end without one, it lies where it lies, or the search was ended before. */
 export interface LeftMic {
   readonly mic: Id;
-  readonly why: 'none-within-reach' | 'none-found' | 'fixed';
+  readonly why: 'none-within-reach' | 'none-found' | 'fixed' | 'not-looked';
+  /** The most room that was seen about it; left out where it may stand nowhere, or nothing was looked for. */
+  readonly most?: Mm;
 }
 
 /** `done` mics are dealt with; for the next one no change smaller than `beyond` mm clears it, and the share `spent` of the longest search is done. */
@@ -24,6 +26,8 @@ export interface Working {
   readonly done: number;
   readonly beyond: Mm;
   readonly spent: number;
+  /** Of the mics that are dealt with those that have a spot. */
+  readonly found: number;
 }
 
 /** Shown as the session's offer: the mics that would move, and those that stay as they are. */
@@ -67,6 +71,8 @@ export const useClearing = (): Clearing | null => useStore(clearing, ({ current 
 export interface ClearSpots {
   /** Looks for clear spots in the open layout; whatever was looked for before is given up. */
   find(request: ClearRequest): void;
+  /** Ends the search early and offers what it has found. */
+  endEarly(): void;
   /** Gives up what is looked for, and forgets that nothing was found. */
   stop(): void;
 }

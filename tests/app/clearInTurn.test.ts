@@ -65,6 +65,10 @@ describe('clear spots, one after the other', () => {
     const done = answers.flatMap((each) => (each.kind === 'progress' ? [each.done] : []));
     expect(done).toEqual(done.toSorted((a, b) => a - b));
     expect(done.at(-1)).toBe(2);
+    const soFar = answers.flatMap((each) => (each.kind === 'progress' ? (each.soFar ?? []) : []));
+    const { moved, left } = foundIn(answers);
+    expect(soFar).toHaveLength(2);
+    expect(soFar.at(-1)).toEqual({ moved, left });
   });
 
   it('a mic that is clear is neither moved nor left; a plate in the way is left where it lies', () => {

@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import type { ClearAnswer, ClearQuestion } from '../../src/app/clearQuestion.ts';
+import type { ClearAnswer, ClearQuestion, Progress } from '../../src/app/clearQuestion.ts';
 import { ClearSpotKeeper } from '../../src/app/clearSpotKeeper.ts';
 import { STARTING_KITS } from '../../src/layout/catalogue/kits/startingKits.ts';
 import { changeClip } from '../../src/layout/edit/mics.ts';
@@ -19,6 +19,7 @@ import {
 } from '../../src/session/session.ts';
 import { standInComputers } from './computers.ts';
 
+type Found = NonNullable<Progress['soFar']>;
 const RACK = 'mic-rack-1';
 const current = () => clearing.getState().current;
 const layout = (): Layout => {
@@ -191,6 +192,35 @@ describe('clear spots', () => {
     none();
     keeper.stop();
     expect(current()).toBeNull();
+  });
+
+  it('P5: ended early, what was found is offered and the rest is said not to be looked for', () => {
+    const { keeper, asked, answer, computers } = keeping();
+    const findAll = () =>
+      keeper.find({ mics: [RACK, 'mic-rack-2', 'mic-snare'], whole: true, label: 'Clear all' });
+    const mount = { ...clipOf(layout()), angle: 123 };
+    const tell = (soFar: Found) =>
+      answer({ token: asked()?.token ?? 0, kind: 'progress', done: 2, beyond: 0, spent: 0, soFar });
+    const left = [{ mic: 'mic-rack-2', why: 'none-found' as const, most: 40 }];
+    const rest = [...left, { mic: 'mic-snare', why: 'not-looked' as const }];
+    findAll();
+    tell({ moved: [{ mic: RACK, mount, proven: true }], left });
+    expect(current()).toMatchObject({ kind: 'working', found: 1 });
+    // What is told between two mics takes nothing back.
+    answer({ token: asked()?.token ?? 0, kind: 'progress', done: 2, beyond: 9, spent: 0.1 });
+    keeper.endEarly();
+    expect(computers.at(-1)?.ended).toBe(true);
+    expect(current()).toMatchObject({ kind: 'offered', moved: [RACK], left: rest });
+    expect(clipOf(layout()).angle).toBe(123);
+    findAll();
+    tell({ moved: [], left });
+    keeper.endEarly();
+    expect(current()).toMatchObject({
+      kind: 'none',
+      left: [...rest.slice(0, 1), { mic: RACK }, rest[1]],
+    });
+    keeper.endEarly();
+    expect(current()?.kind).toBe('none');
   });
 
   it('a search that fails says why', () => {

@@ -179,7 +179,7 @@ export function keepsAim(layout: Layout, now: PlacedMic, then: PlacedMic): boole
   return !(piece && wasOn) || metAt(then.tip, then.axis, piece) !== undefined;
 }
 
-/** Rule N4: whether nothing is more in the way than before, and the stand as firm as it should be. */
+/** Rule N4: whether it stands in no piece, nothing else is more in the way than before, and the stand as firm as it should be. */
 export function standsNoWorse({ layout, rig }: GridScene, now: PlacedMic, then: PlacedMic) {
   const overlaps = (placed: PlacedMic): ReadonlyMap<string, number> => {
     const mics = rig.mics.map((each) => (each.mic.id === placed.mic.id ? placed : each));
@@ -190,7 +190,10 @@ export function standsNoWorse({ layout, rig }: GridScene, now: PlacedMic, then: 
     );
   };
   const before = overlaps(now);
-  const worse = [...overlaps(then)].some(([key, depth]) => depth > (before.get(key) ?? 0) + 0.2);
+  const inPiece = /^(mic-in-shell|boom-through-piece) /;
+  const worse = [...overlaps(then)].some(
+    ([key, depth]) => depth > (inPiece.test(key) ? 0 : (before.get(key) ?? 0)) + 0.2,
+  );
   const firm = (placed: PlacedMic): number => tippingOf(placed)?.factor ?? Infinity;
   return !worse && firm(then) >= Math.min(1.5, firm(now));
 }

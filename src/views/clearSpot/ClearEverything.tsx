@@ -1,19 +1,20 @@
 import type { Id } from '../../layout/fields.ts';
 import type { Clearing } from '../../session/clearing.ts';
-import { inTheWay, verdictCounts } from '../panel/worstFirst.ts';
+import { inTheWay } from '../panel/worstFirst.ts';
 import { useClearSpots } from '../parts/useClearSpots.ts';
 import { useOfferedOver } from '../parts/useOfferedOver.ts';
 import { useOpen } from '../parts/useOpen.ts';
 import {
   BEST_FOUND,
+  inTurnWords,
   roomWords,
   spareWords,
   stayWords,
-  whyNotWords,
 } from '../words/clearSpotWords.ts';
 import { moveRows } from '../words/moveRows.ts';
 import { counted, nameOf, unbroken } from '../words/nameOf.ts';
 import { inTheWayWords } from '../words/verdictWords.ts';
+import { LeftMics } from './LeftMics.tsx';
 import { NewFindings } from './NewFindings.tsx';
 import { OfferButtons } from './OfferButtons.tsx';
 import { SearchWorking } from './SearchWorking.tsx';
@@ -22,25 +23,38 @@ import { useSearch } from './useSearch.ts';
 
 /** All mics that are in the way, cleared in one step: looked for one after the other, summed up, taken or left. */
 export function ClearEverything() {
-  const { report } = useOpen();
+  const { layout, report } = useOpen();
   const spots = useClearSpots();
   const search = useSearch(null);
   // What is only offered for one of them has cleared nothing yet, and is left when all are looked for.
   const own = useOfferedOver() ?? report;
   switch (search?.kind) {
     case 'working': {
-      const of = search.request.mics.length;
-      const text = `Looking for clear spots: ${search.done} of ${counted(of, 'mic')}…`;
-      return <SearchWorking text={text} done={search.done} of={of} />;
+      const { request, done, spent, found } = search;
+      const now = request.mics[done];
+      return (
+        <SearchWorking
+          text={inTurnWords(done, request.mics.length, {
+            now: now === undefined ? '' : nameOf(layout, now),
+            found,
+          })}
+          done={done + spent}
+          of={request.mics.length}
+          found={found}
+        />
+      );
     }
     case 'offered':
       return <Summary offer={search} />;
     case 'none':
       return (
-        <p className="offer" role="status">
-          <strong>None within reach.</strong> None of the mics in the way has a clear spot that its
-          mount reaches. Each says what to try.
-        </p>
+        <section className="offer" aria-label="Clear everything">
+          <p role="status">
+            <strong>No clear spot found.</strong>{' '}
+            {search.left.length === 1 ? 'The mic stays as it is:' : 'All stay as they are:'}
+          </p>
+          <LeftMics left={search.left} />
+        </section>
       );
     case 'failed':
       return <p role="alert">The search failed: {search.reason}</p>;
@@ -54,7 +68,7 @@ export function ClearEverything() {
             className="primary"
             onClick={() => spots.find({ mics, whole: true, label: 'Clear everything' })}
           >
-            Clear everything: {inTheWayWords(verdictCounts(own))}
+            Clear everything: {inTheWayWords(own)}
           </button>
         </div>
       );
@@ -65,11 +79,11 @@ export function ClearEverything() {
 type Offer = Extract<Clearing, { kind: 'offered' }>;
 
 function Summary({ offer }: { readonly offer: Offer }) {
-  const { layout, report } = useOpen();
+  const { report } = useOpen();
   const { before, moved, left } = offer;
   const rest = stayWords(
     left.map(({ mic }) => mic),
-    report.clearances,
+    report,
   );
   return (
     <section className="offer" aria-label="Clear everything">
@@ -82,13 +96,13 @@ function Summary({ offer }: { readonly offer: Offer }) {
         {moved.map((mic) => (
           <MovedMic key={mic} mic={mic} offer={offer} />
         ))}
-        {left.map(({ mic, why }) => (
-          <li key={mic}>
-            <strong>{nameOf(layout, mic)}</strong> stays as it is:{' '}
-            {whyNotWords[why][0].toLowerCase()}.
-          </li>
-        ))}
       </ul>
+      {left.length > 0 && (
+        <>
+          <p>Not cleared:</p>
+          <LeftMics left={left} />
+        </>
+      )}
       <NewFindings before={before.report} />
       <OfferButtons take={moved.length === 1 ? 'Take it' : 'Take them all'} />
     </section>
@@ -116,8 +130,8 @@ function MovedMic({
   return (
     <li>
       <strong>{nameOf(layout, mic)}</strong>:{' '}
-      <span className="unbroken">{roomWords(was, before.layout)}</span> →{' '}
-      <span className="unbroken">{roomWords(would, layout)}</span>
+      <span className="unbroken">{roomWords(was, before)}</span> →{' '}
+      <span className="unbroken">{roomWords(would, { layout, report })}</span>
       {spare !== '' && `, ${spare}`}.{' '}
       <span className="soft">
         {unbroken(changes.join('; '))}. <SoundOfSpot mic={mic} before={before} />

@@ -1,9 +1,10 @@
 import type { Id } from '../../layout/fields.ts';
+import { standingIn } from '../../report/standingIn.ts';
 import type { LeftMic } from '../../session/clearing.ts';
 import { useClearSpots } from '../parts/useClearSpots.ts';
 import { useOpen } from '../parts/useOpen.ts';
-import { searchingWords, whatToTry, whyNotWords } from '../words/clearSpotWords.ts';
-import { nameOf } from '../words/nameOf.ts';
+import { enoughWords, searchingWords, whatToTry, whyNotWords } from '../words/clearSpotWords.ts';
+import { nameOf, unbroken } from '../words/nameOf.ts';
 import { MicOffer } from './MicOffer.tsx';
 import { SearchWorking } from './SearchWorking.tsx';
 import { useSearch } from './useSearch.ts';
@@ -26,12 +27,12 @@ export function ClearSpot({ mic }: { readonly mic: Id }) {
     case 'offered':
       return <MicOffer mic={mic} offer={search} />;
     case 'none':
-      return <NoneWithinReach mic={mic} why={search.left[0]?.why ?? 'none-within-reach'} />;
+      return <NoneWithinReach left={search.left[0] ?? { mic, why: 'none-within-reach' }} />;
     case 'failed':
       return <p role="alert">The search failed: {search.reason}</p>;
     default: {
       const row = report.clearances.find((each) => each.mic === mic);
-      if (!row || row.verdict === 'clear') return null;
+      if (!row || (row.verdict === 'clear' && !standingIn(report).has(mic))) return null;
       const find = () => spots.find({ mics: [mic], whole: false, label: `Clear spot of ${name}` });
       return (
         <div className="buttons">
@@ -44,19 +45,16 @@ export function ClearSpot({ mic }: { readonly mic: Id }) {
   }
 }
 
-interface NoneWithinReachProps {
-  readonly mic: Id;
-  readonly why: LeftMic['why'];
-}
-
-function NoneWithinReach({ mic: id, why }: NoneWithinReachProps) {
-  const { layout } = useOpen();
+function NoneWithinReach({ left }: { readonly left: LeftMic }) {
+  const { layout, report } = useOpen();
+  const { mic: id } = left;
   const mic = layout.mics.find((each) => each.id === id);
-  const [title, reason] = whyNotWords[why];
+  const [title, reason] = whyNotWords[left.why];
+  const row = report.clearances.find((each) => each.mic === id);
   return (
     <section className="offer" aria-label={`Clear spot of ${nameOf(layout, id)}`}>
       <p role="status">
-        <strong>{title}.</strong> {reason}
+        <strong>{title}.</strong> {reason} {unbroken(enoughWords(left, row, layout))}
       </p>
       <p>What to try:</p>
       <ul className="plain-list">

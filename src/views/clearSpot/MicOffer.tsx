@@ -27,7 +27,9 @@ export function MicOffer({ mic, offer: { before, unproven } }: MicOfferProps) {
     <section className="offer" aria-label={`Clear spot of ${name}`}>
       <p role="status">
         <strong>There is a clear spot.</strong>{' '}
-        {was && would && `Now ${roomWords(was, before.layout)}; there ${roomWords(would, layout)}.`}
+        {was &&
+          would &&
+          `Now ${roomWords(was, before)}; there ${roomWords(would, { layout, report })}.`}
       </p>
       {spare !== '' && <p>{spare}</p>}
       <p>

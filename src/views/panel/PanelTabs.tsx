@@ -1,8 +1,9 @@
 import { type KeyboardEvent, useMemo } from 'react';
 import { useOfferedOver } from '../parts/useOfferedOver.ts';
 import { useOpen } from '../parts/useOpen.ts';
+import { needWords } from '../words/needWords.ts';
 import { type SectionId, usePanel } from './usePanel.ts';
-import { countToSolve } from './worstFirst.ts';
+import { countByNeed } from './worstFirst.ts';
 
 const tabs: readonly { readonly id: SectionId; readonly text: string }[] = [
   { id: 'findings', text: 'Findings' },
@@ -29,7 +30,7 @@ export function PanelTabs() {
   const offered = useOfferedOver();
   // What is only offered has solved nothing yet.
   const own = offered ?? report;
-  const toSolve = useMemo(() => countToSolve(own), [own]);
+  const need = useMemo(() => countByNeed(own), [own]);
   const onKeyDown = (event: KeyboardEvent<HTMLDivElement>) => {
     const from = tabs.findIndex((tab) => tab.id === panel.section);
     const to = tabs[moves[event.key]?.(from) ?? -1];
@@ -53,10 +54,10 @@ export function PanelTabs() {
           onClick={() => panel.goTo(id)}
         >
           {text}{' '}
-          {id === 'findings' && toSolve > 0 && (
+          {id === 'findings' && need.solve > 0 && (
             <span className="tab-count">
-              {toSolve}
-              <span className="spoken"> to solve</span>
+              <span aria-hidden="true">{need.solve}</span>
+              <span className="spoken">{needWords(need)}</span>
             </span>
           )}
         </button>

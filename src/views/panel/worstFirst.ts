@@ -2,6 +2,7 @@ import type { Id } from '../../layout/fields.ts';
 import type { Layout } from '../../layout/layout.ts';
 import { standsInSwing } from '../../report/findings/standsInSwing.ts';
 import type { ClearanceRow, Finding, Report } from '../../report/report.ts';
+import { standingIn } from '../../report/standingIn.ts';
 import type { Selection } from '../../session/selection.ts';
 import type { Verdict } from '../words/verdictWords.ts';
 
@@ -28,12 +29,16 @@ export function worstFirst(report: Report): readonly FindingRow[] {
     .map(({ row }) => row);
 }
 
-/** How many lines of the list must be solved: struck mics, and whatever else stops the show. */
-export const countToSolve = (report: Report): number =>
-  linesOf(report).filter(
-    (line) =>
-      line.finding?.severity === 'stop' || (line.kind === 'mic' && line.row.verdict === 'struck'),
-  ).length;
+/** How many lines of the list must be solved (struck mics, and whatever else stops the show) and should be looked at (tight mics and warnings). */
+export function countByNeed(report: Report): { readonly solve: number; readonly look: number } {
+  let [solve, look] = [0, 0];
+  for (const line of linesOf(report)) {
+    const verdict = line.kind === 'mic' ? line.row.verdict : 'clear';
+    if (line.finding?.severity === 'stop' || verdict === 'struck') solve += 1;
+    else if (line.finding?.severity === 'warn' || verdict === 'tight') look += 1;
+  }
+  return { solve, look };
+}
 
 /** The lines in no order: findings about a mic's room go with its clearance. */
 function linesOf(report: Report): readonly FindingRow[] {
@@ -70,12 +75,22 @@ export function listed(
   return { shown, more: rows.length - shown.length };
 }
 
-/** Lines in the order that they had in another report, new ones last: what is only shown does not send its own line away. */
-export function inOrder(rows: readonly FindingRow[], before: Report | null): readonly FindingRow[] {
+/**
+ * Lines in the order that they had in another report, new ones last: what is only shown does not send its own line away, nor the one that is open, though
+ * it would be put right.
+ */
+export function inOrder(
+  rows: readonly FindingRow[],
+  before: Report | null,
+  shownKey: string | null = null,
+): readonly FindingRow[] {
   if (before === null) return rows;
-  const places = new Map(worstFirst(before).map((row, index) => [idOf(row), index]));
+  const old = worstFirst(before);
+  const places = new Map(old.map((row, index) => [idOf(row), index]));
   const place = (row: FindingRow): number => places.get(idOf(row)) ?? places.size;
-  return rows.toSorted((a, b) => place(a) - place(b));
+  const isThere = rows.some(({ key }) => key === shownKey);
+  const open = isThere ? [] : old.filter((row) => row.kind === 'finding' && row.key === shownKey);
+  return [...rows, ...open].toSorted((a, b) => place(a) - place(b));
 }
 
 /** What a line is about, whatever its verdict. */
@@ -102,10 +117,10 @@ export function verdictCounts(report: Report): Readonly<Record<Verdict, number>>
   return counts;
 }
 
-/** Mics that are struck or tight, the worst first. */
-export const inTheWay = ({ clearances }: Report): readonly Id[] =>
-  clearances
-    .filter(({ verdict }) => verdict !== 'clear')
+/** Mics that are struck or tight, or stand in a drum or cymbal, the worst first. */
+export const inTheWay = (report: Report): readonly Id[] =>
+  report.clearances
+    .filter(({ mic, verdict }) => verdict !== 'clear' || standingIn(report).has(mic))
     .toSorted((a, b) => a.clearance - b.clearance)
     .map(({ mic }) => mic);
 

@@ -1,3 +1,4 @@
+import { micStandingIn } from '../../report/standingIn.ts';
 import { ClearSpot } from '../clearSpot/ClearSpot.tsx';
 import { RemedyOffer } from '../findings/RemedyOffer.tsx';
 import { titleOf } from '../panel/titleOf.ts';
@@ -24,6 +25,7 @@ export function FindingMore({ row }: { readonly row: FindingRow }) {
         : row.finding && text && !isClearance(row.finding)
           ? `${text.title}. ${text.detail}`
           : `${capitalised(clearanceWords(row.row, layout))}.`;
+  const mic = row.kind === 'mic' ? row.row.mic : micStandingIn(row.finding);
   const targets = targetsOf(row, layout);
   return (
     <div className="line-more">
@@ -33,7 +35,7 @@ export function FindingMore({ row }: { readonly row: FindingRow }) {
         <StaleList />
       )}
       {text && <p className="next">{text.next}</p>}
-      {row.kind === 'mic' && <ClearSpot mic={row.row.mic} />}
+      {mic !== undefined && <ClearSpot mic={mic} />}
       {row.finding && <RemedyOffer finding={row.finding} />}
       <div className="buttons">
         {targets.slice(0, 2).map((selection) => (

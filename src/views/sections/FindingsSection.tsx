@@ -14,7 +14,10 @@ export function FindingsSection() {
   const shownKey = useSession((state) => state.shownFinding);
   const search = useClearing();
   const before = search?.kind === 'offered' ? search.before.report : null;
-  const rows = useMemo(() => inOrder(worstFirst(report), before), [report, before]);
+  const rows = useMemo(
+    () => inOrder(worstFirst(report), before, shownKey),
+    [report, before, shownKey],
+  );
   const { shown, more } = listed(rows, shownKey);
   if (layout.mics.length === 0 && rows.length === 0) return <NoMicsYet />;
   return (

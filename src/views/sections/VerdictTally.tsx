@@ -1,16 +1,18 @@
 import { standingIn } from '../../report/standingIn.ts';
-import { verdictCounts } from '../panel/worstFirst.ts';
+import { countByNeed, verdictCounts } from '../panel/worstFirst.ts';
 import { IfTaken } from '../parts/IfTaken.tsx';
 import { useOpen } from '../parts/useOpen.ts';
 import { VerdictMark } from '../parts/VerdictMark.tsx';
+import { needWords } from '../words/needWords.ts';
 import { type Verdict, verdictWord, withinWords } from '../words/verdictWords.ts';
 
 const order: readonly Verdict[] = ['struck', 'tight', 'clear'];
 
-/** How many mics are struck, tight and clear. */
+/** How many mics are struck, tight and clear, and how many findings of all kinds are to solve and to look at. */
 export function VerdictTally() {
   const { report } = useOpen();
   const counts = verdictCounts(report);
+  const need = needWords(countByNeed(report));
   const within = standingIn(report).size;
   return (
     <>
@@ -27,6 +29,7 @@ export function VerdictTally() {
           </div>
         ))}
       </dl>
+      {need !== '' && <p className="tally-more">{need}</p>}
       {within > 0 && <p className="field-problem tally-more">{withinWords(within)}.</p>}
     </>
   );

@@ -5,15 +5,17 @@ import type { Mic } from '../../layout/mics/mic.ts';
 import type { ClearanceRow } from '../../report/report.ts';
 import type { LeftMic } from '../../session/clearing.ts';
 import { showClearance, showSpare } from '../../units/clearanceText.ts';
-import { showLength } from '../../units/lengthText.ts';
+import { roundedDown, showLength } from '../../units/lengthText.ts';
 import { choiceOf, mountChoices } from '../mics/mountChoices.ts';
 import { choiceWords } from './kindWords.ts';
 import { capitalised, counted, inSentence, listed } from './nameOf.ts';
-import { verdictWord } from './verdictWords.ts';
+import { type Judging, saidVerdict } from './verdictWords.ts';
 
-/** `Struck, −12 mm`: the verdict with its number. */
-export const roomWords = (row: ClearanceRow, layout: Layout): string =>
-  `${verdictWord(row.verdict)}, ${showClearance(row.clearance, layout)}`;
+/** `Struck, −12 mm`: the verdict as it is shown with its number. */
+export const roomWords = (
+  row: ClearanceRow,
+  { layout, report }: { readonly layout: Layout; readonly report: Judging },
+): string => `${saidVerdict(row, report).word}, ${showClearance(row.clearance, layout)}`;
 
 /** With less to spare than this a later small change makes it tight again, mm. */
 const LITTLE = 10;
@@ -36,18 +38,16 @@ export function spareSentence(row: ClearanceRow, layout: Layout): string {
 const FARTHEST = 500;
 
 /** Mics that stay in the way, by what they are: `1 mic stays struck, 2 mics stay tight`; empty where none does. */
-export const stayWords = (mics: readonly Id[], clearances: readonly ClearanceRow[]): string =>
-  (['struck', 'tight'] as const)
-    .map((verdict) => ({
-      verdict,
-      count: clearances.filter((row) => row.verdict === verdict && mics.includes(row.mic)).length,
-    }))
+export function stayWords(mics: readonly Id[], report: Judging): string {
+  const words = report.clearances
+    .filter(({ mic }) => mics.includes(mic))
+    .map((row) => saidVerdict(row, report).word.toLowerCase());
+  return ['struck', 'in the way', 'tight']
+    .map((word) => ({ word, count: words.filter((each) => each === word).length }))
     .filter(({ count }) => count > 0)
-    .map(
-      ({ verdict, count }) =>
-        `${counted(count, 'mic')} ${count === 1 ? 'stays' : 'stay'} ${verdict}`,
-    )
+    .map(({ word, count }) => `${counted(count, 'mic')} ${count === 1 ? 'stays' : 'stay'} ${word}`)
     .join(', ');
+}
 
 /** A search that has come less far has found out nothing worth telling. mm. */
 const NEAREST_TOLD = 5;
@@ -62,6 +62,16 @@ export function searchingWords(name: string, beyond: number, { units }: Layout):
   return `Searching for a clear spot for ${name}${far}…`;
 }
 
+/** `Looking for clear spots: 3 of 11 mics done, 2 with a spot. Now Snare mic…` */
+export function inTurnWords(
+  done: number,
+  of: number,
+  { now, found }: { readonly now: string; readonly found: number },
+): string {
+  const spots = done === 0 ? '' : `, ${found === 0 ? 'none' : found} with a spot`;
+  return `Looking for clear spots: ${done} of ${counted(of, 'mic')} done${spots}. ${now === '' ? 'Summing up' : `Now ${now}`}…`;
+}
+
 /** Why there is no clear spot to show: in short, and what that means. */
 export const whyNotWords: Readonly<Record<LeftMic['why'], readonly [string, string]>> = {
   'none-within-reach': [
@@ -73,7 +83,33 @@ export const whyNotWords: Readonly<Record<LeftMic['why'], readonly [string, stri
     'The search had to stop before it knew. A look at every 30 mm and every 30 degrees of the base (15 degrees for a clip) about the mic found no clear spot, but there may be one between, or farther off: move the mic a little and look again.',
   ],
   fixed: ['Nothing to move', 'A plate stays where it lies.'],
+  'not-looked': ['Not looked for', 'The search was stopped before.'],
 };
+
+/** What a search has over a margin before it takes a spot, mm: as much is taken off what would be enough. */
+const OVER = 0.2;
+
+/** What would be room enough for a mic that has no clear spot: the wanted clearance with which it has one; empty where nothing was seen. */
+export function enoughWords(
+  { most }: Pick<LeftMic, 'most'>,
+  now: Pick<ClearanceRow, 'clearance'> | undefined,
+  { units }: Layout,
+): string {
+  if (most === undefined) return '';
+  if (now && most <= now.clearance + OVER) return 'No place seen within its reach has more room.';
+  const room = roundedDown(most - OVER, units);
+  if (room <= 0) return 'No place seen within its reach keeps off what moves.';
+  const shown = showLength(room, units);
+  return `The most room seen within its reach is ${shown}: with a wanted clearance of ${shown} or less (in Player) it has a clear spot.`;
+}
+
+/** The next step for a mic that stays in the way, the one thing most likely to help first. */
+export function nextForLeft({ why }: Pick<LeftMic, 'why'>, { mount }: Mic): string {
+  if (why === 'not-looked') return 'Look again for it alone.';
+  if (mount.kind === 'stand') return 'Move its stand, or move what is in the way.';
+  if (mount.kind === 'clip') return 'Hold it by a stand, or move what is in the way.';
+  return 'Lay it elsewhere, or move what is in the way.';
+}
 
 /** Said of a spot that is not known to be the nearest. */
 export const BEST_FOUND = 'The smallest change found; a smaller one may exist.';

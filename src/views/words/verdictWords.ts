@@ -15,6 +15,9 @@ const words: Readonly<Record<Verdict, string>> = {
 /** The verdict as one word. */
 export const verdictWord = (verdict: Verdict): string => words[verdict];
 
+/** What of a report a mic's verdict is said by. */
+export type Judging = Pick<Report, 'clearances' | 'findings'>;
+
 /** A verdict with what is said of it. */
 interface SaidVerdict {
   readonly verdict: Verdict;
@@ -34,12 +37,18 @@ export const saidVerdict = (
 export const withinWords = (count: number): string =>
   `${counted(count, 'mic')} of these ${count === 1 ? 'stands' : 'stand'} in a drum or cymbal`;
 
-/** How many mics are struck and tight: `1 struck, 2 tight`, without what none is. */
-export const inTheWayWords = (counts: Readonly<Record<Verdict, number>>): string =>
-  (['struck', 'tight'] as const)
-    .filter((verdict) => counts[verdict] > 0)
-    .map((verdict) => `${counts[verdict]} ${verdict}`)
+/** How many mics are struck, tight, and in a drum or cymbal with room from what moves: `1 struck, 2 tight, 1 in the way`, without what none is. */
+export function inTheWayWords(report: Judging): string {
+  const within = standingIn(report);
+  const wordOf = ({ mic, verdict }: ClearanceRow): string =>
+    verdict === 'clear' && within.has(mic) ? 'in the way' : verdict;
+  const words = report.clearances.map(wordOf);
+  return ['struck', 'tight', 'in the way']
+    .map((word) => ({ word, count: words.filter((each) => each === word).length }))
+    .filter(({ count }) => count > 0)
+    .map(({ word, count }) => `${count} ${word}`)
     .join(', ');
+}
 
 /** The clearance as a person says it: `12 mm too close`, `38 mm away, 12 mm inside the margin`, `84 mm clear`. */
 export function clearanceAmount(

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { playerFacts } from '../../../src/report/playerFacts.ts';
 import type { ClearanceRow, Finding, Report } from '../../../src/report/report.ts';
 import {
-  countToSolve,
+  countByNeed,
   inOrder,
   inTheWay,
   listed,
@@ -107,12 +107,18 @@ describe('the findings list', () => {
   });
 
   it('counts once each what must be solved: struck mics and whatever else stops the show', () => {
-    expect(countToSolve(report)).toBe(3);
+    expect(countByNeed(report)).toEqual({ solve: 3, look: 2 });
     const short = Array.from({ length: 5 }, (_, i) => finding('stock-missing', 'stop', [`m${i}`]));
     const unstruck = { ...report, clearances: [row('a', 90, 'clear')] };
-    expect(countToSolve({ ...unstruck, findings: short })).toBe(5);
-    expect(countToSolve({ ...unstruck, findings: [finding('mic-tight', 'warn', ['a'])] })).toBe(0);
-    const [lines, stops] = [worstFirst(report), countToSolve(report)];
+    expect(countByNeed({ ...unstruck, findings: short })).toEqual({ solve: 5, look: 0 });
+    const tight = { ...unstruck, findings: [finding('mic-tight', 'warn', ['a'])] };
+    expect(countByNeed(tight)).toEqual({ solve: 0, look: 1 });
+    const lines = worstFirst(report);
+    const { solve: stops, look } = countByNeed(report);
+    expect(lines.slice(stops, stops + look).map(({ key }) => key)).toEqual([
+      'mic-tight:c',
+      'stand-may-tip:a',
+    ]);
     expect(lines.slice(0, stops).map(({ key }) => key)).toEqual([
       'mic-struck:d',
       'mic-struck:b',
@@ -161,5 +167,26 @@ describe('while something is only shown', () => {
 
   it('the mics in the way are the struck and the tight, the worst first', () => {
     expect(inTheWay(report)).toEqual(['d', 'b', 'c']);
+  });
+
+  it('a mic with room that stands in a drum is in the way too', () => {
+    const inDrum = {
+      ...report,
+      findings: [...report.findings, finding('mic-in-shell', 'stop', ['a'])],
+    };
+    expect(inTheWay(inDrum)).toContain('a');
+  });
+
+  it('an open line that an offer would put right stays where it was', () => {
+    const within = finding('mic-in-shell', 'stop', ['a']);
+    const before = { ...report, findings: [...report.findings, within] };
+    const keys = inOrder(worstFirst(report), before, within.key).map(({ key }) => key);
+    expect(keys).toContain(within.key);
+    expect(keys.indexOf(within.key)).toBe(
+      worstFirst(before).findIndex(({ key }) => key === within.key),
+    );
+    expect(inOrder(worstFirst(report), before, null).map(({ key }) => key)).not.toContain(
+      within.key,
+    );
   });
 });

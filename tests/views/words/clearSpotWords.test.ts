@@ -1,5 +1,8 @@
 import { expect, test } from 'vitest';
 import {
+  enoughWords,
+  inTurnWords,
+  nextForLeft,
   roomWords,
   searchingWords,
   spareSentence,
@@ -8,7 +11,7 @@ import {
   whatToTry,
   whyNotWords,
 } from '../../../src/views/words/clearSpotWords.ts';
-import { sample, snareRow } from './sampleLayout.ts';
+import { inDrum, sample, snareRow } from './sampleLayout.ts';
 
 const tries = (id: string) => {
   const mic = sample.mics.find((each) => each.id === id);
@@ -34,9 +37,13 @@ test('what stays is said by what it is, and what was cleared by the others is no
     mic,
     verdict,
   }));
-  expect(stayWords(['a', 'b', 'c', 'd'], rows)).toBe('1 mic stays struck, 2 mics stay tight');
-  expect(stayWords(['b', 'c'], rows)).toBe('2 mics stay tight');
-  expect(stayWords(['d'], rows)).toBe('');
+  const report = { clearances: rows, findings: [] };
+  expect(stayWords(['a', 'b', 'c', 'd'], report)).toBe('1 mic stays struck, 2 mics stay tight');
+  expect(stayWords(['b', 'c'], report)).toBe('2 mics stay tight');
+  expect(stayWords(['d'], report)).toBe('');
+  expect(stayWords(['c', 'd'], { ...report, findings: [inDrum('d')] })).toBe(
+    '1 mic stays in the way, 1 mic stays tight',
+  );
 });
 
 test('always says what else makes room', () => {
@@ -78,5 +85,41 @@ test('what a clear spot leaves over the margin, and that little is just clear', 
 });
 
 test('the verdict with its number', () => {
-  expect(roomWords(snareRow(-12.2, 'struck'), sample)).toBe('Struck, −13 mm');
+  const open = { layout: sample, report: { clearances: [], findings: [] } };
+  expect(roomWords(snareRow(-12.2, 'struck'), open)).toBe('Struck, −13 mm');
+});
+
+test('which mic of how many is looked for, and how many have a spot', () => {
+  const said = (done: number, found: number, now = 'Snare mic') =>
+    inTurnWords(done, 11, { now, found });
+  expect(said(0, 0)).toBe('Looking for clear spots: 0 of 11 mics done. Now Snare mic…');
+  expect(said(3, 2)).toBe(
+    'Looking for clear spots: 3 of 11 mics done, 2 with a spot. Now Snare mic…',
+  );
+  expect(said(11, 0, '')).toBe(
+    'Looking for clear spots: 11 of 11 mics done, none with a spot. Summing up…',
+  );
+});
+
+test('rule N7: what would be room enough is never more than what was seen, and no more than now is said so', () => {
+  const said = (most: number | undefined, clearance = 62) =>
+    enoughWords(most === undefined ? {} : { most }, { clearance }, sample);
+  expect(said(143.1)).toBe(
+    'The most room seen within its reach is 142 mm: with a wanted clearance of 142 mm or less (in Player) it has a clear spot.',
+  );
+  expect(said(62.1)).toBe('No place seen within its reach has more room.');
+  expect(said(-3, -40)).toBe('No place seen within its reach keeps off what moves.');
+  expect(said(undefined)).toBe('');
+});
+
+test('every mic that stays has a next step by what holds it', () => {
+  const next = (id: string, why: 'none-found' | 'not-looked' = 'none-found') => {
+    const mic = sample.mics.find((each) => each.id === id);
+    if (!mic) throw new Error(`no mic ${id}`);
+    return nextForLeft({ why }, mic);
+  };
+  expect(next('mic-rack-1')).toBe('Hold it by a stand, or move what is in the way.');
+  expect(next('mic-snare')).toBe('Move its stand, or move what is in the way.');
+  expect(next('mic-kick-plate')).toBe('Lay it elsewhere, or move what is in the way.');
+  expect(next('mic-snare', 'not-looked')).toBe('Look again for it alone.');
 });

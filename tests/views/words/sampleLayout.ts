@@ -1,6 +1,6 @@
 import { fivePieceTwoRacks } from '../../../src/layout/catalogue/kits/fivePieceTwoRacks.ts';
 import type { Layout } from '../../../src/layout/layout.ts';
-import type { ClearanceRow } from '../../../src/report/report.ts';
+import type { ClearanceRow, Finding } from '../../../src/report/report.ts';
 
 /** The five-piece starting kit, as the words' tests read it. */
 export const sample: Layout = fivePieceTwoRacks('sample');
@@ -17,4 +17,14 @@ export const snareRow = (clearance: number, verdict: ClearanceRow['verdict']): C
     onMic: { x: -141, y: 564, z: 700 },
     onMoving: { x: -141, y: 564, z: 712 },
   },
+});
+
+/** The finding that a mic stands in the snare. */
+export const inDrum = (mic: string): Finding => ({
+  key: `mic-in-shell:${mic}:snare`,
+  code: 'mic-in-shell',
+  severity: 'stop',
+  about: [mic, 'snare'],
+  place: undefined,
+  numbers: {},
 });

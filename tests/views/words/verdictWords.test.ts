@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { ClearanceRow } from '../../../src/report/report.ts';
 import { showClearance } from '../../../src/units/clearanceText.ts';
 import { toInches } from '../../../src/units/inch.ts';
 import { roundedDown } from '../../../src/units/lengthText.ts';
@@ -8,6 +9,7 @@ import {
   inTheWayWords,
   verdictWord,
 } from '../../../src/views/words/verdictWords.ts';
+import { inDrum, snareRow } from './sampleLayout.ts';
 
 describe('a clearance in words', () => {
   it('says each verdict with its own amount', () => {
@@ -74,6 +76,13 @@ describe('a clearance in words', () => {
 });
 
 it('counts what is in the way, each verdict only where a mic has it', () => {
-  expect(inTheWayWords({ struck: 1, tight: 2, clear: 5 })).toBe('1 struck, 2 tight');
-  expect(inTheWayWords({ struck: 0, tight: 2, clear: 0 })).toBe('2 tight');
+  const report = (...verdicts: readonly ClearanceRow['verdict'][]) => ({
+    clearances: verdicts.map((verdict, k) => ({ ...snareRow(10, verdict), mic: `m${k}`, verdict })),
+    findings: [],
+  });
+  expect(inTheWayWords(report('struck', 'tight', 'clear', 'tight'))).toBe('1 struck, 2 tight');
+  expect(inTheWayWords(report('tight', 'tight'))).toBe('2 tight');
+  // One with room from what moves that stands in a drum is in the way too; a struck one is counted once.
+  const within = { ...report('struck', 'clear', 'clear'), findings: [inDrum('m0'), inDrum('m2')] };
+  expect(inTheWayWords(within)).toBe('1 struck, 1 in the way');
 });
