@@ -347,6 +347,12 @@ test('the stage and the player are set by numbers', async ({ page }) => {
   await expect(field(page, 'Upper arm')).toHaveValue('');
   await page.getByRole('button', { name: 'Mirror the whole kit' }).click();
   await expect(page.getByRole('radio', { name: 'Left' })).toBeChecked();
+  await page.getByRole('button', { name: 'Mirror it, the left hand leads on' }).click();
+  await expect(page.getByRole('radio', { name: 'Left' })).toBeChecked();
+  const played = page.getByLabel('Which hand plays what');
+  await expect(played).toContainText('Reaches acrossThe left hand to Ride');
+  await page.getByRole('radio', { name: 'Open' }).check();
+  await expect(played).toContainText('Left hand aloneHi-hat and Ride');
   await section(page, 'Stage');
   await expect(page.getByLabel('Notes')).toHaveValue('Load in by the side door');
 });

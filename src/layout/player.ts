@@ -13,7 +13,7 @@ export const bodyOverrides = z.strictObject({
 });
 export type BodyOverrides = z.infer<typeof bodyOverrides>;
 
-/** Which hand plays a hi-hat that both hands may play: either, the lead hand alone (crossed over the snare), the other alone (open). */
+/** Which hand plays a hi-hat that both hands may play: either, the lead hand alone (crossed), the one on the hi-hat's side alone (open). */
 export const hiHatField = z.enum(['either', 'crossed', 'open']);
 
 /** The player and how they hit. Lengths in mm. */

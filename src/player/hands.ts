@@ -24,16 +24,19 @@ export function plays(side: Side, hands: Hands, leadHand: Player['leadHand']): b
 }
 
 /**
- * Rule H2: a hi-hat given to both hands is played the player's way: by either hand, crossed by the lead hand alone, or open-handed
- * by the other hand alone. A hi-hat given to one hand, and every other piece, follows rule H1.
+ * Rule H2: a hi-hat given to both hands is played the player's way: by either hand; crossed by the lead hand alone, wherever it stands; or
+ * open by the hand on its own side alone (straight before the player by the one that does not lead), so that no arm lies over the
+ * other. A hi-hat given to one hand, and every other piece, follows rule H1. `x` is in the kit frame.
  */
 export function playsPiece(
   side: Side,
-  { kind, hands }: Pick<Struck, 'kind' | 'hands'>,
+  { kind, hands, x }: Pick<Struck, 'kind' | 'hands' | 'x'>,
   { leadHand, hiHat }: Pick<Player, 'leadHand' | 'hiHat'>,
 ): boolean {
   if (kind !== 'hiHat' || hands !== 'both' || hiHat === 'either') {
     return plays(side, hands, leadHand);
   }
-  return (side === leadHand) === (hiHat === 'crossed');
+  const leads = side === leadHand;
+  if (hiHat === 'crossed') return leads;
+  return x === 0 ? !leads : (side === 'right') === x > 0;
 }

@@ -10,19 +10,41 @@ import { average } from './arms.ts';
 
 const sides: readonly Side[] = ['right', 'left'];
 
-const handsOn = (kind: 'hiHat' | 'snare', hands: Hands, player: Partial<Player>): Side[] =>
-  sides.filter((side) => playsPiece(side, { kind, hands }, { ...average, ...player }));
+const handsOn = (
+  kind: 'hiHat' | 'snare',
+  hands: Hands,
+  player: Partial<Player>,
+  x = -400,
+): Side[] =>
+  sides.filter((side) => playsPiece(side, { kind, hands, x }, { ...average, ...player }));
 
 describe('rule H2: the player’s way with the hi-hat', () => {
   it.each([
-    ['either', 'right', ['right', 'left']],
-    ['either', 'left', ['right', 'left']],
-    ['crossed', 'right', ['right']],
-    ['crossed', 'left', ['left']],
-    ['open', 'right', ['left']],
-    ['open', 'left', ['right']],
-  ] as const)('%s, the %s hand leading: %j', (hiHat, leadHand, played) => {
-    expect(handsOn('hiHat', 'both', { hiHat, leadHand })).toEqual(played);
+    ['either', 'right', -400, ['right', 'left']],
+    ['either', 'left', 400, ['right', 'left']],
+    ['crossed', 'right', -400, ['right']],
+    ['crossed', 'left', 400, ['left']],
+    ['open', 'right', -400, ['left']],
+    ['open', 'left', 400, ['right']],
+    // A left-handed player behind a right-handed kit, and a second hi-hat on the side of the lead hand.
+    ['crossed', 'left', -400, ['left']],
+    ['open', 'left', -400, ['left']],
+    ['crossed', 'right', 600, ['right']],
+    ['open', 'right', 600, ['right']],
+    ['open', 'right', 0, ['left']],
+    ['open', 'left', 0, ['right']],
+  ] as const)('%s, the %s hand leading, %d mm to the right: %j', (hiHat, leadHand, x, played) => {
+    expect(handsOn('hiHat', 'both', { hiHat, leadHand }, x)).toEqual(played);
+  });
+
+  it('open never has an arm reach over to the other side', () => {
+    for (const leadHand of sides) {
+      for (const x of [-900, -50, 50, 900]) {
+        expect(handsOn('hiHat', 'both', { hiHat: 'open', leadHand }, x)).toEqual([
+          x < 0 ? 'left' : 'right',
+        ]);
+      }
+    }
   });
 
   it('a hi-hat that is given to one hand, or to none, keeps it', () => {

@@ -192,8 +192,9 @@ function poseOf(grip: Vec3, stick: Vec3, player: Player, h: number): OraclePose 
 const handPlays = (piece: Struck, hand: 'right' | 'left', player: Player): boolean => {
   const { hands } = piece;
   if (piece.kind === 'hiHat' && hands === 'both' && player.hiHat !== 'either') {
-    const other = player.leadHand === 'right' ? 'left' : 'right';
-    return hand === (player.hiHat === 'crossed' ? player.leadHand : other);
+    if (player.hiHat === 'crossed') return hand === player.leadHand;
+    if (piece.x === 0) return hand !== player.leadHand;
+    return hand === (piece.x < 0 ? 'left' : 'right');
   }
   return hands === 'both' || hands === hand || (hands === 'lead' && player.leadHand === hand);
 };

@@ -25,6 +25,12 @@ export const mirrorKit = (layout: Layout): Layout => ({
   mics: mapShared(layout.mics, mirroredMic),
 });
 
+/** The same with the player unchanged: who leads with the left behind a right-handed kit gets a left-handed one. */
+export const mirrorUnderPlayer = (layout: Layout): Layout => ({
+  ...mirrorKit(layout),
+  player: layout.player,
+});
+
 /** One piece moved to its mirror image, with the mics clipped to it. */
 export function mirrorPiece(layout: Layout, id: Id): Layout {
   const pieces = mapShared(layout.pieces, (piece) =>

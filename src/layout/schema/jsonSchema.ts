@@ -119,7 +119,7 @@ const playerMeanings: readonly Meaning[] = [
   [playerSchema.shape.stick, 'The stick; butt: from its end to the middle of the grip, mm.'],
   [
     hiHatField,
-    'Which hand plays a hi-hat that both may play: either, the lead hand alone (crossed), the other alone (open).',
+    'Which hand plays a hi-hat that both may play: either, the lead hand alone (crossed), the one on its side alone (open).',
   ],
   [playerSchema.shape.strokeHeight, 'How far the contact point rises in a full stroke, mm.'],
   [playerSchema.shape.lean, 'How far the trunk leans at most to reach, mm.'],

@@ -1,4 +1,4 @@
-import { mirrorKit } from '../../layout/edit/mirror.ts';
+import { mirrorKit, mirrorUnderPlayer } from '../../layout/edit/mirror.ts';
 import { setHands } from '../../layout/edit/pieces.ts';
 import { setPlayer } from '../../layout/edit/stage.ts';
 import { isStruck, type Struck } from '../../layout/pieces/piece.ts';
@@ -10,12 +10,14 @@ import { SelectField } from '../fields/SelectField.tsx';
 import { Group } from '../parts/Group.tsx';
 import { Icon } from '../parts/Icon.tsx';
 import { useOpen } from '../parts/useOpen.ts';
-import { handsWords, hiHatNames, playedByWords } from '../words/handWords.ts';
+import { acrossWords, handsWords, hiHatNames, playedByWords } from '../words/handWords.ts';
 
 /** Which hand leads, which plays the hi-hat, and what comes of it for every piece. */
 export function HandsFields() {
   const { layout, report } = useOpen();
   const { player } = layout;
+  const across = acrossWords(report.player.playedBy, layout);
+  const other = player.leadHand === 'right' ? 'left' : 'right';
   return (
     <>
       <Group title="Hands">
@@ -43,18 +45,29 @@ export function HandsFields() {
               <dd>{pieces}</dd>
             </div>
           ))}
+          {across !== '' && (
+            <div>
+              <dt>Reaches across</dt>
+              <dd>{across}</dd>
+            </div>
+          )}
         </dl>
         <p className="whole field-hint">
           The lead hand changes who plays what; every piece stays where it is. Crossed: the lead
-          hand plays the hi-hat. Open: the other hand does.
+          hand plays the hi-hat. Open: the hand on the hi-hat’s side does.
         </p>
         <div className="whole">
           <button type="button" onClick={() => edit('Mirror the kit', mirrorKit)}>
             <Icon name="mirror" /> Mirror the whole kit
           </button>
           <p className="field-hint">
-            Swaps left and right: pieces, mics, feet and the lead hand, for a left-handed player.
+            Swaps left and right: pieces, mics, feet and the lead hand. The {other} hand then leads.
           </p>
+        </div>
+        <div className="whole">
+          <button type="button" onClick={() => edit('Mirror the kit', mirrorUnderPlayer)}>
+            <Icon name="mirror" /> Mirror it, the {player.leadHand} hand leads on
+          </button>
         </div>
       </Group>
       <PieceHands pieces={layout.pieces.filter(isStruck)} />

@@ -1,8 +1,9 @@
 import type { Layout } from '../../layout/layout.ts';
+import { isStruck } from '../../layout/pieces/piece.ts';
 import type { Hands } from '../../layout/pieces/struck.ts';
 import type { Player } from '../../layout/player.ts';
 import type { Report } from '../../report/report.ts';
-import { listed, nameOf } from './nameOf.ts';
+import { capitalised, listed, nameOf } from './nameOf.ts';
 
 /** What the hands that play a piece are called, whoever leads. */
 export const handNames: Readonly<Record<Hands, string>> = {
@@ -43,4 +44,22 @@ export function playedByWords(
     if (pieces.length === 0) return [];
     return [{ hands, pieces: listed(pieces.map(({ piece }) => nameOf(layout, piece))) }];
   });
+}
+
+/** Farther than this on the other side a hand alone reaches across, mm. Common practice, no source. */
+const ACROSS = 150;
+
+/** What a hand alone plays though it stands on the other side: `the left hand to Ride`; empty where none does. */
+export function acrossWords(playedBy: PlayedBy, layout: Layout): string {
+  const reaches = rows.flatMap(({ key }) => {
+    if (key !== 'right' && key !== 'left') return [];
+    const pieces = playedBy.filter(({ piece: id, hands: [alone, ...others] }) => {
+      const piece = layout.pieces.find((each) => each.id === id);
+      if (alone !== key || others.length > 0 || !piece || !isStruck(piece)) return false;
+      return (key === 'right' ? -piece.x : piece.x) > ACROSS;
+    });
+    if (pieces.length === 0) return [];
+    return [`the ${key} hand to ${listed(pieces.map(({ piece }) => nameOf(layout, piece)))}`];
+  });
+  return capitalised(listed(reaches));
 }

@@ -5,7 +5,7 @@ import { offeredMics } from '../../../src/layout/catalogue/offered/offeredMics.t
 import { changeMic, changePiece } from '../../../src/layout/edit/change.ts';
 import { duplicatePiece } from '../../../src/layout/edit/duplicatePiece.ts';
 import * as mics from '../../../src/layout/edit/mics.ts';
-import { mirrorKit, mirrorPiece } from '../../../src/layout/edit/mirror.ts';
+import { mirrorKit, mirrorPiece, mirrorUnderPlayer } from '../../../src/layout/edit/mirror.ts';
 import * as own from '../../../src/layout/edit/ownClasses.ts';
 import * as pieces from '../../../src/layout/edit/pieces.ts';
 import { remount } from '../../../src/layout/edit/remount.ts';
@@ -50,6 +50,7 @@ const pieceEdits: Record<string, Edit> = {
   deletePiece: (l, { piece }) => deletePiece(l, piece),
   mirrorPiece: (l, { piece }) => mirrorPiece(l, piece),
   mirrorKit: (l) => mirrorKit(l),
+  mirrorUnderPlayer: (l) => mirrorUnderPlayer(l),
   moveThrone: (l, { a, b }) => moveThrone(l, { x: a, y: b }),
   holdPiece: (l, { piece, other }) =>
     changePiece(l, piece, (each) =>
@@ -179,7 +180,7 @@ describe.each(Object.entries({ ...pieceEdits, ...micEdits, ...stageEdits }))('%s
 
 test('an edit of a piece or mic that is not there gives the same layout', () => {
   const tried = { piece: 'nobody', other: 'nobody', mic: 'nobody', a: 10, b: 20, c: 30, text: 'x' };
-  const whole = ['addPiece', 'mirrorKit', 'moveThrone'];
+  const whole = ['addPiece', 'mirrorKit', 'mirrorUnderPlayer', 'moveThrone'];
   fc.assert(
     fc.property(randomKit, (layout) => {
       for (const [name, edit] of Object.entries({ ...pieceEdits, ...micEdits })) {

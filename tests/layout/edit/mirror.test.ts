@@ -2,7 +2,12 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { Vec3 } from '../../../src/geometry/vector.ts';
 import { fivePieceTwoRacks } from '../../../src/layout/catalogue/kits/fivePieceTwoRacks.ts';
-import { mirrorKit, mirrorMic, mirrorPiece } from '../../../src/layout/edit/mirror.ts';
+import {
+  mirrorKit,
+  mirrorMic,
+  mirrorPiece,
+  mirrorUnderPlayer,
+} from '../../../src/layout/edit/mirror.ts';
 import { buildRig } from '../../../src/rig/buildRig.ts';
 import { randomKit } from '../../support/randomKit.ts';
 
@@ -27,6 +32,17 @@ test('deck, stairs and box stay, the lead hand and the feet change sides', () =>
   expect(left.player.leadHand).toBe('left');
   const feet = left.pieces.flatMap((piece) => (piece.kind === 'pedal' ? [piece.foot] : []));
   expect(feet).toEqual(['left', 'right']);
+});
+
+test('mirrored under the same player: the kit of the mirror image, the hand that led leads on', () => {
+  fc.assert(
+    fc.property(randomKit, (layout) => {
+      const under = mirrorUnderPlayer(layout);
+      expect(under).toEqual({ ...mirrorKit(layout), player: layout.player });
+      expect(mirrorUnderPlayer(under)).toEqual(layout);
+    }),
+    { numRuns: 30 },
+  );
 });
 
 test('in space, every mic, shell and foot of the mirrored kit is the mirror image of the first', () => {
