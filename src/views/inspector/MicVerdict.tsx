@@ -34,7 +34,7 @@ export function MicVerdict({ mic }: { readonly mic: Id }) {
         {within && <p>{findingWords(within, layout).title}.</p>}
         <p>{capitalised(clearanceWords(row, layout))}.</p>
         {place !== undefined && <p className="small soft">{capitalised(place)}.</p>}
-        {finding && <p className="next">{findingWords(finding, layout).next}</p>}
+        {finding && <p className="next">{findingWords(finding, layout, report.clearances).next}</p>}
         <ClearSpot mic={mic} />
       </section>
       <div className="verdict-kept" aria-hidden="true">

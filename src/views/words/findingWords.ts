@@ -5,6 +5,7 @@ import { showLength, showLongLength } from '../../units/lengthText.ts';
 import { cableSentences } from './cableWords.ts';
 import { clearanceWords } from './clearanceWords.ts';
 import { feetNext } from './feetWords.ts';
+import { moveAwayNext } from './moveAwayWords.ts';
 import { capitalised, listed, nameOf } from './nameOf.ts';
 import { patchSentences } from './patchWords.ts';
 import { placeWords } from './placeWords.ts';
@@ -105,16 +106,8 @@ function standNext({ serving, rise = 0, folded }: Finding['numbers']): string {
   return `Bring the base nearer, or take a ${isLow ? 'lower' : 'larger'} stand.`;
 }
 
-function moveItAway(subject: Subject): string {
-  switch (micOf(subject)?.mount.kind) {
-    case 'clip':
-      return 'Turn the clip round the rim, away from the player, lower the mic toward the head, or draw it back toward the rim.';
-    case 'stand':
-      return 'Move the mic away from that path, or raise or lower it. The base can stay where it is while the boom reaches.';
-    default:
-      return 'Move the mic out of that path.';
-  }
-}
+const moveItAway = (subject: Subject): string =>
+  moveAwayNext(micOf(subject)?.mount.kind, subject.row?.nearest ?? undefined);
 
 const detailOfMic = ({ row, layout }: Subject, fallback: string): string =>
   row ? `${clearanceWords(row, layout)}.` : fallback;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Finding, FindingCode } from '../../../src/report/report.ts';
+import type { ClearanceRow, Finding, FindingCode } from '../../../src/report/report.ts';
 import { findingWords } from '../../../src/views/words/findingWords.ts';
 import { sample, snareRow } from './sampleLayout.ts';
 
@@ -175,6 +175,23 @@ describe('a finding in words', () => {
     const clip = sample.mics.find(({ mount }) => mount.kind === 'clip');
     const { next } = findingWords(finding('mic-struck', { about: [clip?.id ?? ''] }), sample);
     expect(next).toMatch(/round the rim.*lower.*back toward the rim/);
+  });
+
+  it('what a leg or a cymbal meets, or a boom or mast, is told another way out than the mic itself', () => {
+    const clip = sample.mics.find(({ mount }) => mount.kind === 'clip')?.id ?? '';
+    const next = (mic: string, nearest: Partial<NonNullable<ClearanceRow['nearest']>>) => {
+      const row = snareRow(-15, 'struck');
+      if (!row.nearest) throw new Error('the row has a place');
+      const rows = [{ ...row, mic, nearest: { ...row.nearest, ...nearest } }];
+      return findingWords(finding('mic-struck', { about: [mic] }), sample, rows).next;
+    };
+    const leg = { kind: 'leg', foot: 'left', pedal: null } as const;
+    expect(next(clip, { movement: leg })).toBe('Turn the clip round the rim to where no leg is.');
+    const swing = { kind: 'swing', cymbal: 'crash-1', at: 0.5 } as const;
+    expect(next(clip, { movement: swing })).toMatch(/away from the cymbal/);
+    expect(next('mic-snare', { micPart: 'body' })).toMatch(/^Move the mic away/);
+    expect(next('mic-snare', { micPart: 'boom' })).toMatch(/boom passes free/);
+    expect(next('mic-snare', { micPart: 'mast' })).toMatch(/^Move the base away/);
   });
 
   it('says what to do about feet by what they are in the way of', () => {
