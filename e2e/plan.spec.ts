@@ -390,3 +390,23 @@ test('the plan has no accessibility fault that a machine can find, in either the
     await page.getByRole('button', { name: theme }).click();
   }
 });
+
+test('a drum’s own panel says what its drag does to cables, while it is dragged and after @portrait', async ({
+  page,
+}) => {
+  const plan = await openPlan(page);
+  await page.getByRole('tab', { name: 'Kit' }).click();
+  await page.locator('.line-name').getByText('Rack tom', { exact: true }).click();
+  const news = page.locator('.run-news');
+  await expect(news).toBeEmpty();
+  const fingers = await Fingers.on(page);
+  const from = spotOn(plan, 'rack');
+  const { x, y } = pieceIn(plan.layout, 'rack');
+  // To the player's right, beside the throne.
+  await fingers.slide(plan.kit(from), plan.kit({ x: from.x - x + 300, y: from.y - y }));
+  await expect(news).toHaveText(/^Cables: Rack tom mic outgrows 5 m, now/);
+  await fingers.up();
+  await expect(news).toHaveText('Cables: Rack tom mic outgrows 5 m, now 7.5 m cable.');
+  await page.getByRole('button', undo).click();
+  await expect(news).toBeEmpty();
+});

@@ -16,6 +16,7 @@ import { FeetFields } from './FeetFields.tsx';
 import { KickFields } from './KickFields.tsx';
 import { MicsOfPiece } from './MicsOfPiece.tsx';
 import { PedalFields } from './PedalFields.tsx';
+import { RunNews } from './RunNews.tsx';
 import { SizeFields } from './SizeFields.tsx';
 import { StruckFields } from './StruckFields.tsx';
 import { ThingActions } from './ThingActions.tsx';
@@ -27,6 +28,7 @@ export function PieceDetails({ piece }: { readonly piece: Piece }) {
   return (
     <>
       <DetailsHead kind={kindAndSize(piece)} title={name} />
+      <RunNews />
       <AboutFindings of={({ about }) => about.includes(id)} />
       <FieldsOf piece={piece} />
       <MicsOfPiece piece={piece} />
