@@ -410,3 +410,19 @@ test('a drum’s own panel says what its drag does to cables, while it is dragge
   await page.getByRole('button', undo).click();
   await expect(news).toBeEmpty();
 });
+
+test('the step of a mic is told from that of the drum with its name', async ({ page }) => {
+  const plan = await openPlan(page);
+  const fingers = await Fingers.on(page);
+  const snare = plan.kit(spotOn(plan, 'snare'));
+  await fingers.drag(snare, { x: snare.x + 12, y: snare.y });
+  await expect(page.getByRole('button', undo)).toHaveAccessibleName('Undo: Move Snare');
+  await page.getByRole('button', undo).click();
+  await page.getByRole('tab', { name: 'Mics' }).click();
+  await page.locator('.line-name').getByText('Snare', { exact: true }).click();
+  const tip = plan.kit(standIn(plan.layout, 'Snare').tip);
+  await fingers.drag(tip, { x: tip.x + 12, y: tip.y + 6 });
+  await expect(page.getByRole('button', undo)).toHaveAccessibleName('Undo: Move Snare mic');
+  await page.getByRole('button', { name: 'Height of the tip, more' }).click();
+  await expect(page.getByRole('button', undo)).toHaveAccessibleName('Undo: Height of Snare mic');
+});

@@ -8,6 +8,7 @@ import {
   useRef,
 } from 'react';
 import { flushSync } from 'react-dom';
+import { micName } from '../layout/mics/micName.ts';
 import { toKit } from '../rig/deckFrame.ts';
 import {
   beginGesture,
@@ -213,6 +214,7 @@ function startDrag({ kitView }: Ground, grab: Grab, at: ScreenPoint): Dragging {
     from: placeOf(kitView, at),
     near: DETENT / scale,
     pxPerMm: scale,
+    nameOf: (mic) => micName(mic, session.getState().open?.layout.pieces ?? []),
     ring: () => session.getState().ring,
   });
   if (session.getState().selection !== grab.selection) select(grab.selection);

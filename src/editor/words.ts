@@ -1,4 +1,5 @@
 import type { Layout } from '../layout/layout.ts';
+import { micName } from '../layout/mics/micName.ts';
 import { isDrum } from '../layout/pieces/piece.ts';
 import type { Moment } from '../report/moment.ts';
 import type { ClearanceRow, Report } from '../report/report.ts';
@@ -188,7 +189,11 @@ export const keyLabel = (
   layout: Layout,
   selection: Selection,
   what: keyof typeof keyVerbs,
-): string => `${keyVerbs[what]} ${nameOfSelection(layout, selection)}`;
+): string => {
+  const mic = selection.kind === 'mic' && layout.mics.find(({ id }) => id === selection.id);
+  const name = mic ? micName(mic, layout.pieces) : nameOfSelection(layout, selection);
+  return `${keyVerbs[what]} ${name}`;
+};
 
 /** The names of the drawings, and of all of them. */
 export const planName = 'Plan of the deck';

@@ -1,8 +1,9 @@
 import { changeClip } from '../../layout/edit/mics.ts';
 import type { Layout } from '../../layout/layout.ts';
+import { micName } from '../../layout/mics/micName.ts';
 import type { RingPlace } from '../../report/ring.ts';
 import { edit } from '../../session/session.ts';
-import { nameOfSelection, ringPlaceText } from '../words.ts';
+import { ringPlaceText } from '../words.ts';
 
 interface Props {
   readonly layout: Layout;
@@ -12,7 +13,8 @@ interface Props {
 
 /** What the clip would be at the place of its rim that was tapped, and the way there. */
 export function RingCard({ layout, place, forget }: Props) {
-  const name = nameOfSelection(layout, { kind: 'mic', id: place.mic });
+  const mic = layout.mics.find(({ id }) => id === place.mic);
+  const name = mic ? micName(mic, layout.pieces) : '';
   const moveThere = (): void =>
     edit(`Move ${name}`, (before) => changeClip(before, place.mic, { angle: place.angle }));
   return (

@@ -1,4 +1,5 @@
 import type { Vec2 } from '../../geometry/vector.ts';
+import type { Mic } from '../../layout/mics/mic.ts';
 import type { RingOfMic } from '../../report/ring.ts';
 import type { LayoutEdit } from '../../session/session.ts';
 import { toDegrees } from '../../units/angle.ts';
@@ -21,6 +22,8 @@ export interface Hold {
   readonly from: Place;
   readonly near: number;
   readonly pxPerMm: number;
+  /** What a mic is called, told from a piece of the same name. */
+  nameOf(mic: Mic): string;
   /** The rim ring of what is dragged, as far as it is known by now. */
   ring(): RingOfMic | null;
 }

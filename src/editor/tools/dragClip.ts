@@ -26,7 +26,7 @@ const MOST_DEGREES = 5;
 export function dragClip({ placed, mount, drum }: Clip, hold: Hold): Drag {
   const { mic, tip } = placed;
   return {
-    label: `Move ${mic.name}`,
+    label: `Move ${hold.nameOf(mic)}`,
     to(place) {
       const to = clipPlaceAt(drum, carried(tip, hold, place), mount.height);
       const reach = restOnStart(mount.reach, to.reach, STRAY * hold.near);

@@ -38,7 +38,7 @@ export function dragHub(piece: Piece, hold: Hold): Drag {
 /** Turns the legs of a mic's tripod about its base. */
 export function dragTripod(mic: Mic, mount: StandMount, hold: Hold): Drag {
   return {
-    label: `Turn the feet of ${mic.name}`,
+    label: `Turn the feet of ${hold.nameOf(mic)}`,
     to(place) {
       const by = turnedAbout(mount.base, hold.from.kit, place.kit);
       return (layout) => turnMicStand(layout, mic.id, restOnStep(mount.turn, by));

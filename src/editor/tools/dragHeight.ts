@@ -38,7 +38,7 @@ export const dragPieceHeight = (
 
 /** Raises and lowers the front of a mic on a stand; its base and its place on the plan stay. */
 export const dragTipHeight = (mic: Mic, { tip }: StandMount, hold: Hold): Drag =>
-  heightDrag(`Raise ${mic.name}`, hold, (layout, by) =>
+  heightDrag(`Raise ${hold.nameOf(mic)}`, hold, (layout, by) =>
     moveMicTip(layout, mic.id, { ...tip, z: tip.z + by }),
   );
 
@@ -48,7 +48,7 @@ const LEAST_UPRIGHT = 0.2;
 /** Raises and lowers a clip mic over its head: it moves square to the head, so that its tip follows the finger's height. */
 export function dragClipHeight(mic: Mic, mount: ClipMount, drum: Drum, hold: Hold): Drag {
   const upright = Math.max(LEAST_UPRIGHT, cosDeg(drum.tilt));
-  return heightDrag(`Raise ${mic.name}`, hold, (layout, by) =>
+  return heightDrag(`Raise ${hold.nameOf(mic)}`, hold, (layout, by) =>
     changeClip(layout, mic.id, { height: mount.height + by / upright }),
   );
 }
@@ -56,7 +56,7 @@ export function dragClipHeight(mic: Mic, mount: ClipMount, drum: Drum, hold: Hol
 /** Raises and lowers the clutch of a boom on its mast; the mic stays where it is. */
 export function dragMast({ mic, stand }: PlacedMic, hold: Hold): Drag {
   const start = stand?.clutch.z ?? 0;
-  return heightDrag(`Raise the mast of ${mic.name}`, hold, (layout, by) =>
+  return heightDrag(`Raise the mast of ${hold.nameOf(mic)}`, hold, (layout, by) =>
     setMast(layout, mic.id, Math.round(start + by)),
   );
 }

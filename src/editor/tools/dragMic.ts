@@ -10,7 +10,7 @@ import { carried, type Drag, type Hold, turnedAbout } from './drag.ts';
 /** Moves the front of a mic; on a stand its base stays and the boom follows. Rests on the kit's centre line. */
 export function dragTip({ mic, tip }: PlacedMic, hold: Hold): Drag {
   return {
-    label: `Move ${mic.name}`,
+    label: `Move ${hold.nameOf(mic)}`,
     to(place) {
       const by = carried({ x: 0, y: 0 }, hold, place);
       const x = restOnCentre(tip.x, by.x, hold.near);
@@ -22,7 +22,7 @@ export function dragTip({ mic, tip }: PlacedMic, hold: Hold): Drag {
 /** Moves the base of a mic's stand: the tip stays and the boom follows. */
 export function dragBase(mic: Mic, mount: StandMount, hold: Hold): Drag {
   return {
-    label: `Move the base of ${mic.name}`,
+    label: `Move the base of ${hold.nameOf(mic)}`,
     to(place) {
       const spot = carried(mount.base, hold, place);
       return (layout) => moveMicBase(layout, mic.id, spot);
@@ -33,7 +33,7 @@ export function dragBase(mic: Mic, mount: StandMount, hold: Hold): Drag {
 /** Moves a mic with its stand. */
 export function dragWholeMic(mic: Mic, hold: Hold): Drag {
   return {
-    label: `Move ${mic.name} with its stand`,
+    label: `Move ${hold.nameOf(mic)} with its stand`,
     to(place) {
       const by = carried({ x: 0, y: 0 }, hold, place);
       return (layout) => moveMic(layout, mic.id, by);
@@ -44,7 +44,7 @@ export function dragWholeMic(mic: Mic, hold: Hold): Drag {
 /** Points a mic on the plan; its tip stays. Rests on steps of 5 degrees. */
 export function dragAim({ mic, tip }: PlacedMic, azimuth: number, hold: Hold): Drag {
   return {
-    label: `Aim ${mic.name}`,
+    label: `Aim ${hold.nameOf(mic)}`,
     to(place) {
       const by = turnedAbout(tip, hold.from.kit, place.kit);
       return (layout) => aimMic(layout, mic.id, { azimuth: restOnStep(azimuth, by) });
@@ -55,7 +55,7 @@ export function dragAim({ mic, tip }: PlacedMic, azimuth: number, hold: Hold): D
 /** Slides a plate along its kick: only how far the finger goes along the kick counts. */
 export function dragPlate(mic: Mic, depth: number, kick: Kick, hold: Hold): Drag {
   return {
-    label: `Move ${mic.name}`,
+    label: `Move ${hold.nameOf(mic)}`,
     to(place) {
       const by = carried({ x: 0, y: 0 }, hold, place);
       const outward = by.x * cosDeg(kick.turn) + by.y * sinDeg(kick.turn);

@@ -11,6 +11,7 @@ import { limitsOf } from '../fields/reading.ts';
 import { SelectField } from '../fields/SelectField.tsx';
 import { DIRECTION_HINT, Group } from '../parts/Group.tsx';
 import { useOpen } from '../parts/useOpen.ts';
+import { useMicName } from './useMicName.ts';
 
 interface ClipFieldsProps {
   readonly mic: Mic;
@@ -19,7 +20,8 @@ interface ClipFieldsProps {
 
 /** Where a clip sits on its rim and how its mic looks over the head. */
 export function ClipFields({ mic, clip }: ClipFieldsProps) {
-  const { id, name } = mic;
+  const { id } = mic;
+  const name = useMicName(mic);
   const length = (key: 'reach' | 'height', label: string) => (
     <NumberField
       label={label}
@@ -59,7 +61,8 @@ export function ClipFields({ mic, clip }: ClipFieldsProps) {
 
 function ClipItself({ mic, clip }: ClipFieldsProps) {
   const { layout } = useOpen();
-  const { id, name } = mic;
+  const { id } = mic;
+  const name = useMicName(mic);
   return (
     <>
       <SelectField

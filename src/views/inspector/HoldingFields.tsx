@@ -6,11 +6,13 @@ import { choiceOf, mountChoices, reclass, remount } from '../mics/mountChoices.t
 import { Group } from '../parts/Group.tsx';
 import { useOpen } from '../parts/useOpen.ts';
 import { choiceWords } from '../words/kindWords.ts';
+import { useMicName } from './useMicName.ts';
 
 /** Which class of mic it is, and how it is held. */
 export function HoldingFields({ mic }: { readonly mic: Mic }) {
   const { layout } = useOpen();
-  const { id, name } = mic;
+  const { id } = mic;
+  const name = useMicName(mic);
   const choices = mountChoices(layout, mic);
   return (
     <Group title="Mic and mount">

@@ -4,11 +4,13 @@ import type { Mic } from '../../layout/mics/mic.ts';
 import { edit, select, session } from '../../session/session.ts';
 import { useOpen } from '../parts/useOpen.ts';
 import { ThingActions } from './ThingActions.tsx';
+import { useMicName } from './useMicName.ts';
 
 /** Copy, mirror or remove a mic. */
 export function MicActions({ mic }: { readonly mic: Mic }) {
   const { layout } = useOpen();
-  const { id, name } = mic;
+  const { id } = mic;
+  const name = useMicName(mic);
   const duplicate = () => {
     edit(`Duplicate ${name}`, (from) => duplicateMic(from, id));
     const after = session.getState().open?.layout;

@@ -8,19 +8,21 @@ import { SelectField } from '../fields/SelectField.tsx';
 import { TextField } from '../fields/TextField.tsx';
 import { Group } from '../parts/Group.tsx';
 import { useOpen } from '../parts/useOpen.ts';
+import { useMicName } from './useMicName.ts';
 
 const NONE = 'none';
 
 /** What a mic is called, where it is plugged, and what it hears. */
 export function PatchFields({ mic }: { readonly mic: Mic }) {
   const { layout } = useOpen();
-  const { id, name } = mic;
+  const { id } = mic;
+  const name = useMicName(mic);
   return (
     <Group title="Name and input">
       <div className="wide">
         <TextField
           label="Name"
-          value={name}
+          value={mic.name}
           most={80}
           onSet={(to) => edit(`Rename ${name}`, (from) => renameMic(from, id, to))}
         />
@@ -59,9 +61,9 @@ function inputOptions(layout: Layout, mic: Mic) {
 
 function HearsFields({ mic }: { readonly mic: Mic }) {
   const { layout } = useOpen();
-  const { id, name, hears } = mic;
+  const { id, hears } = mic;
   const sources = layout.pieces.filter((piece) => isStruck(piece) || piece.kind === 'kick');
-  const step = `What ${name} hears`;
+  const step = `What ${useMicName(mic)} hears`;
   const setOwn = (own: string) => {
     const others = hears.filter((each) => each !== own && each !== hears[0]);
     edit(step, (from) => setHears(from, id, own === NONE ? others : [own, ...others]));

@@ -5,6 +5,7 @@ import { LENGTH } from '../fields/measure.ts';
 import { NumberField } from '../fields/NumberField.tsx';
 import { limitsOf } from '../fields/reading.ts';
 import { Group } from '../parts/Group.tsx';
+import { useMicName } from './useMicName.ts';
 
 interface PlateInKickFieldsProps {
   readonly mic: Mic;
@@ -13,11 +14,12 @@ interface PlateInKickFieldsProps {
 
 /** How deep a plate lies in its kick. */
 export function PlateInKickFields({ mic, plate }: PlateInKickFieldsProps) {
+  const name = useMicName(mic);
   return (
     <Group title="In the kick">
       <NumberField
         label="Behind the front head"
-        step={`Move ${mic.name}`}
+        step={`Move ${name}`}
         value={plate.depth}
         measure={LENGTH}
         limits={limitsOf(plateInKick.shape.depth)}

@@ -7,6 +7,7 @@ import { NumberField } from '../fields/NumberField.tsx';
 import { limitsOf } from '../fields/reading.ts';
 import { DIRECTION_HINT, Group } from '../parts/Group.tsx';
 import { SpotFields } from './SpotFields.tsx';
+import { useMicName } from './useMicName.ts';
 
 interface PlateOnDeckFieldsProps {
   readonly mic: Mic;
@@ -15,7 +16,8 @@ interface PlateOnDeckFieldsProps {
 
 /** Where a plate lies on the deck. */
 export function PlateOnDeckFields({ mic, plate }: PlateOnDeckFieldsProps) {
-  const { id, name } = mic;
+  const { id } = mic;
+  const name = useMicName(mic);
   return (
     <Group title="On the deck" hint={DIRECTION_HINT}>
       <SpotFields of={name} spot={plate} apply={(layout, to) => moveMicTip(layout, id, to)} />

@@ -23,6 +23,7 @@ import { useOpen } from '../parts/useOpen.ts';
 import { standFactsWords } from '../words/standFactsWords.ts';
 import { InsertionField } from './InsertionField.tsx';
 import { SpotFields } from './SpotFields.tsx';
+import { useMicName } from './useMicName.ts';
 
 interface StandFieldsProps {
   readonly mic: Mic;
@@ -41,7 +42,8 @@ export function StandFields(props: StandFieldsProps) {
 }
 
 function TipFields({ mic, stand }: StandFieldsProps) {
-  const { id, name } = mic;
+  const { id } = mic;
+  const name = useMicName(mic);
   return (
     <Group title="Tip of the mic" hint={DIRECTION_HINT}>
       <SpotFields of={name} spot={stand.tip} apply={(layout, to) => moveMicTip(layout, id, to)} />
@@ -77,7 +79,8 @@ function TipFields({ mic, stand }: StandFieldsProps) {
 }
 
 function BaseFields({ mic, stand }: StandFieldsProps) {
-  const { id, name } = mic;
+  const { id } = mic;
+  const name = useMicName(mic);
   const spec = standSpec(stand.stand);
   const facts = standFactsOf(useOpen().report, id);
   const words = facts && standFactsWords(facts, stand.stand);
@@ -119,7 +122,8 @@ function BaseFields({ mic, stand }: StandFieldsProps) {
 }
 
 function MastFields({ mic, stand }: StandFieldsProps) {
-  const { id, name } = mic;
+  const { id } = mic;
+  const name = useMicName(mic);
   const { report } = useOpen();
   const placed = report.rig.mics.find((each) => each.mic.id === id)?.stand;
   const step = `Mast of ${name}`;
@@ -146,7 +150,8 @@ function MastFields({ mic, stand }: StandFieldsProps) {
 }
 
 function WholeFields({ mic, stand }: StandFieldsProps) {
-  const { id, name } = mic;
+  const { id } = mic;
+  const name = useMicName(mic);
   return (
     <Group title="Stand and mic together" folded>
       <SpotFields

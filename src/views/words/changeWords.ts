@@ -1,6 +1,7 @@
 import { findMicClass } from '../../layout/catalogue/micClasses.ts';
 import type { Difference } from '../../layout/differences.ts';
 import type { Layout } from '../../layout/layout.ts';
+import { micName } from '../../layout/mics/micName.ts';
 import type { KitChanges, ThingChange } from '../../report/compareKits.ts';
 import { type LengthUnit, leastShown, showLength } from '../../units/lengthText.ts';
 import { handNames, hiHatNames } from './handWords.ts';
@@ -131,12 +132,16 @@ export function kitChangeLines(
   { player, mics, pieces }: KitChanges,
   layout: Pick<Layout, 'units' | 'pieces' | 'ownClasses'>,
 ): readonly string[] {
+  const known = [...layout.pieces, ...pieces];
   const nameOf = (id: string): string =>
-    [...layout.pieces, ...pieces].find((piece) => piece.id === id)?.name ??
-    findMicClass(layout, id)?.name ??
-    plainName(id);
+    known.find((piece) => piece.id === id)?.name ?? findMicClass(layout, id)?.name ?? plainName(id);
   const line = (thing: ThingChange): string =>
     `${capitalised(thing.name)}: ${thingChangeWords(thing, layout.units, nameOf)}`;
+  const named = (mic: ThingChange): ThingChange => ({ ...mic, name: micName(mic, known) });
   const of = listed(player.map((difference) => differenceWords(difference, layout.units)));
-  return [...(player.length > 0 ? [`Player: ${of}`] : []), ...mics.map(line), ...pieces.map(line)];
+  return [
+    ...(player.length > 0 ? [`Player: ${of}`] : []),
+    ...mics.map(named).map(line),
+    ...pieces.map(line),
+  ];
 }

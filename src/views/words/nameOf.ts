@@ -1,5 +1,6 @@
 import type { Id } from '../../layout/fields.ts';
 import type { Layout } from '../../layout/layout.ts';
+import { micName } from '../../layout/mics/micName.ts';
 
 /**
  * What a piece or mic is called in a sentence: the name a person gave it, a mic of a piece's name as `Snare mic`; the id
@@ -7,10 +8,7 @@ import type { Layout } from '../../layout/layout.ts';
  */
 export function nameOf(layout: Layout, id: Id): string {
   const mic = layout.mics.find((each) => each.id === id);
-  if (mic) {
-    const isAlsoPiece = layout.pieces.some(({ name }) => name === mic.name);
-    return isAlsoPiece ? `${mic.name} mic` : mic.name;
-  }
+  if (mic) return micName(mic, layout.pieces);
   return layout.pieces.find((piece) => piece.id === id)?.name ?? id;
 }
 

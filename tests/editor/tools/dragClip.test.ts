@@ -29,7 +29,13 @@ function tipAt(angle: number, reach: number): Vec2 {
   return along(inward, surface.normal, mount.height);
 }
 function dragged(to: Vec2, ring: RingOfMic | null = null): ClipMount {
-  const hold: Hold = { from: place(placed.tip), near: NEAR, pxPerMm: 0.25, ring: () => ring };
+  const hold: Hold = {
+    from: place(placed.tip),
+    near: NEAR,
+    pxPerMm: 0.25,
+    ring: () => ring,
+    nameOf: ({ name }) => name,
+  };
   const after: Layout = dragClip({ placed, mount, drum }, hold).to(place(to))(layout);
   return clipMount.parse(micAfter(after, id).mount);
 }

@@ -13,7 +13,13 @@ const layout = kit('five-piece-one-rack');
 const open = { layout, report: createAnalyst()(layout) };
 const NEAR = 10;
 const place = (x: number, y: number) => ({ kit: { x, y }, deck: { x, y } });
-const hold: Hold = { from: place(300, 700), near: NEAR, pxPerMm: 0.5, ring: () => null };
+const hold: Hold = {
+  from: place(300, 700),
+  near: NEAR,
+  pxPerMm: 0.5,
+  ring: () => null,
+  nameOf: ({ name }) => name,
+};
 
 /** The layout after the finger went so far to the right and up; undefined where nothing can be dragged. */
 function dragged(selection: Selection, grip: 'whole' | 'tip' | 'base', by: [number, number]) {

@@ -29,6 +29,7 @@ const holdAt = (spot: Vec2): Hold => ({
   near: 20,
   pxPerMm: SCALE,
   ring: () => null,
+  nameOf: ({ name }) => `${name} mic`,
 });
 /** The layout after a drag to a spot. */
 const dragged = (drag: Drag, spot: Vec2): Layout => drag.to(place(spot))(layout);
@@ -57,6 +58,8 @@ describe('drags', () => {
     ];
     expect(new Set(drags.map(({ label }) => label)).size).toBe(drags.length);
     for (const drag of drags) expect(dragged(drag, at), drag.label).toEqual(layout);
+    const ofMic = drags.filter(({ label }) => label.includes(`${mic.name} mic`));
+    expect(ofMic).toHaveLength(5);
   });
 
   test('a piece moves as far as the finger, wherever on it the finger took hold', () => {

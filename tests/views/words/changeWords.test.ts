@@ -1,5 +1,7 @@
 import { expect, test } from 'vitest';
 import type { MountChoice } from '../../../src/layout/catalogue/micClasses.ts';
+import { moveMic } from '../../../src/layout/edit/mics.ts';
+import { movePiece } from '../../../src/layout/edit/pieces.ts';
 import { remount } from '../../../src/layout/edit/remount.ts';
 import { deletePiece } from '../../../src/layout/edit/removePiece.ts';
 import type { Layout } from '../../../src/layout/layout.ts';
@@ -107,4 +109,14 @@ test('no line of a change has a name of the file in it', () => {
       }
     }
   }
+});
+
+test('a mic is told from the drum of the same name where both have changed', () => {
+  const mic = sample.mics.find(({ id }) => id === 'mic-snare');
+  if (mic?.name !== 'Snare') throw new Error('expected a mic with its drum’s name');
+  const moved = moveMic(movePiece(sample, 'snare', { x: 400, y: 500 }), mic.id, { x: 12, y: 0 });
+  const names = linesOf(sample, moved).map((line) => line.replace(/:.*/, ''));
+  expect(names).toContain('Snare mic');
+  expect(names).toContain('Snare');
+  expect(new Set(names).size).toBe(names.length);
 });
