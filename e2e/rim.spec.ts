@@ -131,9 +131,9 @@ test('the ring of a mic that is not placed yet is asked by a tap, and the mic go
 test('the stick floor is drawn when it is asked for; one line says how far it can be trusted, a tap all of it @portrait', async ({
   page,
 }) => {
-  await openPlan(page);
+  const plan = await openPlan(page);
   await page.getByLabel('Stick floor').check();
-  const legend = page.getByRole('button', { name: 'Stick floor, at most 15 mm below' });
+  const legend = page.getByRole('button', { name: 'Stick floor, up to 15 mm too low' });
   await expect(legend).toBeVisible({ timeout: 60_000 });
   expect((await legend.boundingBox())?.height).toBeLessThan(36);
   const all = page.getByText('at or below the true height, by at most 15 mm');
@@ -142,6 +142,12 @@ test('the stick floor is drawn when it is asked for; one line says how far it ca
   await expect(all).toBeVisible();
   await legend.tap();
   await expect(all).toBeHidden();
+  const snare = plan.layout.pieces.find(({ kind }) => kind === 'snare');
+  if (snare?.kind !== 'snare') throw new Error('expected a snare');
+  const over = plan.kit(snare);
+  await page.touchscreen.tap(over.x, over.y);
+  await expect(page.getByText(/^sticks, hands from \d+ mm$/)).toBeVisible();
   await page.getByLabel('Stick floor').uncheck();
   await expect(legend).toBeHidden();
+  await expect(page.getByText(/^sticks, hands from/)).toBeHidden();
 });

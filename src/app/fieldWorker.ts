@@ -9,7 +9,11 @@ let layout: Layout | null = null;
 
 /** Computes fields beside the page, one question at a time. */
 self.addEventListener('message', ({ data }: MessageEvent<FieldMessage>) => {
-  self.postMessage(answerTo(data));
+  const answer = answerTo(data);
+  // The heights of a field are made anew for every answer: the page gets them without a copy.
+  const given =
+    answer.field !== null && 'field' in answer.field ? [answer.field.field.heights.buffer] : [];
+  self.postMessage(answer, { transfer: given });
 });
 
 function answerTo({ kind, token, mic, drum, ...asked }: FieldMessage): FieldAnswer {

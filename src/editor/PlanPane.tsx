@@ -8,6 +8,7 @@ import { answeredOf, type OpenLayout, session, useSession } from '../session/ses
 import { BoxSpotMarks } from './BoxSpotMarks.tsx';
 import { handleBoxes } from './canvas/Handles.tsx';
 import { PlanStage } from './canvas/PlanStage.tsx';
+import { FloorHeight } from './FloorHeight.tsx';
 import type { Box } from './labels/placeLabels.ts';
 import type { Furniture } from './labels/reserved.ts';
 import type { MicFocus } from './move/micFocus.ts';
@@ -21,6 +22,7 @@ import { dragOf } from './tools/grab.ts';
 import { type Handle, handlesOf } from './tools/handles.ts';
 import type { ChangeCommand } from './tools/keys.ts';
 import { inPlanFrames } from './tools/planFrames.ts';
+import { useFloorSpot } from './useFloorSpot.ts';
 import {
   useRevealBoxSpots,
   useRevealFinding,
@@ -81,6 +83,7 @@ export function PlanPane(props: PlanProps) {
   const handles = useHandles(open, chosen, kitView);
   // Labels find their places for what is answered, and keep them while the drawing runs ahead.
   const answered = useHandles(answeredOf(open), chosen, kitView);
+  const floorSpot = useFloorSpot(floor !== null && preferences.showFloor);
   const furniture = useFurniture(props, true);
   const finding = useRevealing(open, selection, controls);
   useRevealBoxSpots(layout, controls);
@@ -93,7 +96,10 @@ export function PlanPane(props: PlanProps) {
     handles,
     controls,
     notes,
-    tapFirst: (at: ScreenPoint) => asked.ask(at, kitView),
+    tapFirst(at: ScreenPoint) {
+      floorSpot.ask(at, kitView);
+      return asked.ask(at, kitView);
+    },
     dragOf: (touched: Pickable) => dragOf(touched, open),
   };
   const off = useMemo(
@@ -116,6 +122,9 @@ export function PlanPane(props: PlanProps) {
         asked={asked.place}
       />
       <TouchSurface name={planName} described={described} ground={ground} framed={framed} />
+      {floor && floorSpot.spot && (
+        <FloorHeight {...{ floor, kitView }} spot={floorSpot.spot} unit={layout.units} />
+      )}
       <OffViewButtons layout={layout} off={off} showAll={showAll} />
       <BoxSpotMarks layout={layout} view={view} />
     </>

@@ -11,7 +11,7 @@ import { isThere, type Selection, sameSelection } from '../session/selection.ts'
 import type { Drawing } from '../session/session.ts';
 import { type Judged, showClearance } from '../units/clearanceText.ts';
 import { directionText } from '../units/clock.ts';
-import { type LengthUnit, showLength } from '../units/lengthText.ts';
+import { type LengthUnit, roundedDown, showLength } from '../units/lengthText.ts';
 import type { Mm } from '../units/quantity.ts';
 import type { Verdict } from './palette.ts';
 import { wholeArcs } from './rim/arcs.ts';
@@ -25,7 +25,7 @@ export const verdictWords: Readonly<Record<Verdict, string>> = {
 };
 
 /** What is written at an arc of a rim ring: what the clip would be there, which is not what any mic is. */
-export const arcText = (verdict: Verdict): string => `rim: ${verdictWords[verdict]}`;
+export const arcText = (verdict: Verdict): string => `here: ${verdictWords[verdict]}`;
 
 /** What the marks on the plan mean. */
 export const marksText: Readonly<Record<PlanMarks['shows'], string>> = {
@@ -238,11 +238,17 @@ export const spokenKeys = planKeys.map(([keys, what]) => `${keys}: ${what}.`).jo
 
 /** How far the contours can be trusted, in short (rules F1 and F2). */
 export const floorTrust = (unit: LengthUnit): string =>
-  `Stick floor, at most ${showLength(15, unit)} below`;
+  `Stick floor, up to ${showLength(15, unit)} too low`;
 
 /** What the contours mean, and all about how far they can be trusted. */
 export const floorText = (unit: LengthUnit): string =>
-  `The lowest height that sticks, hands and forearms pass, ${unit} over the deck: at or below the true height, by at most ${showLength(15, unit)}; lines on the safe side.`;
+  `The lowest height that sticks, hands and forearms pass, ${unit} over the deck: at or below the true height, by at most ${showLength(15, unit)}; lines on the safe side. Tap a spot of the plan for its height.`;
+
+/** What passes over a spot of the plan: `sticks from 742 mm`. */
+export const floorSpotText = (height: Mm, unit: LengthUnit): string =>
+  Number.isFinite(height)
+    ? `sticks, hands from ${showLength(roundedDown(height, unit), unit)}`
+    : 'no stick or hand here';
 
 /** What the hatch on the plan means; of the zone of before a change only its broken edge is drawn. */
 export const zoneText = (height: Mm, unit: LengthUnit, isOld: boolean): string =>

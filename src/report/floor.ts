@@ -1,8 +1,9 @@
 import { floorContours, type HeightContour } from '../clearance/floorContours.ts';
-import { SPOT } from '../clearance/floorField.ts';
+import { heightOver, SPOT, type StickFloor } from '../clearance/floorField.ts';
 import { type Motion, motionOf } from '../clearance/micClearance.ts';
 import { type PlanArea, stickFloor } from '../clearance/stickFloor.ts';
 import { BOX, PARTS, type SweptMoves } from '../clearance/sweptMoves.ts';
+import type { Vec2 } from '../geometry/vector.ts';
 import type { Layout } from '../layout/layout.ts';
 import { signOf } from '../player/hands.ts';
 import { fromInches } from '../units/inch.ts';
@@ -16,6 +17,8 @@ export interface FloorReport {
   readonly step: Mm;
   /** Lowest height that anything sweeps, mm; infinite when nothing does. */
   readonly lowest: Mm;
+  /** The heights themselves, spot by spot. */
+  readonly field: StickFloor;
 }
 
 /** No farther from the throne than this is looked at, though a piece may stand where no arm reaches. */
@@ -40,8 +43,11 @@ export function floorOf(
   const levels: Mm[] = [];
   for (let level = Math.ceil(lowest / step) * step; level <= HIGHEST; level += step)
     levels.push(level);
-  return { contours: floorContours(floor, levels), step, lowest };
+  return { contours: floorContours(floor, levels), step, lowest, field: floor };
 }
+
+/** The lowest height that anything sweeps over a point of the kit frame, mm; infinite where nothing does (rule F4). */
+export const floorOver = ({ field }: FloorReport, at: Vec2): Mm => heightOver(field, at);
 
 /** What is swept on the plan, from the boxes round each move's parts. */
 function areaOf({ moves, moveBoxes }: SweptMoves): PlanArea {

@@ -369,7 +369,9 @@ it('K4, K6 an answer about another mic is dropped, and the question that waited 
 });
 
 it('asks for the stick floor while it is shown, again when kit, player or units change', () => {
-  const field: FloorReport = { lowest: 500, step: 100, contours: [] };
+  const heights = new Float32Array([500]);
+  const spots = { left: 3, bottom: 3, columns: 1, rows: 1, heights };
+  const field: FloorReport = { lowest: 500, step: 100, contours: [], field: spots };
   expect(floors.questions).toEqual([]);
   prefer({ showFloor: true });
   expect(floors.questions).toMatchObject([{ kind: 'floor', mic: null }]);

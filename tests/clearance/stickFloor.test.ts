@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { BELOW } from '../../src/clearance/floorBudget.ts';
 import { floorContours, LINE } from '../../src/clearance/floorContours.ts';
-import { SPOT, type StickFloor } from '../../src/clearance/floorField.ts';
+import { heightOver, SPOT, type StickFloor } from '../../src/clearance/floorField.ts';
 import { stickFloor } from '../../src/clearance/stickFloor.ts';
 import { SweptMoves } from '../../src/clearance/sweptMoves.ts';
 import type { Vec2, Vec3 } from '../../src/geometry/vector.ts';
@@ -127,6 +127,24 @@ describe('rule F1: the stick floor', () => {
     );
     expect(faults).toEqual([]);
   }, 240_000);
+
+  it('rule F4: over any point that is asked for it is never above the lowest sampled height, and open outside', () => {
+    const faults = shown.flatMap(({ layout, floor, moments }, seed) =>
+      Array.from({ length: 60 }, (_, k) => {
+        // Points that have nothing to do with the grid, spread by the golden ratio.
+        const x = AREA.left + ((k * 0.618_034 + seed * 0.1) % 1) * (AREA.right - AREA.left);
+        const y = AREA.bottom + ((k + 0.5) / 60) * (AREA.top - AREA.bottom);
+        const [told, sampled] = [heightOver(floor, { x, y }), sampledHeight(moments, { x, y })];
+        return { name: `${layout.name} at ${x}, ${y}`, told, sampled };
+      }),
+    );
+    expect(faults.filter(({ told, sampled }) => told > sampled + 1e-3)).toEqual([]);
+    expect(faults.filter(({ told }) => Number.isFinite(told)).length).toBeGreaterThan(40);
+    for (const { floor } of shown) {
+      expect(heightOver(floor, { x: AREA.right + 900, y: 0 })).toBe(Number.POSITIVE_INFINITY);
+      expect(heightOver(floor, { x: 0, y: AREA.bottom - 900 })).toBe(Number.POSITIVE_INFINITY);
+    }
+  });
 
   it('is a grid of 20 mm or finer over the whole area, open where nothing passes', () => {
     expect(SPOT).toBeLessThanOrEqual(20);

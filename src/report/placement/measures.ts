@@ -34,6 +34,22 @@ export function measuresOf(layout: Pick<Layout, 'deck' | 'pieces'>, at: Vec2<'de
   };
 }
 
+/** The edge of the deck that a place of the kit frame lies farthest outside of, as the player sees the deck; null on it. */
+export function edgeBeyond(
+  { deck }: Pick<Layout, 'deck'>,
+  place: Vec2,
+): 'left' | 'right' | 'back' | 'front' | null {
+  const { x, y } = toDeck(deck, { x: place.x, y: place.y });
+  const outside = [
+    ['left', -x - deck.width / 2],
+    ['right', x - deck.width / 2],
+    ['back', -y - deck.depth / 2],
+    ['front', y - deck.depth / 2],
+  ] as const;
+  const [edge, by] = outside.reduce((far, each) => (each[1] > far[1] ? each : far));
+  return by > 0 ? edge : null;
+}
+
 /** Where the throne's middle is marked. */
 export const throneMark = (deck: Pick<Deck, 'kit'>): Vec2<'deck'> => toDeck(deck, { x: 0, y: 0 });
 

@@ -2,8 +2,8 @@ import type { Layout } from '../../layout/layout.ts';
 import type { Kick } from '../../layout/pieces/kick.ts';
 import { isStruck, type Piece, type Struck } from '../../layout/pieces/piece.ts';
 import type { Throne } from '../../layout/pieces/throne.ts';
+import { edgeBeyond } from '../../report/placement/measures.ts';
 import type { Finding } from '../../report/report.ts';
-import { toDeck } from '../../rig/deckFrame.ts';
 import { showLength } from '../../units/lengthText.ts';
 
 type Place = NonNullable<Finding['place']>;
@@ -19,7 +19,7 @@ const MIDDLE = 0.4;
  * tom 1, on the side away from the player, 780 mm above the deck`; outside the deck also beyond which edge.
  */
 export function placeWords(place: Place, layout: Layout): string {
-  const edge = edgeBeyond(place, layout);
+  const edge = beyondWords(place, layout);
   if (place.z < ON_DECK) {
     const where = edge === '' ? 'on the deck' : edge;
     const by = besideThrone(place, layout.pieces) ?? besideLandmark(place, layout.pieces);
@@ -32,17 +32,10 @@ export function placeWords(place: Place, layout: Layout): string {
   return `${relation(place, landmark)} ${landmark.name}${sideOf(place, landmark)}, ${height}`;
 }
 
-/** `beyond the deck's left edge`, by the edge that it lies farthest outside of; empty on the deck. Edges as the player sees them. */
-function edgeBeyond(place: Place, { deck }: Layout): string {
-  const { x, y } = toDeck(deck, { x: place.x, y: place.y });
-  const outside = [
-    ['left', -x - deck.width / 2],
-    ['right', x - deck.width / 2],
-    ['back', -y - deck.depth / 2],
-    ['front', y - deck.depth / 2],
-  ] as const;
-  const [edge, by] = outside.reduce((far, each) => (each[1] > far[1] ? each : far));
-  return by > 0 ? `beyond the deck's ${edge} edge` : '';
+/** `beyond the deck's left edge`; empty on the deck. */
+function beyondWords(place: Place, layout: Layout): string {
+  const edge = edgeBeyond(layout, place);
+  return edge === null ? '' : `beyond the deck's ${edge} edge`;
 }
 
 function besideLandmark(place: Place, pieces: readonly Piece[]): string | undefined {

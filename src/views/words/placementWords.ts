@@ -3,7 +3,6 @@ import type { Mic } from '../../layout/mics/mic.ts';
 import { isStruck, type Piece } from '../../layout/pieces/piece.ts';
 import type { Spot, SpotPoint } from '../../report/placement/spots.ts';
 import type { Report } from '../../report/report.ts';
-import type { PlacedStand } from '../../rig/placed.ts';
 import { toDegrees } from '../../units/angle.ts';
 import { clockText } from '../../units/clock.ts';
 import { showLength, showLengthNumber } from '../../units/lengthText.ts';
@@ -122,6 +121,8 @@ export function micSetting(
       return [`lying on the deck, facing ${clockText(mount.turn + layout.deck.kit.turn)}`];
   }
 }
+
+type PlacedStand = NonNullable<Report['rig']['mics'][number]['stand']>;
 
 /** Which way a boom goes over the deck: `, toward 2:10`; empty where it goes straight up. */
 function boomToward({ clutch, hold }: PlacedStand, layout: Layout): string {

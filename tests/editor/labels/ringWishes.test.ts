@@ -29,7 +29,7 @@ const texts = (labels: ReturnType<typeof ringLabels>) =>
 describe('what is written on a ring', () => {
   test('close by every long arc says that it is of the rim and its verdict, outside the drum', () => {
     const labels = ringLabels(lettered, ring, null);
-    expect(new Set(texts(labels))).toEqual(new Set(['rim: clear', 'rim: tight', 'rim: struck']));
+    expect(new Set(texts(labels))).toEqual(new Set(['here: clear', 'here: tight', 'here: struck']));
     const middle = kitToScreen(near, drum);
     const edge = kitToScreen(near, besideRim(drum, 0, 0));
     const radius = Math.hypot(edge.x - middle.x, edge.y - middle.y);
@@ -56,7 +56,7 @@ describe('what is written on a ring', () => {
       ),
     };
     const labels = ringLabels(lettered, striped, null);
-    expect(texts(labels)).toEqual(['rim: struck', 'rim: tight', 'rim: clear']);
+    expect(texts(labels)).toEqual(['here: struck', 'here: tight', 'here: clear']);
     expect(labels[0]?.wish.spots.length).toBeGreaterThan(labels[2]?.wish.spots.length ?? 0);
   });
 
