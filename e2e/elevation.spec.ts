@@ -66,3 +66,22 @@ test('beside the plan an elevation shows the same selection, and keys raise what
   await page.reload();
   await expect(page.getByRole('application')).toHaveCount(2);
 });
+
+test('whose back is seen is said; what only the plan draws is not offered beside an elevation alone', async ({
+  page,
+}) => {
+  await openPlan(page);
+  const zone = page.getByRole('checkbox', { name: 'Struck zone' });
+  const floor = page.getByRole('checkbox', { name: 'Stick floor' });
+  await page.getByRole('radio', { name: 'Player', exact: true }).check();
+  await page.getByRole('radio', { name: 'Plan + back' }).check();
+  await expect(page.getByRole('application', { name: 'Rear elevation' })).toBeVisible();
+  await expect(zone).toBeEnabled();
+  await page.getByRole('radio', { name: 'Back', exact: true }).check();
+  await expect(zone).toBeDisabled();
+  await expect(floor).toBeDisabled();
+  await page.getByRole('radio', { name: 'Audience' }).check();
+  await expect(page.getByRole('application', { name: 'Front elevation' })).toBeVisible();
+  await page.getByRole('radio', { name: 'Plan', exact: true }).check();
+  await expect(floor).toBeEnabled();
+});

@@ -12,6 +12,8 @@ export const ViewChoice = memo(function ViewChoice({
   readonly roomForTwo: boolean;
 }) {
   const drawing = useSession((state) => state.preferences.drawing);
+  const seenFrom = useSession((state) => state.preferences.seenFrom);
+  const words = drawingWords(seenFrom);
   const group = useId();
   const choices = roomForTwo ? [...one, ...two] : one;
   const chosen = choices.includes(drawing) ? drawing : 'plan';
@@ -26,7 +28,7 @@ export const ViewChoice = memo(function ViewChoice({
             checked={choice === chosen}
             onChange={() => prefer({ drawing: choice })}
           />
-          {drawingWords[choice]}
+          {words[choice]}
         </label>
       ))}
     </fieldset>

@@ -5,7 +5,7 @@ import type { Moment } from '../report/moment.ts';
 import type { ClearanceRow, Report } from '../report/report.ts';
 import type { RingOfMic, RingPlace } from '../report/ring.ts';
 import { standingIn } from '../report/standingIn.ts';
-import type { Standpoint } from '../rig/standpoint.ts';
+import type { SeenFrom, Standpoint } from '../rig/standpoint.ts';
 import type { PlanMarks } from '../session/patchView.ts';
 import { isThere, type Selection, sameSelection } from '../session/selection.ts';
 import type { Drawing } from '../session/session.ts';
@@ -198,8 +198,13 @@ export const keyLabel = (
 /** The names of the drawings, and of all of them. */
 export const planName = 'Plan of the deck';
 export const drawingsName = 'Plan and elevations';
-export const elevationName = ({ facing }: Pick<Standpoint, 'facing'>): string =>
-  facing === 'front' ? 'Front elevation' : 'Side elevation';
+export function elevationName({
+  facing,
+  seenFrom,
+}: Pick<Standpoint, 'facing' | 'seenFrom'>): string {
+  if (facing === 'side') return 'Side elevation';
+  return seenFrom === 'house' ? 'Front elevation' : 'Rear elevation';
+}
 
 /** From where an elevation is looked, the fullest words first. */
 export function elevationTitle({
@@ -212,12 +217,16 @@ export function elevationTitle({
     : ['From behind the player', 'From behind'];
 }
 
-export const drawingWords: Readonly<Record<Drawing, string>> = {
-  plan: 'Plan',
-  front: 'Front',
-  side: 'Side',
-  planAndFront: 'Plan + front',
-  planAndSide: 'Plan + side',
+/** What each drawing is called; whom the kit is seen by is before it or behind it. */
+export const drawingWords = (seenFrom: SeenFrom): Readonly<Record<Drawing, string>> => {
+  const across = seenFrom === 'house' ? 'Front' : 'Back';
+  return {
+    plan: 'Plan',
+    front: across,
+    side: 'Side',
+    planAndFront: `Plan + ${across.toLowerCase()}`,
+    planAndSide: 'Plan + side',
+  };
 };
 
 /** The keys that the plan answers to, and what they do. */

@@ -10,6 +10,9 @@ const shown: readonly { readonly key: Shown; readonly text: string }[] = [
   { key: 'showFloor', text: 'Stick floor' },
 ];
 
+/** What is drawn on the plan alone, not on an elevation. */
+const onPlanAlone: readonly Shown[] = ['showZone', 'showFloor'];
+
 /** How the plan is seen and what is drawn on it. */
 export function PlanBar() {
   const preferences = useSession((state) => state.preferences);
@@ -41,11 +44,14 @@ interface ShowToggleProps {
 }
 
 function ShowToggle({ name, text, preferences }: ShowToggleProps) {
+  const { drawing } = preferences;
+  const hasPlan = drawing !== 'front' && drawing !== 'side';
   return (
     <label className="check">
       <input
         type="checkbox"
         checked={preferences[name]}
+        disabled={!hasPlan && onPlanAlone.includes(name)}
         onChange={(event) => prefer({ [name]: event.target.checked })}
       />
       {text}
