@@ -51,16 +51,18 @@ describe.each(layouts)('the sheets of %s', (_, layout) => {
     })),
   );
 
-  test('have letters of at least 2.8 mm in their elevations, but where names are without mercy', () => {
+  test('have letters of at least 2.8 mm on their plan and elevations, but where names are without mercy', () => {
     if (layout.mics.some(({ name }) => name.length > 40)) return;
     for (const { sheets } of all) {
-      const labels = sheets
-        .filter(({ name }) => name === 'elevations')
-        .flatMap(({ pages }) => pages)
-        .flatMap(texts)
-        .filter(({ layer }) => layer === 'LABELS');
-      expect(labels.length).toBeGreaterThanOrEqual(layout.mics.length);
-      for (const { size } of labels) expect(size).toBeGreaterThanOrEqual(2.8);
+      for (const drawn of ['placement', 'elevations']) {
+        const labels = sheets
+          .filter(({ name }) => name === drawn)
+          .flatMap(({ pages }) => pages)
+          .flatMap(texts)
+          .filter(({ layer }) => layer === 'LABELS');
+        expect(labels.length).toBeGreaterThanOrEqual(layout.mics.length);
+        for (const { size } of labels) expect(size, drawn).toBeGreaterThanOrEqual(2.8);
+      }
     }
   });
 
@@ -113,6 +115,16 @@ describe.each(STARTING_KITS.map(({ key }) => key))('the sheets of the starting k
       const sheets = sheetsOf(layout, paper).filter(({ name }) => name !== 'setUp');
       expect(sheets.map(({ pages }) => pages.length)).toEqual([1, 1, 1, 1]);
     }
+  });
+
+  test('have no letters under 2.6 mm in the table of the plan on lying A4, and rulers as large', () => {
+    const [placement] = sheetsOf(layout, { size: 'a4', orientation: 'landscape' });
+    const all = (placement?.pages ?? []).flatMap(texts);
+    const row = all.find(({ layer, text }) => layer === 'FRAME' && text === 'Throne');
+    expect(row?.size).toBeGreaterThanOrEqual(2.6);
+    const numbers = all.filter(({ layer, text }) => layer === 'DIMENSIONS' && /^\d/.test(text));
+    expect(numbers.length).toBeGreaterThan(10);
+    for (const { size } of numbers) expect(size).toBeGreaterThanOrEqual(2.6);
   });
 
   test('name everything on the plan', () => {

@@ -7,12 +7,19 @@ import { planDrawing } from '../drawing/planDrawing.ts';
 import type { Mark } from '../mark.ts';
 import { layOut, type OnPaper, type Room } from '../paper/layOut.ts';
 import { ASCENT } from '../paper/lettering.ts';
-import { drawnPoints, placePaperLabels } from '../paper/placeLabels.ts';
+import { drawnPoints, placeLargeLabels } from '../paper/placeLabels.ts';
 import { RULER_ROOM, rulerMarks } from '../paper/ruler.ts';
 import { scaleFor } from '../paper/scale.ts';
 import { scaleBarMarks } from '../paper/scaleBar.ts';
-import { naturalWidth, type SetTable, type SheetTable, setTable } from '../paper/table.ts';
-import { paragraph, roomOf, textMark } from '../paper/text.ts';
+import {
+  naturalWidth,
+  type SetTable,
+  type SheetTable,
+  SMALLEST_TABLE,
+  setTable,
+  TABLE_SIZES,
+} from '../paper/table.ts';
+import { paragraph, roomOf, smallParagraph, textMark } from '../paper/text.ts';
 import type { SheetWords } from '../words.ts';
 
 /** The body of a page, and the rows of its table that found no room there. */
@@ -33,7 +40,7 @@ const GAP: Mm = 4;
 /** Scale bar, scale and legend below the plan. */
 const BELOW: Mm = 13;
 /** Over the plan: the side it is seen from, and the ruler. */
-const SIDE_LETTERS: Mm = 2.6;
+const SIDE_LETTERS: Mm = 2.8;
 /** A plan that is lower than this is no use: the table gives way and goes on, on the next page. */
 const LEAST_PLAN: Mm = 80;
 
@@ -41,7 +48,9 @@ const LEAST_PLAN: Mm = 80;
 export function placementBody(source: SheetSource, body: Room): Body {
   const { words } = source;
   const isLying = body.width > body.height;
-  const set = isLying ? besideTable(words, body) : belowTable(words, body);
+  const inSize = (size: Mm): Division =>
+    isLying ? besideTable(words, body, size) : belowTable(words, body, size);
+  const set = largestThatCostsNothing(source, inSize);
   return {
     marks: [...planMarks(source, set.plan), ...set.marks],
     rest: restOf(words.measures, set.rows),
@@ -54,28 +63,37 @@ interface Division {
   readonly rows: number;
 }
 
-/** Letters of how to measure, over the table, and what stands free below it. */
-const HOW: Mm = 2.2;
+/**
+ * The table in the largest letters that cost nothing: with them all rows that the least leave room for have it, and the plan has the scale that it has
+ * beside the least.
+ */
+function largestThatCostsNothing(source: SheetSource, inSize: (size: Mm) => Division): Division {
+  const least = inSize(SMALLEST_TABLE);
+  const drawn = sizeOf(drawingOf(source));
+  const scaleOf = ({ plan }: Division): number => scaleFor(drawn, innerRoom(plan, source.seenFrom));
+  const larger = TABLE_SIZES.filter((size) => size > SMALLEST_TABLE).map(inSize);
+  const found = larger.find((set) => set.rows >= least.rows && scaleOf(set) <= scaleOf(least));
+  return found ?? least;
+}
+
+/** What stands free below how to measure, over the table. */
 const AFTER_HOW: Mm = 1;
 
-function besideTable({ measures, howToMeasure }: SheetWords, body: Room): Division {
-  const width = Math.min(naturalWidth(measures), body.width * 0.46);
+function besideTable({ measures, howToMeasure }: SheetWords, body: Room, size: Mm): Division {
+  const width = Math.min(naturalWidth(measures, size), body.width * 0.46);
   const room = { ...body, x: body.x + body.width - width, width };
-  const how = paragraph(howToMeasure, room, { size: HOW });
+  const how = paragraph(howToMeasure, room, { size });
   const over = how.height + AFTER_HOW;
-  const { marks, rows } = setTable(measures, {
-    ...room,
-    y: room.y + over,
-    height: room.height - over,
-  });
+  const below = { ...room, y: room.y + over, height: room.height - over };
+  const { marks, rows } = setTable(measures, below, size);
   const plan = { ...body, width: body.width - width - GAP };
   return { plan, marks: [...how.marks, ...marks], rows };
 }
 
 /** In two columns of equal length, at the foot of the page. */
-function belowTable({ measures, howToMeasure }: SheetWords, body: Room): Division {
+function belowTable({ measures, howToMeasure }: SheetWords, body: Room, size: Mm): Division {
   const width = (body.width - GAP) / 2;
-  const how = paragraph(howToMeasure, body, { size: HOW });
+  const how = paragraph(howToMeasure, body, { size });
   const over = how.height + AFTER_HOW;
   const most = body.height - LEAST_PLAN - over;
   const half = Math.ceil(measures.rows.length / 2);
@@ -83,6 +101,7 @@ function belowTable({ measures, howToMeasure }: SheetWords, body: Room): Divisio
     setTable(
       { ...measures, rows: measures.rows.slice(from, from + half) },
       { x, y, width, height: most },
+      size,
     );
   // Set once to see how tall the columns are, then where they belong.
   const tried = column(0, body.x, 0);
@@ -90,7 +109,7 @@ function belowTable({ measures, howToMeasure }: SheetWords, body: Room): Divisio
   const y = body.y + body.height - height - 0.5;
   const left = column(0, body.x, y);
   const right = column(left.rows, body.x + width + GAP, y);
-  const words = paragraph(howToMeasure, { ...body, y: y - over }, { size: HOW });
+  const words = paragraph(howToMeasure, { ...body, y: y - over }, { size });
   return {
     plan: { ...body, height: body.height - height - over - 2 },
     marks: [...words.marks, ...left.marks, ...right.marks],
@@ -102,14 +121,16 @@ function belowTable({ measures, howToMeasure }: SheetWords, body: Room): Divisio
 export const restOf = (table: SheetTable, from: number): SheetTable | null =>
   from < table.rows.length ? { ...table, rows: table.rows.slice(from) } : null;
 
-function planMarks({ layout, report, words, seenFrom }: SheetSource, room: Room): readonly Mark[] {
-  const drawing = planDrawing(layout, report, seenFrom, words.forms);
+const drawingOf = ({ layout, report, words, seenFrom }: SheetSource): Drawing =>
+  planDrawing(layout, report, seenFrom, words.forms);
+
+const sizeOf = ({ high, low }: Drawing) => ({ width: high.x - low.x, height: high.y - low.y });
+
+function planMarks(source: SheetSource, room: Room): readonly Mark[] {
+  const { layout, words, seenFrom } = source;
+  const drawing = drawingOf(source);
   const inner = innerRoom(room, seenFrom);
-  const size = {
-    width: drawing.high.x - drawing.low.x,
-    height: drawing.high.y - drawing.low.y,
-  };
-  const scale = scaleFor(size, inner);
+  const scale = scaleFor(sizeOf(drawing), inner);
   const onPaper = layOut(drawing, inner, scale);
   const around = aroundMarks(drawing, onPaper, { layout, words, seenFrom });
   const labels = drawing.labels.map(({ at, forms }) => ({ at: onPaper.point(at), forms }));
@@ -119,7 +140,7 @@ function planMarks({ layout, report, words, seenFrom }: SheetSource, room: Room)
   return [
     ...laid,
     ...around,
-    ...placePaperLabels(labels, labelled, { taken, drawn: drawnPoints(laid) }),
+    ...placeLargeLabels(labels, labelled, { taken, drawn: drawnPoints(laid) }),
     ...scaleMarks(room, scale, { layout, words }),
   ];
 }
@@ -166,7 +187,7 @@ function aroundMarks(
     length: deck.depth,
   };
   const middle = point({ x: 0, y: 0 }).x;
-  const captions = { size: 2, anchor: 'middle', layer: 'DIMENSIONS' } as const;
+  const captions = { size: 2.6, anchor: 'middle', layer: 'DIMENSIONS' } as const;
   const below = (away: Mm): Mm => (way < 0 ? top - away : foot + away);
   const audience = way < 0 ? foot + SIDE_LETTERS * 1.4 : top - SIDE_LETTERS;
   return [
@@ -197,6 +218,6 @@ export function scaleMarks(
   return [
     ...scaleBarMarks({ x: room.x + 1, y }, scale, layout.units),
     text,
-    ...paragraph(words.legend, legend, { size: 2 }).marks,
+    ...smallParagraph(words.legend, legend),
   ];
 }

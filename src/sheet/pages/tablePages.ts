@@ -97,7 +97,7 @@ function setPart(
       closed: false,
       look: { ink: 0, width: 0.15, fill: null, dash: [] },
     };
-    const words = paragraph(label, { x, y: y + 0.8, width: width - 4, height: 4 }, { size: 2.2 });
+    const words = paragraph(label, { x, y: y + 0.8, width: width - 4, height: 4 }, { size: 2.8 });
     return [under, ...words.marks];
   });
   return { marks, height: BLANK + 4 };

@@ -3,7 +3,7 @@ import { line, type Mark, type Page } from '../mark.ts';
 import type { Room } from './layOut.ts';
 import { ASCENT, textWidth } from './lettering.ts';
 import { PAPER_MARGIN, type Paper, paperExtent } from './paper.ts';
-import { paragraph, sizeFor, textMark } from './text.ts';
+import { sizeFor, smallParagraph, textMark } from './text.ts';
 
 /** What stands round every page. */
 export interface FrameWords {
@@ -16,7 +16,7 @@ export interface FrameWords {
 
 const HEAD: Mm = 13;
 const FOOT: Mm = 8;
-const SMALL: Mm = 2.2;
+const PAGE: Mm = 2.8;
 const NAME_SIZES = [4.6, 3.8, 3.2, 2.8, 2.4, 2, 1.7] as const;
 const ABOUT_SIZES = [2.8, 2.4, 2, 1.7, 1.4] as const;
 /** Between the left and the right half of the head. */
@@ -46,7 +46,7 @@ interface Extent {
 
 function headMarks(words: FrameWords, { width }: Extent): readonly Mark[] {
   const [left, right] = [PAPER_MARGIN, width - PAPER_MARGIN];
-  const ofTitle = Math.max(textWidth(words.title, 4, true), textWidth(words.page, 2.4));
+  const ofTitle = Math.max(textWidth(words.title, 4, true), textWidth(words.page, PAGE));
   const room = right - left - ofTitle - GAP;
   const nameSize = sizeFor(words.name, room, NAME_SIZES, true);
   const aboutSize = sizeFor(words.about, room, ABOUT_SIZES, false);
@@ -58,7 +58,7 @@ function headMarks(words: FrameWords, { width }: Extent): readonly Mark[] {
       ? []
       : [textMark(words.about, { x: left, y: lower }, { size: aboutSize })]),
     textMark(words.title, { x: right, y: upper }, { size: 4, bold: true, anchor: 'end' }),
-    textMark(words.page, { x: right, y: lower }, { size: 2.4, anchor: 'end' }),
+    textMark(words.page, { x: right, y: lower }, { size: PAGE, anchor: 'end' }),
     across(left, right, PAPER_MARGIN + 11, 0.4),
   ];
 }
@@ -67,7 +67,7 @@ function footMarks({ caution }: FrameWords, { width, height }: Extent): readonly
   const [left, right] = [PAPER_MARGIN, width - PAPER_MARGIN];
   const y = height - PAPER_MARGIN - FOOT + 1.4;
   const room = { x: left, y: y + 0.7, width: right - left, height: FOOT - 2 };
-  return [across(left, right, y, 0.15), ...paragraph(caution, room, { size: SMALL }).marks];
+  return [across(left, right, y, 0.15), ...smallParagraph(caution, room)];
 }
 
 const across = (left: Mm, right: Mm, y: Mm, thickness: Mm): Mark => ({

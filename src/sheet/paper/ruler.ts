@@ -13,7 +13,7 @@ export interface Ruler {
   readonly length: Mm;
 }
 
-const LETTERS: Mm = 1.9;
+const LETTERS: Mm = 2.6;
 const TICK: Mm = 1;
 const LONG_TICK: Mm = 1.7;
 

@@ -6,7 +6,7 @@ import { textMark } from './text.ts';
 
 const BAR_HEIGHT: Mm = 1.4;
 const PARTS = 10;
-const LETTERS: Mm = 2.3;
+const LETTERS: Mm = 2.8;
 
 /** How long the bar of a scale is: what it stands for, and on paper. */
 export function barOf(

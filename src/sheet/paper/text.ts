@@ -35,6 +35,15 @@ export function paragraph(
   return { marks, height: ((lines.length - 1) * LEADING + ASCENT + DESCENT) * size };
 }
 
+/** Letters of what is small on a sheet, mm: 8 points, and less where that finds no room. */
+const SMALL_SIZES = [2.8, 2.6, 2.4, 2.2, 2] as const;
+
+/** A paragraph in the largest small letters in which it is no taller than its room; in the least where it never is. */
+export function smallParagraph(text: string, room: Room): readonly TextMark[] {
+  const set = SMALL_SIZES.map((size) => paragraph(text, room, { size }));
+  return (set.find(({ height }) => height <= room.height) ?? set.at(-1))?.marks ?? [];
+}
+
 /** The largest of some sizes in which a text is no longer than a width; the last one where none is. */
 export const sizeFor = (text: string, width: Mm, sizes: readonly Mm[], bold: boolean): Mm =>
   sizes.find((size) => textWidth(text, size, bold) <= width) ?? sizes.at(-1) ?? 2;
