@@ -3,6 +3,8 @@ import type { Page } from '@playwright/test';
 import { hitsAt } from '../src/editor/pick/pick.ts';
 import { pickablesOf } from '../src/editor/pick/pickables.ts';
 import { handlesOf } from '../src/editor/tools/handles.ts';
+import { kitToScreen } from '../src/editor/view/kitView.ts';
+import { zoomed } from '../src/editor/view/view.ts';
 import type { Layout } from '../src/layout/layout.ts';
 import type { StandMount } from '../src/layout/mics/mount.ts';
 import { createAnalyst } from '../src/report/analyse.ts';
@@ -425,4 +427,18 @@ test('the step of a mic is told from that of the drum with its name', async ({ p
   await expect(page.getByRole('button', undo)).toHaveAccessibleName('Undo: Move Snare mic');
   await page.getByRole('button', { name: 'Height of the tip, more' }).click();
   await expect(page.getByRole('button', undo)).toHaveAccessibleName('Undo: Height of Snare mic');
+});
+
+test('zooming out stops where the deck takes a third of the drawing @portrait', async ({
+  page,
+}) => {
+  const plan = await openPlan(page);
+  const out = page.getByRole('button', { name: 'Zoom out' });
+  for (let step = 0; step < 12; step += 1) await out.click();
+  const { size } = plan.view.view;
+  const far = zoomed(plan.view.view, 1 / 3, { x: size.width / 2, y: size.height / 2 });
+  const spot = { view: far, deck: plan.layout.deck };
+  const { x, y } = plan.page(kitToScreen(spot, pieceIn(plan.layout, 'floor-2')));
+  await page.touchscreen.tap(x, y);
+  await expect(plan.spoken).toContainText('Floor tom 2');
 });

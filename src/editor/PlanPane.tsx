@@ -31,7 +31,7 @@ import {
   useUncover,
 } from './useReveal.ts';
 import { type TapNotes, useForgetOnMove } from './useTapNotes.ts';
-import { extentOf, extentOfAll, extentOfKit, FIT_BORDER, firstFit } from './view/extent.ts';
+import { extentOf, extentOfAll, extentOfLargeKit, FIT_BORDER, firstFit } from './view/extent.ts';
 import type { KitView } from './view/kitView.ts';
 import { type Subject, useView, type ViewControls } from './view/useView.ts';
 import type { ScreenPoint, ScreenSize } from './view/view.ts';
@@ -165,7 +165,10 @@ function usePlanView({ layout, report }: OpenLayout, size: ScreenSize): ViewCont
       seenFrom,
       start: firstFit(layout, report.rig, size),
       border: FIT_BORDER,
-      extentOf: (fit) => (fit === 'deck' ? extentOf(layout) : extentOfKit(layout, report.rig)),
+      extentOf: (fit) =>
+        fit === 'deck'
+          ? extentOf(layout)
+          : extentOfLargeKit(layout, report.rig, { seenFrom, size }),
     }),
     [layout, report.rig, seenFrom, size],
   );

@@ -24,6 +24,12 @@ const ROUND_LEGENDS = 12 + 6;
 /** How far up from the lower edge cards of a height stand, over the buttons, px. */
 export const footZone = (foot: number): number => BUTTONS.height + foot;
 
+/** Where buttons stand over a drawing: the choice of drawing at its upper edge, zoom and fit in its lower right corner. */
+export const controlZones = ({ width, height }: ScreenSize): readonly Box[] => [
+  { left: 0, top: 0, width, height: HEAD },
+  { ...BUTTONS, left: width - BUTTONS.width, top: height - BUTTONS.height },
+];
+
 /** Where no label may stand, because something stands over the drawing there. */
 export function reservedZones(
   { width, height }: ScreenSize,

@@ -1,10 +1,12 @@
 import type { Vec2 } from '../../geometry/vector.ts';
 import type { Layout } from '../../layout/layout.ts';
 import { isStruck } from '../../layout/pieces/piece.ts';
+import { boxCorners } from '../../rig/boxShape.ts';
 import { toDeck } from '../../rig/deckFrame.ts';
 import type { Rig } from '../../rig/placed.ts';
 import { stairsMiddle, stairsOutward } from '../../rig/stairs.ts';
-import { type Border, type Bounds, fitted, type ScreenSize } from './view.ts';
+import { controlZones } from '../labels/reserved.ts';
+import { type Border, type Bounds, fitted, type ScreenSize, toScreen, type View } from './view.ts';
 
 /** Free px round a fitted plan: at the top there is the choice of drawing, at the bottom the scale bar. */
 export const FIT_BORDER: Border = { top: 62, right: 28, bottom: 66, left: 28 };
@@ -68,18 +70,41 @@ export function extentOfKit({ deck }: Pick<Layout, 'deck'>, rig: Rig): Bounds {
   return boundsOf(spots.map((spot) => toDeck(deck, spot)));
 }
 
-/** All of it: deck, box and player, and the kit wherever its parts are. */
-export function extentOfAll(layout: Pick<Layout, 'deck' | 'box'>, rig: Rig): Bounds {
-  const [deck, kit] = [extentOf(layout), extentOfKit(layout, rig)];
-  return {
-    left: Math.min(deck.left, kit.left),
-    right: Math.max(deck.right, kit.right),
-    back: Math.min(deck.back, kit.back),
-    front: Math.max(deck.front, kit.front),
-  };
+/**
+ * What the kit shown large must show: the kit, and the box too where it would lie under what stands over the drawing: there it could be neither seen nor
+ * taken hold of.
+ */
+export function extentOfLargeKit(
+  layout: Pick<Layout, 'deck' | 'box'>,
+  rig: Rig,
+  start: Pick<View, 'seenFrom' | 'size'>,
+): Bounds {
+  const kit = extentOfKit(layout, rig);
+  const view = fitted({ ...start, centre: { x: 0, y: 0 }, scale: 1 }, kit, FIT_BORDER);
+  const corners = boxCorners(layout.box);
+  const { left, right, back, front } = boundsOf(corners.map((spot) => toScreen(view, spot)));
+  const isUnder = controlZones(start.size).some(
+    (zone) =>
+      left < zone.left + zone.width &&
+      zone.left < right &&
+      back < zone.top + zone.height &&
+      zone.top < front,
+  );
+  return isUnder ? both(kit, boundsOf(corners)) : kit;
 }
 
-function boundsOf(spots: readonly Vec2<'deck'>[]): Bounds {
+/** All of it: deck, box and player, and the kit wherever its parts are. */
+export const extentOfAll = (layout: Pick<Layout, 'deck' | 'box'>, rig: Rig): Bounds =>
+  both(extentOf(layout), extentOfKit(layout, rig));
+
+const both = (a: Bounds, b: Bounds): Bounds => ({
+  left: Math.min(a.left, b.left),
+  right: Math.max(a.right, b.right),
+  back: Math.min(a.back, b.back),
+  front: Math.max(a.front, b.front),
+});
+
+function boundsOf(spots: readonly { readonly x: number; readonly y: number }[]): Bounds {
   const xs = spots.map(({ x }) => x);
   const ys = spots.map(({ y }) => y);
   return {

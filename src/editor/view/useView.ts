@@ -102,7 +102,8 @@ export function useView(subject: Subject, size: ScreenSize): ViewControls {
   const settle = useCallback(() => flushSync(() => setChosen(now.current.chosen)), []);
   const pan = useCallback((by: ScreenPoint) => change((view) => panned(view, by)), [change]);
   const zoom = useCallback(
-    (factor: number, about: ScreenPoint) => change((view) => zoomed(view, factor, about)),
+    (factor: number, about: ScreenPoint) =>
+      change((view) => zoomed(view, factor, about, leastScale(view, now.current.subject))),
     [change],
   );
   const reveal = useCallback(
@@ -120,6 +121,13 @@ export function useView(subject: Subject, size: ScreenSize): ViewControls {
     [view, nextFit, fit, pan, zoom, show, reveal, settle],
   );
 }
+
+/** Zoomed out, all there is still takes this share of the drawing's width or height: farther away it is only harder to find. */
+const LEAST_SHARE = 1 / 3;
+
+const leastScale = (view: View, { border, extentOf }: Subject): number =>
+  LEAST_SHARE *
+  Math.min(...(['deck', 'kit'] as const).map((fit) => fitted(view, extentOf(fit), border).scale));
 
 const fittedTo = (fit: Fit, { key, ground, extentOf }: Subject): Chosen => ({
   key,

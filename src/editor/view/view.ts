@@ -102,9 +102,13 @@ export function panned(view: View, by: ScreenPoint): View {
   };
 }
 
-/** Zooms by a factor; the spot of the deck under `about` stays under it (rule V2). */
-export function zoomed(view: View, factor: number, about: ScreenPoint): View {
+/**
+ * Zooms by a factor; the spot of the deck under `about` stays under it (rule V2). Not out beyond the scale `least`; a drawing that is smaller already
+ * stays as it is (rule V3).
+ */
+export function zoomed(view: View, asked: number, about: ScreenPoint, least = 0): View {
   const still = toDeck(view, about);
+  const factor = Math.max(asked, Math.min(1, least / view.scale));
   const closer = { ...view, scale: clampScale(view.scale * factor) };
   const moved = toScreen(closer, still);
   return panned(closer, { x: about.x - moved.x, y: about.y - moved.y });

@@ -1,9 +1,17 @@
 import { expect, test } from 'vitest';
-import { extentOf, extentOfKit, FIT_BORDER, firstFit } from '../../../src/editor/view/extent.ts';
-import { type Bounds, fitted, type ScreenSize } from '../../../src/editor/view/view.ts';
+import { controlZones } from '../../../src/editor/labels/reserved.ts';
+import {
+  extentOf,
+  extentOfKit,
+  extentOfLargeKit,
+  FIT_BORDER,
+  firstFit,
+} from '../../../src/editor/view/extent.ts';
+import { type Bounds, fitted, type ScreenSize, toScreen } from '../../../src/editor/view/view.ts';
 import { STARTING_KITS } from '../../../src/layout/catalogue/kits/startingKits.ts';
 import type { Layout } from '../../../src/layout/layout.ts';
 import { createAnalyst } from '../../../src/report/analyse.ts';
+import { boxCorners } from '../../../src/rig/boxShape.ts';
 
 const kits = STARTING_KITS.map((kit) => kit.make(kit.key)).filter(
   ({ pieces }) => pieces.length > 1,
@@ -55,4 +63,34 @@ test('a mic that a mistyped number put far away does not make the kit small', ()
     );
     for (const size of sizes) expect(shown({ ...kit, mics: lost }, size).first).toBe('deck');
   }
+});
+
+test('the box never lies under the buttons, whether deck or kit is fitted, and the kit is hardly smaller for it', () => {
+  let moved = 0;
+  for (const kit of kits) {
+    const { rig } = createAnalyst()(kit);
+    for (const size of sizes) {
+      for (const seenFrom of ['house', 'player'] as const) {
+        const isUnder = (extent: Bounds): boolean => {
+          const start = { seenFrom, size, centre: { x: 0, y: 0 }, scale: 1 };
+          const view = fitted(start, extent, FIT_BORDER);
+          const corners = boxCorners(kit.box).map((spot) => toScreen(view, spot));
+          const [xs, ys] = [corners.map(({ x }) => x), corners.map(({ y }) => y)];
+          return controlZones(size).some(
+            ({ left, top, width, height }) =>
+              Math.min(...xs) < left + width &&
+              Math.max(...xs) > left &&
+              Math.min(...ys) < top + height &&
+              Math.max(...ys) > top,
+          );
+        };
+        const large = extentOfLargeKit(kit, rig, { seenFrom, size });
+        expect(isUnder(extentOf(kit)), kit.name).toBe(false);
+        expect(isUnder(large), kit.name).toBe(false);
+        expect(scaleOf(large, size)).toBeGreaterThan(0.75 * scaleOf(extentOfKit(kit, rig), size));
+        if (isUnder(extentOfKit(kit, rig))) moved += 1;
+      }
+    }
+  }
+  expect(moved).toBeGreaterThan(0);
 });

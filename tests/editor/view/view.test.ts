@@ -75,6 +75,17 @@ describe('the view', () => {
     );
   });
 
+  test('V3: zooming out stops at the least scale, and leaves alone what is smaller already', () => {
+    fc.assert(
+      fc.property(anyView, point, number(0.01, 5), number(0, 1), (view, about, factor, least) => {
+        const { scale } = zoomed(view, factor, about, least);
+        expect(scale).toBeGreaterThanOrEqual(Math.min(view.scale, least) - 1e-9);
+        if (factor >= 1) expect(scale).toBe(zoomed(view, factor, about).scale);
+        if (factor < 1) expect(scale).toBeLessThanOrEqual(view.scale + 1e-9);
+      }),
+    );
+  });
+
   test('panning moves every spot by the same px', () => {
     fc.assert(
       fc.property(anyView, spot, point, (view, p, by) => {
