@@ -1,4 +1,3 @@
-import type { Vec2 } from '../../geometry/vector.ts';
 import type { Layout } from '../../layout/layout.ts';
 import { isStruck } from '../../layout/pieces/piece.ts';
 import { boxCorners } from '../../rig/boxShape.ts';
