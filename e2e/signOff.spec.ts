@@ -227,6 +227,23 @@ test('a mic that stands in its drum is not called clear, and is named before any
   await expect(warning).toBeVisible();
 });
 
+test('the list of layouts says how a sign-off stands now, not that there was one @portrait', async ({
+  page,
+}) => {
+  await startLayout(page);
+  await signAllFine(page);
+  await press(page, 'Back to the plan');
+  await press(page, 'Layouts');
+  const row = page.locator('.layout-row');
+  await expect(row.getByText('Signed off', { exact: true })).toBeVisible();
+  await page.locator('.layout-name').click();
+  await nudgeMic(page, 'Snare top');
+  await expect(state(page)).toHaveText('Sign-off is stale');
+  await press(page, 'Layouts');
+  await expect(row.getByText('Sign-off is stale', { exact: true })).toBeVisible();
+  await expect(row.getByText('Signed off', { exact: true })).toHaveCount(0);
+});
+
 test('an asking that was begun goes on after a reload, with what was said', async ({ page }) => {
   await startLayout(page);
   await state(page).click();

@@ -2,6 +2,7 @@ import { remembered } from '../geometry/remembered.ts';
 import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
 import { isWhole, signedKit } from '../layout/signed.ts';
+import { type SignedState, stateBy } from '../layout/signedState.ts';
 import type { MicAnswer, SignOff } from '../layout/signOff.ts';
 import type { Rig } from '../rig/placed.ts';
 import {
@@ -24,7 +25,7 @@ export type SignOffState =
   | { readonly kind: 'none' }
   | { readonly kind: 'broken'; readonly signOff: SignOff; readonly why: 'digest' | 'unreadable' }
   | {
-      readonly kind: 'stale' | 'holds' | 'withheld' | 'reworked';
+      readonly kind: Exclude<SignedState, 'none' | 'broken'>;
       readonly signOff: SignOff;
       /** Empty unless it is stale or reworked. */
       readonly changes: KitChanges;
@@ -71,17 +72,12 @@ export function createSignOffReader(): (layout: Layout, rig: Rig) => SignOffStat
     if (!before.ok) return { kind: 'broken', signOff, why: before.why };
     const changes = before.changesFor(layout.signOffs)({ parts: layout, rig });
     return {
-      kind: kindOf(signOff.consent, isUnchanged(changes)),
+      kind: stateBy(signOff.consent, isUnchanged(changes)),
       signOff,
       changes,
       wishes: wishesIn(signOff, changes),
     };
   };
-}
-
-function kindOf(agreed: boolean, unchanged: boolean): 'holds' | 'stale' | 'withheld' | 'reworked' {
-  if (agreed) return unchanged ? 'holds' : 'stale';
-  return unchanged ? 'withheld' : 'reworked';
 }
 
 /** Names are not signed: those of what is gone come from the answers, as far as it was asked about. */

@@ -1,6 +1,7 @@
 import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
 import type { Player } from '../layout/player.ts';
+import type { SignedState } from '../layout/signedState.ts';
 
 /** What the user's hand sets beside a layout. */
 export interface LibraryMarks {
@@ -22,8 +23,8 @@ export interface LibraryRow extends LibraryMarks {
   readonly mics: number;
   /** A small plan, as `kitOutline.ts` writes it. */
   readonly picture: string;
-  /** When it was signed off last; null too when the last one asked did not agree. */
-  readonly signedAt: string | null;
+  /** How its last sign-off stands to it; `unknown` where that was never stored. */
+  readonly signOff: SignedState | 'unknown';
   readonly changedAt: number;
   /** Lines of revisions from other tablets that went their own way. */
   readonly otherLines: number;

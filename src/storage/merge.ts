@@ -16,7 +16,7 @@ export interface IncomingLayout extends Marks {
   /** What a list shows of the revision that holds there. */
   readonly facts: Pick<
     StoredHead,
-    'name' | 'venue' | 'date' | 'player' | 'pieces' | 'mics' | 'picture' | 'signedAt' | 'signOffs'
+    'name' | 'venue' | 'date' | 'player' | 'pieces' | 'mics' | 'picture' | 'signOff' | 'signOffs'
   >;
 }
 

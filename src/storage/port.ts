@@ -1,6 +1,7 @@
 import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
 import type { Problem } from '../layout/problem.ts';
+import type { SignedState } from '../layout/signedState.ts';
 
 /**
  * The storage port: all that the app asks of whatever keeps layouts. Rules, quoted by the contract tests:
@@ -71,8 +72,8 @@ export interface StoredRow extends Marks {
   readonly mics: number;
   /** A small plan, as `kitOutline.ts` writes it. */
   readonly picture: string;
-  /** When it was signed off last, as the sign-off has it; null too when the last one asked did not agree. */
-  readonly signedAt: string | null;
+  /** How its last sign-off stands to it; `unknown` where an older version of the app stored it and nothing was saved since. */
+  readonly signOff: SignedState | 'unknown';
   readonly changedAt: number;
   readonly revision: number;
   /** Lines of revisions beside this one, from other tablets, that went their own way. */

@@ -3,11 +3,14 @@ import { kitOutline, outlineText } from '../layout/kitOutline.ts';
 import type { Layout } from '../layout/layout.ts';
 import type { Problem } from '../layout/problem.ts';
 import { checkLayout, readLayout, writeLayout } from '../layout/read.ts';
+import { signedState } from '../layout/signedState.ts';
 import { packed, unpacked } from './handOver/pack.ts';
 import { type LoadOutcome, NOTHING_STORED, type StoredRow } from './port.ts';
 
 /** The head of one layout: which revision holds, and what a list shows of it. Times are ms since 1970. */
-export interface StoredHead extends StoredRow {
+export interface StoredHead extends Omit<StoredRow, 'signOff'> {
+  /** Missing where an older version of the app stored it: that one kept only when it was signed. */
+  readonly signOff?: StoredRow['signOff'];
   readonly removedAt: number | null;
   /** The highest revision there is, of whatever line: the next one counts on from here. */
   readonly last: number;
@@ -74,7 +77,7 @@ export const listedFacts = (layout: Layout) => ({
   pieces: layout.pieces.length,
   mics: layout.mics.length,
   picture: outlineText(kitOutline(layout.pieces)),
-  signedAt: layout.signOffs.slice(-1).find(({ consent }) => consent)?.at ?? null,
+  signOff: signedState(layout),
   signOffs: layout.signOffs.map(({ id }) => id),
 });
 
@@ -90,10 +93,10 @@ export const NO_HEAD = {
   thinAt: null,
 } as const;
 
-/** The row of a head. */
+/** The row of a head. Whether a sign-off holds is never guessed. */
 export function rowOf(head: StoredHead): StoredRow {
-  const { removedAt: _, last: _l, digest: _d, signOffs: _s, asides: _a, thinAt: _t, ...row } = head;
-  return row;
+  const { removedAt: _, last: _l, digest: _d, signOffs, asides: _a, thinAt: _t, ...row } = head;
+  return { ...row, signOff: row.signOff ?? (signOffs.length === 0 ? 'none' : 'unknown') };
 }
 
 /** Rows of what is not removed, the last changed first. */

@@ -58,4 +58,4 @@ export async function upgraded(database: Database, from: number, change: Change)
 }
 
 /** Of a document that can't be read the list shows what it showed before. */
-const UNREAD = { date: null, player: '', picture: '', signedAt: null, signOffs: [] } as const;
+const UNREAD = { date: null, player: '', picture: '', signOff: 'none', signOffs: [] } as const;

@@ -5,7 +5,7 @@ import { initialState, session } from '../../src/session/session.ts';
 
 const row: LibraryRow = {
   ...{ id: 'one', name: 'One', venue: '', date: null, player: 'Drummer', pieces: 1, mics: 0 },
-  ...{ picture: '', signedAt: null, changedAt: 1, otherLines: 0 },
+  ...{ picture: '', signOff: 'none', changedAt: 1, otherLines: 0 },
   ...{ favourite: false, archived: false, tags: [] },
 };
 

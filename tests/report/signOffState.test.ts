@@ -11,6 +11,7 @@ import { movePiece } from '../../src/layout/edit/pieces.ts';
 import { addSignOff } from '../../src/layout/edit/signOffs.ts';
 import { moveBox, setPlayer } from '../../src/layout/edit/stage.ts';
 import type { Layout } from '../../src/layout/layout.ts';
+import { signedState } from '../../src/layout/signedState.ts';
 import type { Answer } from '../../src/layout/signOff.ts';
 import { createAnalyst } from '../../src/report/analyse.ts';
 import { remedyOf, takeRemedy } from '../../src/report/remedy.ts';
@@ -64,6 +65,8 @@ describe('the state of a sign-off', () => {
       const rig = build(layout);
       const state = read(layout, rig);
       expect(state).toEqual(createSignOffReader()(layout, rig));
+      // N5, which places nothing, agrees.
+      expect(signedState(layout)).toBe(state.kind);
       return state.kind;
     });
     expect(new Set(kinds)).toEqual(new Set(['holds', 'stale', 'withheld', 'reworked']));

@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { addSignOff } from '../../src/layout/edit/signOffs.ts';
+import type { Layout } from '../../src/layout/layout.ts';
 import { NOTHING_STORED, type StorageChange, type StoragePort } from '../../src/storage/port.ts';
 import { sample } from './sample.ts';
 
@@ -18,6 +20,7 @@ export function storageContract(name: string, set: () => Fixture): void {
   describe(`${name}: the storage contract`, () => {
     keepsAndLists(set);
     keepsHistory(set);
+    tellsSignOffs(set);
     losesNoEdit(set);
     guardsWhatIsStored(set);
     marksWhatIsRemoved(set);
@@ -72,7 +75,7 @@ function keepsAndLists(set: () => Fixture): void {
       favourite: false,
       archived: false,
       tags: [],
-      signedAt: null,
+      signOff: 'none',
       otherLines: 0,
     });
   });
@@ -124,17 +127,15 @@ function keepsHistory(set: () => Fixture): void {
 
   it('S8 a new sign-off makes a signed point, a name a named one', async () => {
     const storage = set().open();
-    const signOff = {
-      ...{ id: 'so-1', name: 'Drummer', at: '2026-07-11T18:00:00Z', consent: true },
-      ...{ answers: [], notes: '', form: 1, signed: '{}', digest: '0'.repeat(64) },
-    };
+    const sign = (layout: Layout, consent: boolean): Layout =>
+      addSignOff(layout, {
+        ...{ name: 'Drummer', at: '2026-07-11T18:00:00Z', consent, answers: [], notes: '' },
+      });
+    const signed = sign(sample('one'), true);
     await storage.save(sample('one'), NOTHING_STORED);
-    await storage.save({ ...sample('one'), signOffs: [signOff] }, 1);
-    await storage.save({ ...sample('one', 'Later'), signOffs: [signOff] }, 2);
-    expect((await storage.list()).rows[0]).toMatchObject({ signedAt: '2026-07-11T18:00:00Z' });
-    const refusal = { ...signOff, id: 'so-2', consent: false };
-    await storage.save({ ...sample('one', 'Asked again'), signOffs: [signOff, refusal] }, 3);
-    expect((await storage.list()).rows[0]).toMatchObject({ signedAt: null });
+    await storage.save(signed, 1);
+    await storage.save({ ...signed, name: 'Later' }, 2);
+    await storage.save({ ...sign(signed, false), name: 'Asked again' }, 3);
     expect(await storage.nameRevision('one', 1, 'Before the show')).toEqual({ ok: true });
     expect(await storage.nameRevision('one', 9, 'x')).toEqual({ ok: false, kind: 'missing' });
     expect(await storage.revisions('one')).toMatchObject([
@@ -143,6 +144,28 @@ function keepsHistory(set: () => Fixture): void {
       { name: '', signed: null, withheld: null },
       { name: '', signed: null, withheld: 'Drummer' },
     ]);
+  });
+}
+
+function tellsSignOffs(set: () => Fixture): void {
+  it('lists how the sign-off stands to the layout as it was saved last, not that there was one', async () => {
+    const storage = set().open();
+    let revision = NOTHING_STORED;
+    const listedAs = async (layout: Layout) => {
+      const saved = await storage.save(layout, revision);
+      if (saved.ok) revision = saved.revision;
+      return (await storage.list()).rows[0]?.signOff;
+    };
+    const plain = sample('one');
+    const signed = addSignOff(plain, {
+      ...{ name: 'Drummer', at: '2026-07-11T18:00:00Z', consent: true, answers: [], notes: '' },
+    });
+    expect(await listedAs(plain)).toBe('none');
+    expect(await listedAs(signed)).toBe('holds');
+    expect(await listedAs({ ...signed, name: 'Renamed' })).toBe('holds');
+    const player = { ...signed.player, seatHeight: 520 };
+    expect(await listedAs({ ...signed, player })).toBe('stale');
+    expect(await listedAs(signed)).toBe('holds');
   });
 }
 

@@ -3,6 +3,7 @@ import 'fake-indexeddb/auto';
 import { forceCloseDatabase, IDBOpenDBRequest as NeverAnswering } from 'fake-indexeddb';
 import { deleteDB, type IDBPDatabase, openDB } from 'idb';
 import { afterEach, describe, expect, it, vi } from 'vitest';
+import { addSignOff } from '../../src/layout/edit/signOffs.ts';
 import { writeLayout } from '../../src/layout/read.ts';
 import { indexedDbStorage } from '../../src/storage/indexedDb.ts';
 import { NOTHING_STORED, type StorageChange, type StoragePort } from '../../src/storage/port.ts';
@@ -96,6 +97,27 @@ describe('indexedDbStorage', () => {
     };
   });
 
+  it('what was signed before its state was stored claims nothing, until it is saved again', async () => {
+    const { name, open } = newDatabase();
+    const storage = open();
+    await storage.save(sample('plain'), NOTHING_STORED);
+    const signed = addSignOff(sample('signed'), {
+      ...{ name: 'Drummer', at: '2031-05-17T18:30:00Z', consent: true, answers: [], notes: '' },
+    });
+    await storage.save(signed, NOTHING_STORED);
+    const database = await openDB(name, 2);
+    for (const { signOff: _, ...head } of await database.getAll('heads')) {
+      const signedAt = head.id === 'signed' ? '2031-05-17T18:30:00Z' : null;
+      await database.put('heads', { ...head, signedAt });
+    }
+    database.close();
+    const states = async () =>
+      Object.fromEntries((await storage.list()).rows.map(({ id, signOff }) => [id, signOff]));
+    expect(await states()).toEqual({ plain: 'none', signed: 'unknown' });
+    await storage.save({ ...signed, name: 'Renamed' }, 1);
+    expect(await states()).toEqual({ plain: 'none', signed: 'holds' });
+  });
+
   it('a database of version 1 is brought over with all that it holds', async () => {
     const { name, open } = newDatabase();
     const old = await firstDatabase(name);
@@ -121,8 +143,7 @@ describe('indexedDbStorage', () => {
       changedAt: 5000,
       revision: 7,
     });
-    const { signOffs } = JSON.parse(signed);
-    expect(rows.find(({ id }) => id === signedId)?.signedAt).toBe(signOffs.at(-1).at);
+    expect(rows.find(({ id }) => id === signedId)?.signOff).toBe('holds');
     expect(await storage.load('broken')).toMatchObject({ kind: 'unreadable', text: '{"half of a' });
     expect(await storage.removed()).toMatchObject([{ id: 'gone', removedAt: 6000 }]);
     expect(await storage.revisions(demoId)).toMatchObject([

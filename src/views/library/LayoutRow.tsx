@@ -3,6 +3,7 @@ import { outlineIn } from '../../layout/kitOutline.ts';
 import type { LibraryRow } from '../../session/library.ts';
 import { Icon } from '../parts/Icon.tsx';
 import { counted } from '../words/nameOf.ts';
+import { signedRowWords } from '../words/signOffWords.ts';
 import { changedWords } from '../words/timeWords.ts';
 import { KitPicture } from './KitPicture.tsx';
 import type { Library } from './useLibrary.ts';
@@ -73,7 +74,11 @@ function LayoutFacts({ row }: { readonly row: LibraryRow }) {
         {row.otherLines > 0 && (
           <span className="layout-mark warn">Changed on another tablet too: see its history</span>
         )}
-        {row.signedAt !== null && <span className="layout-mark">Signed off</span>}
+        {row.signOff !== 'none' && (
+          <span className={row.signOff === 'holds' ? 'layout-mark' : 'layout-mark warn'}>
+            {signedRowWords[row.signOff]}
+          </span>
+        )}
         {row.archived && <span className="layout-mark">Archived</span>}
         {row.tags.map((tag) => (
           <span key={tag} className="layout-mark">

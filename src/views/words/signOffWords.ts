@@ -3,6 +3,7 @@ import type { Layout } from '../../layout/layout.ts';
 import type { SignOff } from '../../layout/signOff.ts';
 import type { Finding, Report } from '../../report/report.ts';
 import type { SignOffCode, SignOffState } from '../../report/signOffState.ts';
+import type { LibraryRow } from '../../session/library.ts';
 import { showLength } from '../../units/lengthText.ts';
 import { counted, listed } from './nameOf.ts';
 
@@ -27,6 +28,12 @@ export const signOffStateWords: Readonly<Record<SignOffState['kind'], string>> =
   withheld: 'Changes asked for',
   reworked: 'Changed since: ask again',
   broken: 'Sign-off is damaged',
+};
+
+/** The same on a row of the list of layouts; what an older version of the app stored says nothing of how it stands now. */
+export const signedRowWords: Readonly<Record<LibraryRow['signOff'], string>> = {
+  ...signOffStateWords,
+  unknown: 'Was signed off once: open it to see its state',
 };
 
 /** The state in one or two words, where room is short. */

@@ -4,7 +4,7 @@ import { searchOver } from '../../../src/views/library/searchLayouts.ts';
 
 const row = (id: string, rest: Partial<LibraryRow>): LibraryRow => ({
   ...{ id, name: 'Layout', venue: '', date: null, player: '', pieces: 1, mics: 0, picture: '' },
-  ...{ signedAt: null, changedAt: 0, otherLines: 0, favourite: false, archived: false, tags: [] },
+  ...{ signOff: 'none', changedAt: 0, otherLines: 0, favourite: false, archived: false, tags: [] },
   ...rest,
 });
 
