@@ -181,6 +181,29 @@ test('a split is added, and a plain Y says what it does', async ({ page }) => {
   await expect(page.getByText('No signal is split.')).toBeVisible();
 });
 
+test('undo brings the line check back to the line whose result it took away', async ({ page }) => {
+  await openPatch(page, 'Check');
+  const at = (channel: number) =>
+    page.getByRole('heading', { name: new RegExp(`^Channel ${channel}:`) });
+  await expect(page.getByText(/^48 V: (on|off) in this plan/)).toBeVisible();
+  await expect(page.getByText(/^In this plan: polarity normal/)).toBeVisible();
+  for (const [channel, button] of [
+    [1, 'Pass'],
+    [2, 'Pass'],
+    [3, 'Fail'],
+  ] as const) {
+    await expect(at(channel)).toBeVisible();
+    await page.waitForTimeout(500);
+    await page.getByRole('button', { name: button }).click();
+  }
+  await expect(at(4)).toBeVisible();
+  await page.keyboard.press('Control+z');
+  await expect(at(3)).toBeVisible();
+  await page.keyboard.press('Control+z');
+  await expect(at(2)).toBeVisible();
+  await expect(page.getByText(/1 passed, 0 failed/)).toBeVisible();
+});
+
 test('the line check is walked through, and a result is kept @portrait', async ({ page }) => {
   await openPatch(page, 'Check');
   await expect(page.getByRole('heading', { name: /^Channel 1:/ })).toBeVisible();

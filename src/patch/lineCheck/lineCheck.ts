@@ -52,6 +52,20 @@ export function nextStep(steps: readonly CheckStep[], after: Id | null): CheckSt
   return round.find(({ state }) => state === 'open' || state === 'stale') ?? null;
 }
 
+/**
+ * W3 Where results are taken away or changed behind the walk's back, as an undo does, it goes back to the first of these lines; null when none
+ *    was. Results that come do not move it.
+ */
+export function takenBack(
+  steps: readonly CheckStep[],
+  before: readonly CheckResult[],
+  now: readonly CheckResult[],
+): CheckStep | null {
+  const kept = new Set(now);
+  const gone = new Set(before.filter((result) => !kept.has(result)).map(({ channel }) => channel));
+  return steps.find(({ row }) => gone.has(row.id)) ?? null;
+}
+
 export function checkSummary(steps: readonly CheckStep[]): CheckSummary {
   const count = (wanted: CheckStep['state']): number =>
     steps.filter(({ state }) => state === wanted).length;

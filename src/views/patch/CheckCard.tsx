@@ -4,13 +4,7 @@ import type { CheckStep } from '../../patch/lineCheck/lineCheck.ts';
 import { TextField } from '../fields/TextField.tsx';
 import { BoxInput } from './BoxInput.tsx';
 import { CHECK_STATES } from './checkStates.ts';
-
-const PHANTOM: Readonly<Record<CheckStep['phantom'], string>> = {
-  'leave-on': '48 V is on and belongs there.',
-  'leave-off': 'No 48 V here: leave it off.',
-  'switch-on': 'Mute, then switch 48 V on: this mic needs it.',
-  'switch-off': 'Mute, then switch 48 V off: it does not belong here.',
-};
+import { checkWords } from './checkWords.ts';
 
 interface CheckCardProps {
   readonly step: CheckStep;
@@ -21,7 +15,8 @@ interface CheckCardProps {
 
 /** The line at hand. Its buttons stay the same from line to line, so that a key goes on where it was. */
 export function CheckCard({ step, counts, onSay }: CheckCardProps) {
-  const { row, phantom, state } = step;
+  const { row, state } = step;
+  const [phantom, settings] = checkWords(step);
   const [note, setNote] = useState(step.note);
   // biome-ignore lint/correctness/useExhaustiveDependencies: another line brings its own note
   useEffect(() => setNote(step.note), [row.id]);
@@ -37,8 +32,9 @@ export function CheckCard({ step, counts, onSay }: CheckCardProps) {
         Box input <BoxInput input={row.input} /> {row.micClass.name}
       </p>
       <p>
-        {PHANTOM[phantom]} {state === 'open' ? '' : `Now: ${CHECK_STATES[state]}.`}
+        {phantom} {state === 'open' ? '' : `Now: ${CHECK_STATES[state]}.`}
       </p>
+      <p>{settings}</p>
       <TextField key={row.id} label="Note" value={note} most={200} mayBeEmpty onSet={setNote} />
       <div className="check-buttons">
         <button type="button" className="check-big pass" onClick={sayer('pass')}>

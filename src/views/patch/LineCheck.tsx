@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { Id } from '../../layout/fields.ts';
 import type { CheckOutcome, CheckResult } from '../../layout/patch.ts';
 import {
@@ -8,9 +8,11 @@ import {
   nextStep,
   putBackCheck,
   recordCheck,
+  takenBack,
 } from '../../patch/lineCheck/lineCheck.ts';
 import type { PatchReport } from '../../report/patch.ts';
 import type { PlanMark } from '../../session/patchView.ts';
+import { session } from '../../session/session.ts';
 import { usePanel } from '../panel/usePanel.ts';
 import { useOpen } from '../parts/useOpen.ts';
 import { useTapGuard } from '../parts/useTapGuard.ts';
@@ -30,6 +32,7 @@ export function LineCheck({ patch }: { readonly patch: PatchReport }) {
   const step = steps.find(({ row }) => row.id === chosen) ?? nextStep(steps, null);
   const { lineCheck } = useOpen().layout.patch;
   const [last, setLast] = useState<Said | null>(null);
+  const seen = useRef<readonly CheckResult[]>(lineCheck);
   const counts = useTapGuard(step?.row.id);
   const go = (next: CheckStep | null) => {
     setChosen(next?.row.id ?? null);
@@ -41,6 +44,7 @@ export function LineCheck({ patch }: { readonly patch: PatchReport }) {
     const { row } = step;
     setLast({ channel: row.id, before: lineCheck.find(({ channel }) => channel === row.id) });
     editPatch(`Line check: ${row.name}`, (from) => recordCheck(from, row, outcome, note));
+    seen.current = resultsNow();
     go(after(steps, step));
   };
   const takeBack = ({ channel, before }: Said) => {
@@ -48,6 +52,13 @@ export function LineCheck({ patch }: { readonly patch: PatchReport }) {
     go(steps.find(({ row }) => row.id === channel) ?? null);
     setLast(null);
   };
+  // An undo takes results away behind the walk's back (W3).
+  useEffect(() => {
+    const now = resultsNow();
+    const back = takenBack(steps, seen.current, now);
+    seen.current = now;
+    if (back) go(back);
+  });
   const lastStep = steps.find(({ row }) => row.id === last?.channel);
   return (
     <>
@@ -90,6 +101,9 @@ export function LineCheck({ patch }: { readonly patch: PatchReport }) {
     </>
   );
 }
+
+const resultsNow = (): readonly CheckResult[] =>
+  session.getState().open?.layout.patch.lineCheck ?? [];
 
 const SIGNS = { pass: '✓', fail: '✗', skip: '–', open: '○', stale: '○' } as const;
 

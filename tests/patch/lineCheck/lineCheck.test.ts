@@ -9,6 +9,7 @@ import {
   nextStep,
   putBackCheck,
   recordCheck,
+  takenBack,
 } from '../../../src/patch/lineCheck/lineCheck.ts';
 import { deepFreeze } from '../../support/deepFreeze.ts';
 import { demoWithMore, patchWith, rowOf, rowsOf } from '../scenes.ts';
@@ -45,6 +46,22 @@ describe('walking the line check', () => {
       stale: 0,
       isGood: true,
     });
+  });
+
+  it('W3 goes back to the first line whose result was taken away or changed, and stays when results come', () => {
+    const { patch } = walk(() => 'pass');
+    const steps = lineCheck(rows, []);
+    const all = patch.lineCheck;
+    expect(takenBack(steps, all, all)).toBeNull();
+    expect(takenBack(steps, [], all)).toBeNull();
+    expect(takenBack(steps, all, all.slice(0, 2))?.row.id).toBe(rows[2]?.id);
+    // The order of the results is not that of the list.
+    expect(takenBack(steps, all.toReversed(), [])?.row.id).toBe(rows[0]?.id);
+    const [first, second, ...more] = all;
+    if (!first || !second) throw new Error('expected two lines');
+    expect(takenBack(steps, all, [first, { ...second, outcome: 'fail' }, ...more])?.row.id).toBe(
+      second.channel,
+    );
   });
 
   it('sums up what came out; one fail or skip and it is not good', () => {
