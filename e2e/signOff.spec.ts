@@ -227,6 +227,47 @@ test('a mic that stands in its drum is not called clear, and is named before any
   await expect(warning).toBeVisible();
 });
 
+test('what is open besides the mics is named before anyone agrees, and the way out shows its cables @portrait', async ({
+  page,
+}) => {
+  await startLayout(page);
+  const file = await downloaded(page, page.getByRole('button', { name: 'Export' }));
+  const layout = JSON.parse(file.text);
+  layout.deck.depth -= 300;
+  layout.box = { ...layout.box, x: 1500, y: -700 };
+  await press(page, 'Layouts');
+  await importText(page, 'edge.json', JSON.stringify({ ...layout, name: 'Over the edge' }));
+  await page.locator('.layout-name').getByText('Over the edge').click();
+  const side = page.locator('.sign-side');
+  const edge = side.getByText("The stand of Kick in is over the deck's edge");
+  const lane = side.getByText(/cables cross the way to the stairs$/);
+  await state(page).click();
+  await expect(edge).toBeVisible();
+  await expect(lane).toBeVisible();
+  await expect(page.locator('.sign-answers .primary')).toHaveText('One by one');
+  await press(page, 'One by one');
+  await expect(page.getByText(/^Mic 1 of/)).toBeVisible();
+  await expect(edge).toHaveCount(0);
+  while (await page.getByText(/^Mic \d+ of/).isVisible()) {
+    const at = await page.locator('.sign-count').textContent();
+    await press(page, 'Fine');
+    await expect(page.locator('.sign-count')).not.toHaveText(at ?? '');
+  }
+  await expect(side.getByRole('heading', { name: 'The stands' })).toBeVisible();
+  await expect(edge).toBeVisible();
+  await press(page, 'Fine');
+  await expect(side.getByRole('heading', { name: 'The way out' })).toBeVisible();
+  await expect(lane).toBeVisible();
+  await press(page, 'Fine');
+  await expect(edge).toBeVisible();
+  await expect(lane).toBeVisible();
+  await press(page, 'I agree');
+  await expect(page.getByRole('heading', { name: 'Signed off', level: 2 })).toBeVisible();
+  // Deck and box are no part of what is signed: what is open about them is still said.
+  await expect(edge).toBeVisible();
+  await expect(lane).toBeVisible();
+});
+
 test('the list of layouts says how a sign-off stands now, not that there was one @portrait', async ({
   page,
 }) => {

@@ -1,6 +1,7 @@
 import { type PointerEvent, useMemo, useRef } from 'react';
 import type { Id } from '../layout/fields.ts';
 import type { Finding } from '../report/report.ts';
+import { sceneFindings } from '../report/sceneFindings.ts';
 import { toDeck } from '../rig/deckFrame.ts';
 import type { Selection } from '../session/selection.ts';
 import { type OpenLayout, useSession } from '../session/session.ts';
@@ -25,6 +26,7 @@ const BARE: Furniture = {
   foot: 0,
   legends: { width: 0, height: 0 },
 };
+const NOTHING: readonly Finding[] = [];
 const BORDER: Border = { top: 24, right: 24, bottom: 52, left: 24 };
 
 /** The plan as the drummer sees it, for the sign-off: what is asked about, large. Nothing on it can be moved by touch. */
@@ -61,7 +63,10 @@ function Shown({ open, size }: { readonly open: OpenLayout; readonly size: Scree
   );
   const pickables = useMemo(() => pickablesOf(layout, report, false), [layout, report]);
   const highlighted = useMemo(() => outlinesOf(pickables, selection), [pickables, selection]);
-  const plain = useMemo(() => ({ ...preferences, showRuns: false }), [preferences]);
+  // The way out is judged by the cables that lie on it.
+  const showRuns = question?.about === 'lane';
+  const plain = useMemo(() => ({ ...preferences, showRuns }), [preferences, showRuns]);
+  const scene = question && question.about !== 'mic' ? question.about : null;
   const point = (event: PointerEvent<HTMLButtonElement>) => {
     const box = event.currentTarget.getBoundingClientRect();
     const at = { x: event.clientX - box.left, y: event.clientY - box.top };
@@ -85,7 +90,13 @@ function Shown({ open, size }: { readonly open: OpenLayout; readonly size: Scree
         furniture={BARE}
         marks={null}
         finding={isPointing ? wished(mic, said.wish) : undefined}
-        wishes={asking.step.at === 'consent' ? allWished(asking) : []}
+        wishes={
+          asking.step.at === 'consent'
+            ? allWished(asking)
+            : scene === null
+              ? NOTHING
+              : sceneFindings(report)[scene]
+        }
       />
       {isPointing && (
         <button

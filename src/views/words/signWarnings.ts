@@ -4,16 +4,11 @@ import type { Report } from '../../report/report.ts';
 import { standingIn } from '../../report/standingIn.ts';
 import { findingWords } from './findingWords.ts';
 import { capitalised, counted, listed, nameOf } from './nameOf.ts';
-
-/** Something that would go wrong, said before anyone agrees to it. */
-interface Warning {
-  readonly verdict: 'struck' | 'tight';
-  readonly text: string;
-}
+import { sceneWarnings, type Warning } from './sceneWarnings.ts';
 
 /**
- * What is wrong with mics as they stand, before anyone agrees to it: `1 mic would be struck: Snare mic. Look at it first`; and of each that
- * stands in a drum or cymbal, in which.
+ * What is wrong as it stands, before anyone agrees to it: with the mics, `1 mic would be struck: Snare mic. Look at it first`, and of each that
+ * stands in a drum or cymbal, in which; with all that stands there, and with the way out.
  *
  * @param mics Who is asked about.
  */
@@ -32,6 +27,8 @@ export function signWarnings(
       report.clearances.filter(({ mic }) => mics.includes(mic)),
       layout,
     ),
+    ...sceneWarnings('stands', report, layout),
+    ...sceneWarnings('lane', report, layout),
   ];
 }
 

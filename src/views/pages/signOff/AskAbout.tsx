@@ -17,6 +17,7 @@ import { clearanceWords } from '../../words/clearanceWords.ts';
 import { findingWords } from '../../words/findingWords.ts';
 import { capitalised, nameOf } from '../../words/nameOf.ts';
 import { wishKeptWords } from '../../words/signOffWords.ts';
+import { SceneWarnings } from './SignWarnings.tsx';
 import { WishSpot } from './WishSpot.tsx';
 
 const scenes = {
@@ -107,7 +108,14 @@ function Title({ question }: { readonly question: Question }) {
 
 function About({ question }: { readonly question: Question }) {
   const { layout, report } = useOpen();
-  if (question.about !== 'mic') return <p>{scenes[question.about].text}</p>;
+  if (question.about !== 'mic') {
+    return (
+      <>
+        <p>{scenes[question.about].text}</p>
+        <SceneWarnings scene={question.about} />
+      </>
+    );
+  }
   const row = report.clearances.find(({ mic }) => mic === question.mic);
   if (!row) return null;
   const kept = wishKeptWords(question.mic, layout, report);

@@ -3,6 +3,7 @@ import { Icon } from '../../parts/Icon.tsx';
 import { useOpen } from '../../parts/useOpen.ts';
 import { listed } from '../../words/nameOf.ts';
 import { PROOF, sceneNames, signedByWords } from '../../words/signOffWords.ts';
+import { SceneWarnings } from './SignWarnings.tsx';
 
 /** A sign-off that holds: by whom, when, and what it proves and what not. */
 export function Signed({ onAgain }: { readonly onAgain: () => void }) {
@@ -21,6 +22,8 @@ export function Signed({ onAgain }: { readonly onAgain: () => void }) {
       {open.length > 0 && (
         <p>Agreed to, with a change still wished for: {listed(open)}. It stands in the findings.</p>
       )}
+      <SceneWarnings scene="stands" />
+      <SceneWarnings scene="lane" />
       <h3>What it shows</h3>
       <p>{PROOF.does}</p>
       <h3>What it does not</h3>

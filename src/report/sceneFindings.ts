@@ -1,0 +1,32 @@
+import { remembered } from '../geometry/remembered.ts';
+import type { Finding, FindingCode, Report } from './report.ts';
+
+/** What the drummer is asked about besides the mics: all that stands there, and the way to the throne and away from it. */
+export type Scene = 'stands' | 'lane';
+
+/** What can't stand as it is drawn. A mic in a drum is told with its mic (`standingIn.ts`). */
+const STANDS: ReadonlySet<FindingCode> = new Set([
+  'piece-in-piece',
+  'piece-off-deck',
+  'base-off-deck',
+  'mic-beyond-stand',
+  'box-in-obstacle',
+  'run-no-way',
+]);
+const LANE: ReadonlySet<FindingCode> = new Set([
+  'lane-crossed',
+  'lane-blocked',
+  'stairs-crossed',
+  'stairs-off-edge',
+]);
+
+/**
+ * Open findings that whoever sits down there must know of, by what they are asked about: every one of things that must be solved, and every
+ * one where people walk. What is plugged and what is carried in a case is not the drummer's to judge.
+ */
+export const sceneFindings = remembered(
+  ({ findings }: Pick<Report, 'findings'>): Readonly<Record<Scene, readonly Finding[]>> => ({
+    stands: findings.filter(({ code }) => STANDS.has(code)),
+    lane: findings.filter(({ code }) => LANE.has(code)),
+  }),
+);
