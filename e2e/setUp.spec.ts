@@ -1,6 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
-import { savedSign, startLayout } from './support/layouts.ts';
+import { downloaded, importText, savedSign, startLayout } from './support/layouts.ts';
 import { expect, test } from './support/test.ts';
 
 async function openSetUp(page: Page): Promise<void> {
@@ -71,6 +71,37 @@ test('steps are ticked in the list too, and all ticks come off when asked twice'
   await page.getByRole('button', { name: 'Take all ticks off' }).click();
   await expect(progress(page)).toHaveText(/^0 of/);
   await expect(title(page)).toHaveText(/deck/i);
+});
+
+test('a step says what is open about its thing, and the head leads to what must be solved @portrait', async ({
+  page,
+}) => {
+  await startLayout(page);
+  const file = await downloaded(page, page.getByRole('button', { name: 'Export' }));
+  const layout = JSON.parse(file.text);
+  layout.deck.depth -= 500;
+  await page.getByRole('button', { name: 'Layouts' }).click();
+  await importText(page, 'edge.json', JSON.stringify({ ...layout, name: 'Over the edge' }));
+  await page.locator('.layout-name').getByText('Over the edge').click();
+  await page.getByRole('button', { name: 'Pages', exact: true }).click();
+  await page.getByRole('button', { name: /^Set up/ }).click();
+  await expect(page.getByText(/^2 findings must be solved/)).toBeVisible();
+  const open = card(page).getByText("Throne is over the deck's edge");
+  await expect(open).toHaveCount(0);
+  await card(page).getByRole('button', { name: 'Skip' }).click();
+  await expect(title(page)).toHaveText(/Throne/);
+  await expect(open).toBeVisible();
+  await expect(
+    page
+      .getByRole('list', { name: 'All steps' })
+      .getByRole('button', { name: /Throne.*must be solved/ }),
+  ).toBeVisible();
+  await page.getByRole('button', { name: 'See the findings' }).click();
+  await expect(page.getByRole('tab', { name: /Findings/ })).toHaveAttribute(
+    'aria-selected',
+    'true',
+  );
+  await expect(page.getByText("Throne is over the deck's edge").first()).toBeVisible();
 });
 
 test('the list is printed', async ({ page }) => {

@@ -1,12 +1,16 @@
 import { useState } from 'react';
 import { clearSetUp } from '../../layout/edit/setUp.ts';
 import type { SetUpStep } from '../../report/placement/steps.ts';
-import { edit } from '../../session/session.ts';
+import { edit, select, showPage } from '../../session/session.ts';
+import { countByNeed } from '../panel/worstFirst.ts';
 import { Dialog } from '../parts/Dialog.tsx';
+import { Icon } from '../parts/Icon.tsx';
 import { useOpen } from '../parts/useOpen.ts';
+import { VerdictMark } from '../parts/VerdictMark.tsx';
 import { usePaper } from '../sheets/usePaper.ts';
 import { usePrintPages } from '../sheets/usePrintPages.tsx';
 import { useSheets } from '../sheets/useSheets.ts';
+import { counted } from '../words/nameOf.ts';
 
 interface SetUpHeadProps {
   readonly steps: readonly SetUpStep[];
@@ -15,7 +19,8 @@ interface SetUpHeadProps {
 
 /** How far it has come, the list on paper, and the way to start again. */
 export function SetUpHead({ steps, onReset }: SetUpHeadProps) {
-  const { layout } = useOpen();
+  const { layout, report } = useOpen();
+  const toSolve = countByNeed(report).solve;
   const [asking, setAsking] = useState(false);
   const { paper } = usePaper();
   const sheetOf = useSheets(paper);
@@ -29,6 +34,7 @@ export function SetUpHead({ steps, onReset }: SetUpHeadProps) {
         </p>
         <progress aria-labelledby="set-up-done" value={done} max={steps.length} />
       </div>
+      {toSolve > 0 && <ToSolve count={toSolve} />}
       <div className="page-buttons">
         <button type="button" onClick={() => printPages(sheetOf('setUp').pages)}>
           Print the list
@@ -65,5 +71,29 @@ export function SetUpHead({ steps, onReset }: SetUpHeadProps) {
         </Dialog>
       )}
     </header>
+  );
+}
+
+/** The measures lead to the plan as it is: whoever builds it must know what is wrong with it first. */
+function ToSolve({ count }: { readonly count: number }) {
+  return (
+    <div className="set-up-open">
+      <p className="step-warning">
+        <VerdictMark verdict="struck" />
+        <strong>
+          {counted(count, 'finding')} must be solved before this kit is built as planned
+        </strong>
+      </p>
+      <button
+        type="button"
+        onClick={() => {
+          // The panel begins with its findings, unless something is selected.
+          select(null);
+          showPage(null);
+        }}
+      >
+        See the findings <Icon name="forward" />
+      </button>
+    </div>
   );
 }

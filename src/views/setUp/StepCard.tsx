@@ -5,6 +5,7 @@ import { Icon } from '../parts/Icon.tsx';
 import { useOpen } from '../parts/useOpen.ts';
 import { useTapGuard } from '../parts/useTapGuard.ts';
 import { SET_UP_KEY, stageWords, stepWords } from '../words/setUpWords.ts';
+import { StepWarnings } from './StepWarnings.tsx';
 
 interface StepCardProps {
   readonly step: SetUpStep;
@@ -34,6 +35,7 @@ export function StepCard({ step, mark, place, onGo }: StepCardProps) {
       <h2 id="step-title" aria-live="polite">
         {mark !== '' && <span className="step-mark">{mark}</span>} {title}
       </h2>
+      <StepWarnings step={step} />
       <ul className="step-lines">
         {lines.map((line) => (
           <li key={line}>{line}</li>

@@ -1,7 +1,9 @@
 import { tickStep } from '../../layout/edit/setUp.ts';
+import { stepFindings } from '../../report/placement/stepFindings.ts';
 import type { SetUpStep } from '../../report/placement/steps.ts';
 import { edit } from '../../session/session.ts';
 import { useOpen } from '../parts/useOpen.ts';
+import { VerdictMark } from '../parts/VerdictMark.tsx';
 import { stageWords, stepWords } from '../words/setUpWords.ts';
 
 interface StepListProps {
@@ -9,6 +11,8 @@ interface StepListProps {
   readonly at: number;
   readonly onGo: (index: number) => void;
 }
+
+const stepSigns = { stop: ', must be solved', warn: ', should be solved', note: '' } as const;
 
 /** Every step in order: ticked here too, or brought up to be read. */
 export function StepList({ steps, at, onGo }: StepListProps) {
@@ -18,6 +22,7 @@ export function StepList({ steps, at, onGo }: StepListProps) {
       {steps.map((step, index) => {
         const { title } = stepWords(step, layout, report);
         const isDone = layout.setUp.done.includes(step.key);
+        const [worst] = stepFindings(step, report);
         const isNew = step.stage !== steps[index - 1]?.stage;
         return (
           <li key={step.key} className={index === at ? 'step-row at-hand' : 'step-row'}>
@@ -42,6 +47,12 @@ export function StepList({ steps, at, onGo }: StepListProps) {
                 onClick={() => onGo(index)}
               >
                 {index + 1}. {title}
+                {worst && (
+                  <span className="step-sign">
+                    <VerdictMark verdict={worst.severity === 'stop' ? 'struck' : 'tight'} />
+                    <span className="spoken">{stepSigns[worst.severity]}</span>
+                  </span>
+                )}
               </button>
             </div>
           </li>

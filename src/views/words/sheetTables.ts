@@ -2,7 +2,8 @@ import { findMicClass } from '../../layout/catalogue/micClasses.ts';
 import type { Id } from '../../layout/fields.ts';
 import type { Layout } from '../../layout/layout.ts';
 import { type Spot, spotOfBox, spotsOfMic, spotsOfPiece } from '../../report/placement/spots.ts';
-import { piecesInOrder, setUpSteps } from '../../report/placement/steps.ts';
+import { stepFindings } from '../../report/placement/stepFindings.ts';
+import { piecesInOrder, type SetUpStep, setUpSteps } from '../../report/placement/steps.ts';
 import type { Report, Severity } from '../../report/report.ts';
 import { standingIn } from '../../report/standingIn.ts';
 import type { SheetTable } from '../../sheet/paper/table.ts';
@@ -142,6 +143,8 @@ export function findingsTable({ layout, report }: TableSource): SheetTable {
 /** The steps of setting up, with a box to tick; what is done on the screen is ticked. */
 export function setUpTable({ layout, report, marks }: TableSource): SheetTable {
   let last = '';
+  const openAt = (step: SetUpStep): readonly string[] =>
+    stepFindings(step, report).map((finding) => `OPEN: ${findingWords(finding, layout).title}`);
   const rows = setUpSteps(layout, report.runs).map((step, i) => {
     const { title, lines } = stepWords(step, layout, report);
     const stage = stageWords(step.stage);
@@ -157,7 +160,7 @@ export function setUpTable({ layout, report, marks }: TableSource): SheetTable {
       shown,
       marks.get(id) ?? '',
       title,
-      lines.join('. '),
+      [...openAt(step), ...lines].join('. '),
     ];
   });
   return {
