@@ -12,7 +12,7 @@ import {
   stayWords,
 } from '../words/clearSpotWords.ts';
 import { moveRows } from '../words/moveRows.ts';
-import { counted, nameOf, unbroken } from '../words/nameOf.ts';
+import { capitalised, counted, nameOf, unbroken } from '../words/nameOf.ts';
 import { inTheWayWords } from '../words/verdictWords.ts';
 import { LeftMics } from './LeftMics.tsx';
 import { NewFindings } from './NewFindings.tsx';
@@ -123,10 +123,7 @@ function MovedMic({
   const would = report.clearances.find((row) => row.mic === mic);
   if (!old || !now || !was || !would) return null;
   const spare = spareWords(would, layout);
-  const changes = moveRows(old, now, layout.units).map(
-    ({ what, to, by, toward }) =>
-      `${what} ${by || to}${toward === undefined ? '' : `, to about ${toward}`}`,
-  );
+  const changes = moveRows(old, now, layout.units).map(({ said }) => said);
   return (
     <li>
       <strong>{nameOf(layout, mic)}</strong>:{' '}
@@ -134,7 +131,7 @@ function MovedMic({
       <span className="unbroken">{roomWords(would, { layout, report })}</span>
       {spare !== '' && `, ${spare}`}.{' '}
       <span className="soft">
-        {unbroken(changes.join('; '))}. <SoundOfSpot mic={mic} before={before} />
+        {unbroken(capitalised(changes.join('; ')))}. <SoundOfSpot mic={mic} before={before} />
         {unproven.includes(mic) && ` ${BEST_FOUND}`}
       </span>
     </li>

@@ -1,9 +1,10 @@
 import type { Mic } from '../../layout/mics/mic.ts';
-import type { ClipMount, StandMount } from '../../layout/mics/mount.ts';
+import type { ClipMount, Mount, StandMount } from '../../layout/mics/mount.ts';
 import { turnBetween, wrapDegrees } from '../../units/angle.ts';
 import { oClockText } from '../../units/clock.ts';
 import { type LengthUnit, showLength } from '../../units/lengthText.ts';
 import { mountWords } from './kindWords.ts';
+import { inSentence } from './nameOf.ts';
 
 /** One number of a mic that a change gives another value: what it is, as it is, as it would be, and by how much. */
 export interface MoveRow {
@@ -11,8 +12,8 @@ export interface MoveRow {
   readonly from: string;
   readonly to: string;
   readonly by: string;
-  /** Of a direction of the mic: where it would be on the clock that the player sees. */
-  readonly toward?: string;
+  /** As it is and as it would be, in a line: `points 70° down, then 36° down`. */
+  readonly said: string;
 }
 
 /** Smaller differences are not shown: mm and degrees. */
@@ -29,24 +30,24 @@ export function moveRows(before: Mic, after: Mic, unit: LengthUnit): readonly Mo
   if (now.kind === 'plateOnDeck' && then.kind === 'plateOnDeck') {
     return [...spotRows('Plate', now, then, unit), ...directionRow('Faces', [now.turn, then.turn])];
   }
-  return [{ what: 'Held by', from: mountWords(now), to: mountWords(then), by: '' }];
+  return [heldRow(now, then)];
 }
 
 const clipRows = (now: ClipMount, then: ClipMount, unit: LengthUnit): MoveRow[] => [
   ...directionRow('Round the rim', [now.angle, then.angle]),
   ...lengthRow('Above the head', [now.height, then.height], unit),
   ...lengthRow('Inside the rim', [now.reach, then.reach], unit),
-  ...angleRow('Points down by', [now.pitch, then.pitch]),
+  ...pitchRow('Points down by', [now.pitch, then.pitch], 'down'),
 ];
 
 function standRows(now: StandMount, then: StandMount, unit: LengthUnit): MoveRow[] {
   const stand = now.stand !== then.stand;
   return [
-    ...(stand ? [{ what: 'Held by', from: mountWords(now), to: mountWords(then), by: '' }] : []),
+    ...(stand ? [heldRow(now, then)] : []),
     ...spotRows('Tip', now.tip, then.tip, unit),
     ...lengthRow('Height of the tip', [now.tip.z, then.tip.z], unit),
     ...directionRow('Points toward', [now.azimuth, then.azimuth]),
-    ...angleRow('Points up by', [now.pitch, then.pitch]),
+    ...pitchRow('Points up by', [now.pitch, then.pitch], 'up'),
     ...mastRow(now, then, unit),
     ...spotRows('Base', now.base, then.base, unit),
     ...turnRow('First foot toward', [now.turn, then.turn]),
@@ -67,12 +68,30 @@ const spotRows = (what: string, now: Spot, then: Spot, unit: LengthUnit): MoveRo
 function lengthRow(what: string, [now, then]: Pair, unit: LengthUnit): MoveRow[] {
   if (Math.abs(then - now) < SEEN) return [];
   const shown = (length: number): string => minus(showLength(length, unit));
-  return [{ what, from: shown(now), to: shown(then), by: signed(then - now, shown) }];
+  return [row(what, shown(now), shown(then), signed(then - now, shown))];
 }
 
-function angleRow(what: string, [now, then]: Pair): MoveRow[] {
+/** What a number was, and then is: a change alone reads like an aim of its own. */
+const row = (what: string, from: string, to: string, by: string): MoveRow => ({
+  ...{ what, from, to, by },
+  said: `${inSentence(what)} ${from}, then ${to}`,
+});
+
+const heldRow = (now: Mount, then: Mount): MoveRow =>
+  row('Held by', inSentence(mountWords(now)), inSentence(mountWords(then)), '');
+
+/** How steep a mic points; `way` is where a positive pitch points. */
+function pitchRow(what: string, [now, then]: Pair, way: 'up' | 'down'): MoveRow[] {
   if (Math.abs(then - now) < SEEN) return [];
-  return [{ what, from: degrees(now), to: degrees(then), by: signed(then - now, degrees) }];
+  const other = way === 'up' ? 'down' : 'up';
+  const steep = (pitch: number): string =>
+    Math.abs(pitch) < SEEN ? 'level' : `${degrees(Math.abs(pitch))} ${pitch > 0 ? way : other}`;
+  return [
+    {
+      ...row(what, degrees(now), degrees(then), signed(then - now, degrees)),
+      said: `points ${steep(now)}, then ${steep(then)}`,
+    },
+  ];
 }
 
 /** Directions go round: the short way from one to the other. */
@@ -80,23 +99,23 @@ function turnRow(what: string, [now, then]: Pair): MoveRow[] {
   const by = turnBetween(now, then);
   if (Math.abs(by) < SEEN) return [];
   const shown = (angle: number): string => degrees(wrapDegrees(angle));
-  return [{ what, from: shown(now), to: shown(then), by: signed(by, degrees) }];
+  return [row(what, shown(now), shown(then), signed(by, degrees))];
 }
 
 /** Where the mic sits on a rim or points: said as a clock too. */
 const directionRow = (what: string, [now, then]: Pair): MoveRow[] =>
-  turnRow(what, [now, then]).map((row) => ({
-    ...row,
-    from: `${row.from}, about ${oClockText(now)}`,
-    to: `${row.to}, about ${oClockText(then)}`,
-    toward: oClockText(then),
+  turnRow(what, [now, then]).map((turn) => ({
+    ...turn,
+    from: `${turn.from}, about ${oClockText(now)}`,
+    to: `${turn.to}, about ${oClockText(then)}`,
+    said: `${turn.said} (about ${oClockText(then)})`,
   }));
 
 function mastRow(now: StandMount, then: StandMount, unit: LengthUnit): MoveRow[] {
   if (now.mast === then.mast) return [];
   const shown = (mast: number | null): string =>
     mast === null ? 'follows' : showLength(mast, unit);
-  return [{ what: 'Height of the mast', from: shown(now.mast), to: shown(then.mast), by: '' }];
+  return [row('Height of the mast', shown(now.mast), shown(then.mast), '')];
 }
 
 const degrees = (angle: number): string => `${minus(String(Math.round(angle * 10) / 10 + 0))}°`;

@@ -25,9 +25,15 @@ test('a clip: round the rim the short way, height, reach and pitch; only what is
       from: '350°, about half past 3',
       to: '12.5°, about half past 2',
       by: '+22.5°',
-      toward: 'half past 2',
+      said: 'round the rim 350°, then 12.5° (about half past 2)',
     },
-    { what: 'Above the head', from: '45 mm', to: '60 mm', by: '+15 mm' },
+    {
+      what: 'Above the head',
+      from: '45 mm',
+      to: '60 mm',
+      by: '+15 mm',
+      said: 'above the head 45 mm, then 60 mm',
+    },
   ]);
 });
 
@@ -51,6 +57,25 @@ test('a stand: tip, aim and mast; the base that stays is not named', () => {
   expect(rows(moved, 'mic-snare', 'in')[1]).toMatch(/ \| \+1 in$/);
 });
 
+test('a line says what was and then is, never the change alone', () => {
+  const { mount } = micIn(sample, 'mic-snare');
+  if (mount.kind !== 'stand') throw new Error('the snare mic of the sample is on a stand');
+  const start = aimMic(sample, 'mic-snare', { pitch: -70, azimuth: 100 });
+  const said = (after: Layout) =>
+    moveRows(micIn(start, 'mic-snare'), micIn(after, 'mic-snare'), 'mm').map((each) => each.said);
+  expect(said(aimMic(start, 'mic-snare', { pitch: -36.2, azimuth: 95.7 }))).toEqual([
+    "points toward 100°, then 95.7° (about 12 o'clock)",
+    'points 70° down, then 36.2° down',
+  ]);
+  expect(said(aimMic(start, 'mic-snare', { pitch: 0 }))).toEqual(['points 70° down, then level']);
+  expect(said(aimMic(start, 'mic-snare', { pitch: 10 }))).toEqual(['points 70° down, then 10° up']);
+  const clip = changeClip(sample, 'mic-rack-1', { pitch: 40 });
+  const steeper = changeClip(clip, 'mic-rack-1', { pitch: 55 });
+  expect(moveRows(micIn(clip, 'mic-rack-1'), micIn(steeper, 'mic-rack-1'), 'mm')).toMatchObject([
+    { what: 'Points down by', by: '+15°', said: 'points 40° down, then 55° down' },
+  ]);
+});
+
 test('nothing that is another is no row', () => {
   expect(rows(sample, 'mic-snare')).toEqual([]);
   expect(rows(sample, 'mic-kick-plate')).toEqual([]);
@@ -59,5 +84,5 @@ test('nothing that is another is no row', () => {
 test('another kind of mount is named', () => {
   const clip = micIn(sample, 'mic-rack-1');
   const held = { ...clip, mount: micIn(sample, 'mic-snare').mount };
-  expect(moveRows(clip, held, 'mm')).toMatchObject([{ what: 'Held by', from: 'Rubber rim clip' }]);
+  expect(moveRows(clip, held, 'mm')).toMatchObject([{ what: 'Held by', from: 'rubber rim clip' }]);
 });
