@@ -194,7 +194,7 @@ test('undo brings the line check back to the line whose result it took away', as
   ] as const) {
     await expect(at(channel)).toBeVisible();
     await page.waitForTimeout(500);
-    await page.getByRole('button', { name: button }).click();
+    await page.locator('.check-big').getByText(button).click();
   }
   await expect(at(4)).toBeVisible();
   await page.keyboard.press('Control+z');

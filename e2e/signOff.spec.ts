@@ -278,7 +278,7 @@ test('the list of layouts says how a sign-off stands now, not that there was one
   const row = page.locator('.layout-row');
   await expect(row.getByText('Signed off', { exact: true })).toBeVisible();
   await page.locator('.layout-name').click();
-  await nudgeMic(page, 'Snare top');
+  await nudgeMic(page, 'Rack tom');
   await expect(state(page)).toHaveText('Sign-off is stale');
   await press(page, 'Layouts');
   await expect(row.getByText('Sign-off is stale', { exact: true })).toBeVisible();
