@@ -38,6 +38,10 @@ test('a layout is renamed in the list; an empty name is refused', async ({ page 
   await page.getByRole('button', { name: /^More for/ }).click();
   await page.getByRole('button', { name: 'Rename' }).click();
   const dialog = page.getByRole('dialog');
+  // The name stands selected: what is typed takes its place.
+  await expect(dialog.getByLabel('Name')).toBeFocused();
+  await page.keyboard.type('Hall');
+  await expect(dialog.getByLabel('Name')).toHaveValue('Hall');
   await dialog.getByLabel('Name').fill('  ');
   await dialog.getByRole('button', { name: 'Rename' }).click();
   await expect(dialog.getByRole('alert')).toContainText('A name is needed');

@@ -1,4 +1,4 @@
-import { type ReactNode, useId, useState } from 'react';
+import { type ReactNode, useEffect, useId, useRef, useState } from 'react';
 import { FieldProblem } from '../fields/FieldProblem.tsx';
 import { tooLong } from '../fields/TextField.tsx';
 import { Dialog } from './Dialog.tsx';
@@ -27,6 +27,12 @@ export function NameDialog({ title, name, take, onName, onClose, ...props }: Nam
   const id = useId();
   const [text, setText] = useState(name);
   const [problem, setProblem] = useState('');
+  const field = useRef<HTMLInputElement>(null);
+  // After the dialog is shown: the browser puts the focus on its first button.
+  useEffect(() => {
+    field.current?.focus();
+    field.current?.select();
+  }, []);
   const wanted = text.trim();
   const problemOf = (name: string): string =>
     name.length > MOST
@@ -49,6 +55,7 @@ export function NameDialog({ title, name, take, onName, onClose, ...props }: Nam
             Name
           </label>
           <input
+            ref={field}
             id={id}
             className="text-input"
             value={text}
