@@ -4,7 +4,7 @@ import { showLength, showLongLength } from '../../units/lengthText.ts';
 import { useOpen } from '../parts/useOpen.ts';
 import { BoxInput } from '../patch/BoxInput.tsx';
 import { listed, nameOf } from '../words/nameOf.ts';
-import { loomWords, runPartWords, signalWords, stockWords } from '../words/runWords.ts';
+import { loomWords, runPartWords, servedWords, signalWords } from '../words/runWords.ts';
 
 interface RunLineProps {
   readonly run: RunRow;
@@ -23,7 +23,7 @@ export function RunLine({ run, shown, onToggle }: RunLineProps) {
   const isShort = run.carried.length === 0 || run.through.length > 0;
   const notes = [
     ...(run.through.length > 0 ? ['no free way'] : []),
-    stockWords(run, layout),
+    servedWords(run, layout),
     loomWords(run, layout),
   ].filter((note) => note !== undefined);
   return (

@@ -43,7 +43,7 @@ const runSentences = {
   }),
   'run-joined': (s: CableSubject): CableText => ({
     title: `The cable of ${s.main} is joined from two`,
-    detail: `It needs ${long(s, 'needed')}: ${stock(s, 'longer')} and ${stock(s, 'shorter')}, since no single cable that is left reaches.`,
+    detail: `It needs ${long(s, 'needed')}: ${stock(s, 'longer')} and ${stock(s, 'shorter')}, since ${whyJoined(s)}.`,
     next: 'Tape the join, keep it off the walkways, or bring one cable that is long enough.',
   }),
   'run-signal': (s: CableSubject): CableText => ({
@@ -58,6 +58,24 @@ const runSentences = {
   }),
 };
 
+/** Why no single cable serves: none is long enough, or those that are serve longer runs (S3). */
+function whyJoined(s: CableSubject): string {
+  const { cabling, units } = s.layout;
+  const reach = cabling.stock.filter(
+    ({ length, count }) => count > 0 && length >= number(s, 'needed'),
+  );
+  const all = reach.reduce((sum, { count }) => sum + count, 0);
+  const [only, ...more] = reach;
+  if (only === undefined) return 'no cable that is carried is long enough';
+  const length = showCableLength(only.length, units);
+  if (all === 1) return `the only ${length} cable is taken by a longer run`;
+  if (more.length === 0) {
+    return `${all === 2 ? 'both' : `all ${all}`} ${length} cables are taken by longer runs`;
+  }
+  const each = reach.map((row) => `${row.count} × ${showCableLength(row.length, units)}`);
+  return `all that are long enough (${each.join(', ')}) are taken by longer runs`;
+}
+
 /** The loss that is worth telling, or both. */
 function losses(s: CableSubject): string {
   const worth = [
@@ -70,7 +88,7 @@ function losses(s: CableSubject): string {
 /** What is wrong with the box, its inputs and the stock. */
 const boxSentences = {
   'stock-missing': (s: CableSubject): CableText => ({
-    title: `${number(s, 'count')} more of ${stock(s, 'length')} ${number(s, 'count') === 1 ? 'is' : 'are'} needed`,
+    title: `${stock(s, 'length')} cables: ${number(s, 'count')} more needed`,
     detail:
       number(s, 'listed') === 0
         ? `No cables are listed as carried. For ${s.all}.`

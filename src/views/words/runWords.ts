@@ -1,5 +1,6 @@
 import type { Layout } from '../../layout/layout.ts';
 import type { Report, RunRow } from '../../report/report.ts';
+import { MM_PER_FOOT } from '../../units/inch.ts';
 import { showCableLength, showLongLength } from '../../units/lengthText.ts';
 import { nameOf } from './nameOf.ts';
 
@@ -37,6 +38,21 @@ export function stockWords({ carried, missing }: RunRow, { units }: Layout): str
   if (carried.length === 1) return `${sum(carried)} cable`;
   return `missing: bring ${sum(missing)}${missing.length > 1 ? ', joined' : ''}`;
 }
+
+/** The same with what a carried cable has to spare: `5 m cable, 0.4 m spare`. It is cut, not rounded: there is never less. */
+export function servedWords(run: RunRow, layout: Layout): string {
+  const { carried, total } = run;
+  if (carried.length === 0) return stockWords(run, layout);
+  const spare = carried.reduce((left, length) => left + length, -total);
+  const shown = showLongLength(cutLong(Math.max(0, spare), layout.units), layout.units);
+  return `${stockWords(run, layout)}, ${shown} spare`;
+}
+
+/** A length cut to what `showLongLength` shows. */
+const cutLong = (length: number, units: Layout['units']): number => {
+  const step = units === 'mm' ? 100 : MM_PER_FOOT / 10;
+  return Math.floor(length / step + 1e-9) * step;
+};
 
 /** How much of a run the loom adds: `0.3 m by the loom`; undefined where that is next to nothing. */
 export const loomWords = ({ extra }: RunRow, { units }: Layout): string | undefined =>
@@ -82,6 +98,6 @@ export function cableSumWords(report: Pick<Report, 'totals' | 'stock'>, layout: 
   return `${laid} of cable in all. Stock cables taken: ${takenWords(report, layout)}. Missing: ${missing || 'none'}.`;
 }
 
-/** One line: `Input 4: Snare top, 3.4 m, 5 m cable`. */
+/** One line: `Input 4: Snare top, 3.4 m, 5 m cable, 1.5 m spare`. */
 export const runWords = (run: RunRow, layout: Layout): string =>
-  `${inputWords(run.input)}: ${nameOf(layout, run.mic)}, ${showLongLength(run.total, layout.units)}, ${stockWords(run, layout)}`;
+  `${inputWords(run.input)}: ${nameOf(layout, run.mic)}, ${showLongLength(run.total, layout.units)}, ${servedWords(run, layout)}`;

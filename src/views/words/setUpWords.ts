@@ -15,7 +15,7 @@ import {
   pieceSetting,
   pointWords,
 } from './placementWords.ts';
-import { inputWords, stockWords } from './runWords.ts';
+import { inputWords, servedWords } from './runWords.ts';
 import { SHEET_TITLES } from './sheetTitles.ts';
 
 const stages: Readonly<Record<Stage, string>> = {
@@ -84,7 +84,7 @@ export function stepWords(step: SetUpStep, layout: Layout, report: Report): Step
       return {
         title: `${run ? inputWords(run.input) : 'Cable'}: ${nameOf(layout, subject.mic.id)}`,
         lines: run
-          ? lines([`${showLongLength(run.total, layout.units)} to lay`, stockWords(run, layout)])
+          ? lines([`${showLongLength(run.total, layout.units)} to lay`, servedWords(run, layout)])
           : [],
       };
     }

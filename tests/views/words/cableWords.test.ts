@@ -13,14 +13,14 @@ describe('findings about cables in words', () => {
   it('say how many more of which length are needed, in the units of the layout', () => {
     const missing = { count: 2, length: 5000, listed: 12 };
     const text = words('stock-missing', { numbers: missing, about: ['mic-snare', 'mic-rack-1'] });
-    expect(text.title).toBe('2 more of 5 m are needed');
+    expect(text.title).toBe('5 m cables: 2 more needed');
     expect(text.detail).toContain('Snare mic and Rack 1');
     expect(words('stock-missing', { numbers: { ...missing, count: 1 } }).title).toBe(
-      '1 more of 5 m is needed',
+      '5 m cables: 1 more needed',
     );
     const inFeet = { ...sample, units: 'in' } as const;
     expect(words('stock-missing', { numbers: { ...missing, length: 7620 } }, inFeet).title).toBe(
-      '2 more of 25 ft are needed',
+      '25 ft cables: 2 more needed',
     );
   });
 
@@ -35,6 +35,23 @@ describe('findings about cables in words', () => {
     const { title, detail } = words('run-joined', { numbers, about: ['mic-snare'] });
     expect(title).toBe('The cable of Snare mic is joined from two');
     expect(detail).toContain('11.2 m: 10 m and 1.5 m');
+  });
+
+  it('say why no single cable serves: none is long enough, or longer runs have those that are', () => {
+    const numbers = { needed: 11_200, longer: 10_000, shorter: 1500 };
+    const why = (...stock: readonly (readonly [number, number])[]): string => {
+      const cables = stock.map(([length, count]) => ({ length, count }));
+      const layout = { ...sample, cabling: { ...sample.cabling, stock: cables } };
+      return words('run-joined', { numbers, about: ['mic-snare'] }, layout).detail;
+    };
+    expect(why([10_000, 4])).toContain('since no cable that is carried is long enough.');
+    expect(why([10_000, 4], [15_000, 0])).toContain('no cable that is carried is long enough');
+    expect(why([15_000, 1])).toContain('since the only 15 m cable is taken by a longer run.');
+    expect(why([15_000, 2])).toContain('since both 15 m cables are taken by longer runs.');
+    expect(why([15_000, 3])).toContain('all 3 15 m cables are taken by longer runs');
+    expect(why([15_000, 2], [20_000, 1])).toContain(
+      'all that are long enough (2 × 15 m, 1 × 20 m) are taken by longer runs',
+    );
   });
 
   it('say of a signal only what is lost', () => {

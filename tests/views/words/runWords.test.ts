@@ -6,6 +6,7 @@ import {
   missingWords,
   runPartWords,
   runWords,
+  servedWords,
   signalWords,
   stockWords,
 } from '../../../src/views/words/runWords.ts';
@@ -27,7 +28,7 @@ const run: RunRow = {
 
 describe('a run in words', () => {
   it('names input, mic, length and cable', () => {
-    expect(runWords(run, sample)).toBe('Input 4: Snare mic, 3.4 m, 5 m cable');
+    expect(runWords(run, sample)).toBe('Input 4: Snare mic, 3.4 m, 5 m cable, 1.5 m spare');
     expect(runWords({ ...run, input: null, carried: [], missing: [5000] }, sample)).toBe(
       'Not plugged: Snare mic, 3.4 m, missing: bring 5 m',
     );
@@ -38,6 +39,20 @@ describe('a run in words', () => {
     expect(stockWords({ ...run, carried: [7500, 1500] }, sample)).toBe('7.5 m + 1.5 m, joined');
     const far = { ...run, carried: [], missing: [20_000, 5000] };
     expect(stockWords(far, sample)).toBe('missing: bring 20 m + 5 m, joined');
+  });
+
+  it('says what a carried cable has to spare, never more than there is', () => {
+    expect(servedWords({ ...run, total: 4601 }, sample)).toBe('5 m cable, 0.3 m spare');
+    expect(servedWords({ ...run, total: 4600 }, sample)).toBe('5 m cable, 0.4 m spare');
+    expect(servedWords({ ...run, total: 5000 }, sample)).toBe('5 m cable, 0.0 m spare');
+    expect(servedWords({ ...run, carried: [7500, 1500], total: 7800 }, sample)).toBe(
+      '7.5 m + 1.5 m, joined, 1.2 m spare',
+    );
+    expect(servedWords({ ...run, carried: [7620], total: 7000 }, { ...sample, units: 'in' })).toBe(
+      '25 ft cable, 2.0 ft spare',
+    );
+    const far = { ...run, carried: [], missing: [5000] };
+    expect(servedWords(far, sample)).toBe('missing: bring 5 m');
   });
 
   it('says what the loom adds, unless it is next to nothing', () => {
