@@ -80,6 +80,25 @@ test('what can’t be used is named at its field, and nothing is lost', async ({
   await expect(page.getByText(/No shift and no turn makes the whole kit fit/)).toBeVisible();
 });
 
+test('a length of which none was carried is there to be counted at the next venue', async ({
+  page,
+}) => {
+  await startLayout(page);
+  await page.getByRole('tab', { name: 'Cables' }).click();
+  const ten = page.getByRole('textbox', { name: '10 m', exact: true });
+  await ten.fill('0');
+  await ten.press('Enter');
+  await page.goto(`${page.url()}/next-venue`);
+  await expect(ten).toHaveValue('0');
+  await type(page, 'Name of the layout', 'With long ones');
+  await ten.fill('4');
+  await page.getByRole('button', { name: 'Start there' }).click();
+  await expect(nameOf(page)).toContainText('With long ones');
+  await page.goto(page.url().replace(/\/changed$/, ''));
+  await page.getByRole('tab', { name: 'Cables' }).click();
+  await expect(ten).toHaveValue('4');
+});
+
 test('a layout that was started from nothing says so', async ({ page }) => {
   await startLayout(page);
   await page.goto(`${page.url()}/changed`);

@@ -11,6 +11,7 @@ import {
 } from '../../session/boxSearch.ts';
 import { edit } from '../../session/session.ts';
 import { Choice } from '../fields/Choice.tsx';
+import { useBroughtUp } from '../panel/usePanel.ts';
 import { useBoxSpots } from '../parts/useBoxSpots.ts';
 import { useOpen } from '../parts/useOpen.ts';
 import { capitalised, counted } from '../words/nameOf.ts';
@@ -30,9 +31,12 @@ const MEASURES: readonly { readonly value: SpotMeasure; readonly text: string }[
 export function BoxSpotFinder() {
   const finder = useBoxSpots();
   const { current } = useBoxSearch();
+  const heading = useBroughtUp('boxSpots');
   return (
     <section className="group" aria-label="Where the box stands best">
-      <h3>Where the box stands best</h3>
+      <h3 ref={heading} tabIndex={-1}>
+        Where the box stands best
+      </h3>
       {current === null ? (
         <>
           <p className="field-hint">

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { stockSchema } from '../../layout/cabling.ts';
+import { carriedOf, offeredLengths } from '../../layout/catalogue/cableLengths.ts';
 import { setStock } from '../../layout/edit/stage.ts';
 import { edit } from '../../session/session.ts';
 import { showCableLength } from '../../units/lengthText.ts';
@@ -7,6 +8,7 @@ import { FieldProblem } from '../fields/FieldProblem.tsx';
 import { CABLE_LENGTH, COUNT } from '../fields/measure.ts';
 import { NumberField } from '../fields/NumberField.tsx';
 import { limitsOf, readField } from '../fields/reading.ts';
+import { useBroughtUp } from '../panel/usePanel.ts';
 import { Icon } from '../parts/Icon.tsx';
 import { useOpen } from '../parts/useOpen.ts';
 
@@ -14,22 +16,26 @@ const { length: lengthField, count: countField } = stockSchema.element.shape;
 
 /** The cables carried: how many of each length. */
 export function StockFields() {
-  const { cabling, units } = useOpen().layout;
+  const { layout } = useOpen();
+  const { cabling, units } = layout;
+  const heading = useBroughtUp('stock');
   return (
     <section className="group">
-      <h3>Cables carried</h3>
+      <h3 ref={heading} tabIndex={-1}>
+        Cables carried
+      </h3>
       {cabling.stock.length === 0 && (
         <p className="field-hint">None listed, so no cable is chosen for the runs.</p>
       )}
       <div className="field-grid">
-        {cabling.stock.map(({ length, count }) => {
+        {offeredLengths(layout).map((length) => {
           const name = showCableLength(length, units);
           return (
             <NumberField
               key={length}
               label={name}
               step={`Cables of ${name}`}
-              value={count}
+              value={carriedOf(layout, length)}
               measure={COUNT}
               limits={limitsOf(countField)}
               apply={(layout, to) => setStock(layout, length, to)}
@@ -37,7 +43,7 @@ export function StockFields() {
           );
         })}
       </div>
-      <p className="field-hint">Down to 0 takes a length off the list.</p>
+      <p className="field-hint">Usual lengths stay here at 0; another one goes off the list.</p>
       <NewLength />
     </section>
   );

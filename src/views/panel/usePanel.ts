@@ -1,5 +1,6 @@
 import {
   createContext,
+  type RefObject,
   useCallback,
   useContext,
   useEffect,
@@ -20,11 +21,16 @@ export type SectionId =
   | 'stage'
   | 'player';
 
+/** Parts of sections that something elsewhere leads to. */
+type SectionPart = 'stock' | 'boxSpots';
+
 /** What the panel shows: one of its sections, or the details of what is selected. */
 export interface PanelState {
   readonly section: SectionId;
   readonly details: boolean;
-  goTo(section: SectionId): void;
+  /** The part of the section that is brought up; null: its top. */
+  readonly part: SectionPart | null;
+  goTo(section: SectionId, part?: SectionPart): void;
   /** Selects a thing and opens its details. */
   open(selection: Selection): void;
   /** Shows a thing on the plan; the section stays. `key` is the finding that is shown, if it is one. */
@@ -40,6 +46,7 @@ export function usePanelState(): PanelState {
   const selection = useSession((state) => state.selection);
   const [section, setSection] = useState<SectionId>('findings');
   const [details, setDetails] = useState(false);
+  const [part, setPart] = useState<SectionPart | null>(null);
   const pointed = useRef<Selection | null>(null);
   const before = useRef<Selection | null>(null);
   const shown = useRef(section);
@@ -52,8 +59,9 @@ export function usePanelState(): PanelState {
     setDetails((isOpen) => opens && (isOpen || shown.current !== 'sound'));
   }, [selection]);
 
-  const goTo = useCallback((to: SectionId) => {
+  const goTo = useCallback((to: SectionId, wanted: SectionPart | null = null) => {
     setSection(to);
+    setPart(wanted);
     setDetails(false);
   }, []);
   const open = useCallback((to: Selection) => {
@@ -68,8 +76,8 @@ export function usePanelState(): PanelState {
   const closeDetails = useCallback(() => setDetails(false), []);
 
   return useMemo(
-    () => ({ section, details, goTo, open, point, closeDetails }),
-    [section, details, goTo, open, point, closeDetails],
+    () => ({ section, details, part, goTo, open, point, closeDetails }),
+    [section, details, part, goTo, open, point, closeDetails],
   );
 }
 
@@ -80,4 +88,17 @@ export function usePanel(): PanelState {
   const panel = useContext(PanelContext);
   if (panel === null) throw new Error('usePanel needs a PanelContext around it');
   return panel;
+}
+
+/** The heading of a part of a section: it comes into view, and takes the focus, where it was led to. */
+export function useBroughtUp(part: SectionPart): RefObject<HTMLHeadingElement | null> {
+  const panel = usePanel();
+  const heading = useRef<HTMLHeadingElement>(null);
+  const isWanted = panel.part === part;
+  useEffect(() => {
+    if (!isWanted) return;
+    heading.current?.scrollIntoView({ block: 'start' });
+    heading.current?.focus({ preventScroll: true });
+  }, [isWanted]);
+  return heading;
 }

@@ -27,6 +27,7 @@ export function FindingMore({ row }: { readonly row: FindingRow }) {
           : `${capitalised(clearanceWords(row.row, layout))}.`;
   const mic = row.kind === 'mic' ? row.row.mic : micStandingIn(row.finding);
   const targets = targetsOf(row, layout);
+  const isOfStock = row.finding?.code === 'stock-missing';
   return (
     <div className="line-more">
       {what !== undefined && <p>{what}</p>}
@@ -38,16 +39,33 @@ export function FindingMore({ row }: { readonly row: FindingRow }) {
       {mic !== undefined && <ClearSpot mic={mic} />}
       {row.finding && <RemedyOffer finding={row.finding} />}
       <div className="buttons">
-        {targets.slice(0, 2).map((selection) => (
-          <button
-            key={'id' in selection ? selection.id : selection.kind}
-            type="button"
-            onClick={() => panel.open(selection)}
-          >
-            Adjust {titleOf(selection, layout)}
-          </button>
-        ))}
+        {isOfStock && <StockButtons />}
+        {!isOfStock &&
+          targets.slice(0, 2).map((selection) => (
+            <button
+              key={'id' in selection ? selection.id : selection.kind}
+              type="button"
+              onClick={() => panel.open(selection)}
+            >
+              Adjust {titleOf(selection, layout)}
+            </button>
+          ))}
       </div>
     </div>
+  );
+}
+
+/** Cables that are missing are put right where they are listed, or by a box that stands nearer. */
+function StockButtons() {
+  const panel = usePanel();
+  return (
+    <>
+      <button type="button" onClick={() => panel.goTo('cables', 'stock')}>
+        Cables you carry
+      </button>
+      <button type="button" onClick={() => panel.goTo('cables', 'boxSpots')}>
+        Best spots for the box
+      </button>
+    </>
   );
 }

@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from 'react';
+import { offeredLengths } from '../../../layout/catalogue/cableLengths.ts';
 import { type Edge, nextVenue, toggledStairs } from '../../../report/nextVenue.ts';
 import { showPage } from '../../../session/session.ts';
 import { showCableLength } from '../../../units/lengthText.ts';
@@ -85,7 +86,7 @@ export function NextVenuePage() {
       <FormPart title="Deck">{numbers(['width', 'depth', 'height'])}</FormPart>
       <StageChoices form={form} change={change} />
       <FormPart title="Cables carried">
-        {layout.cabling.stock.map(({ length }) => (
+        {offeredLengths(layout).map((length) => (
           <FormNumber
             key={length}
             label={showCableLength(length, layout.units)}

@@ -1,4 +1,5 @@
 import { stockSchema } from '../../../layout/cabling.ts';
+import { carriedOf, offeredLengths } from '../../../layout/catalogue/cableLengths.ts';
 import { deckSchema, type Stairs } from '../../../layout/deck.ts';
 import type { Id } from '../../../layout/fields.ts';
 import type { Layout } from '../../../layout/layout.ts';
@@ -76,7 +77,12 @@ export const formOf = ({ name, venue, deck, cabling, units }: Layout): VenueForm
   },
   stairs: deck.stairs,
   boxEdge: null,
-  stock: Object.fromEntries(cabling.stock.map((row) => [String(row.length), String(row.count)])),
+  stock: Object.fromEntries(
+    offeredLengths({ units, cabling }).map((length) => [
+      String(length),
+      String(carriedOf({ cabling }, length)),
+    ]),
+  ),
 });
 
 /** As long as a layout's or a venue's name may be. */
@@ -126,11 +132,12 @@ export function readForm(form: VenueForm, layout: Layout, id: Id): FormReading {
       stairs: [...form.stairs],
     },
     boxEdge: form.boxEdge,
-    stock: layout.cabling.stock
-      .map((row) => ({
-        length: row.length,
-        count: read(`stock:${row.length}`, form.stock[String(row.length)] ?? '', count, row.count),
-      }))
+    stock: offeredLengths(layout)
+      .map((length) => {
+        const now = carriedOf(layout, length);
+        const text = form.stock[String(length)] ?? '';
+        return { length, count: read(`stock:${length}`, text, count, now) };
+      })
       .filter((row) => row.count > 0),
   };
   return Object.keys(problems).length > 0 ? { ok: false, problems } : { ok: true, next };
