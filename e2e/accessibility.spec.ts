@@ -134,7 +134,7 @@ test('a clear spot on offer and a remedy are accessible', async ({ page }) => {
   await expect(page.getByRole('button', { name: 'Take it' })).toBeVisible({ timeout: 60_000 });
   await expectUsable(page, 'a clear spot', '.panel');
   await page.getByRole('tab', { name: 'Findings' }).click();
-  await page.getByRole('button', { name: /^Clear everything/ }).click();
+  await page.getByRole('button', { name: /^Clear all mics/ }).click();
   await expect(page.getByRole('button', { name: 'Take it' })).toBeVisible({ timeout: 60_000 });
   await expectUsable(page, 'everything cleared', '.panel');
   await page.getByRole('tab', { name: 'Mics' }).click();

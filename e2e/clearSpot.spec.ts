@@ -90,8 +90,8 @@ test('everything in the way is cleared in one step, with what moved and what is 
 }) => {
   await startWithMargin(page, '72');
   await page.getByRole('tab', { name: /Findings/ }).click();
-  await page.getByRole('button', { name: 'Clear everything: 2 tight' }).click();
-  const offer = page.getByRole('region', { name: 'Clear everything' });
+  await page.getByRole('button', { name: 'Clear all mics: 2 tight' }).click();
+  const offer = page.getByRole('region', { name: 'Clear all mics' });
   await expect(offer).toContainText('2 mics would move', { timeout: 80_000 });
   await expect(offer.getByRole('listitem').first()).toContainText(
     /Floor tom 1.*→ Clear, 72 mm, \d mm to spare/,
@@ -100,7 +100,7 @@ test('everything in the way is cleared in one step, with what moved and what is 
   await expect(page.getByText('If you take it', { exact: true })).toHaveCount(0);
   await offer.getByRole('button', { name: 'Take them all' }).click();
   await expect(tally(page)).toContainText('Clear8');
-  await expect(undo(page)).toHaveAccessibleName('Undo: Clear everything');
+  await expect(undo(page)).toHaveAccessibleName('Undo: Clear all mics');
   await undo(page).click();
   await expect(tally(page)).toContainText('Tight2');
 });
@@ -117,7 +117,7 @@ test('an offered spot has solved nothing yet: the badge counts the layout as it 
   const toSolve = page.getByRole('tab', { name: 'Findings 1 to solve' });
   await toSolve.click();
   await expect(tally(page)).toContainText('Struck1');
-  await page.getByRole('button', { name: 'Clear everything: 1 struck' }).click();
+  await page.getByRole('button', { name: 'Clear all mics: 1 struck' }).click();
   const takeAll = page.getByRole('button', { name: /^Take (it|them all)/ });
   await expect(takeAll).toBeVisible({ timeout: 80_000 });
   await expect(page.getByText('If you take it')).toBeVisible();
@@ -143,7 +143,7 @@ test('a search that takes long shows how far it is and can be stopped', async ({
   // One mic is told in about a second; all of a kit take as many as there are.
   await startWithMargin(page, '300');
   await page.getByRole('tab', { name: /Findings/ }).click();
-  const findAll = page.getByRole('button', { name: /^Clear everything: \d+ tight/ });
+  const findAll = page.getByRole('button', { name: /^Clear all mics: \d+ tight/ });
   await findAll.click();
   await expect(page.getByRole('progressbar', { name: 'Search for clear spots' })).toBeVisible();
   await expect(page.getByText(/Looking for clear spots: \d+ of \d+ mics/)).toBeVisible();
@@ -162,8 +162,8 @@ test('all are looked for while one is on offer: the one is left, and nothing sta
   await page.locator('.lines').getByText('Floor tom 1 mic').click();
   await find(page).click();
   await expect(take(page)).toBeVisible({ timeout: 60_000 });
-  await page.getByRole('button', { name: 'Clear everything: 1 tight' }).click();
-  const all = page.getByRole('region', { name: 'Clear everything' });
+  await page.getByRole('button', { name: 'Clear all mics: 1 tight' }).click();
+  const all = page.getByRole('region', { name: 'Clear all mics' });
   await expect(all).toContainText('1 mic would move', { timeout: 60_000 });
   await expect(take(page)).toHaveCount(1);
   await all.getByRole('button', { name: 'Leave it' }).click();
@@ -209,12 +209,12 @@ test('what was found is shown when a long search is ended early, and each mic th
   await startWithMargin(page, '200');
   await page.getByRole('tab', { name: /Findings/ }).click();
   await expect(page.getByText(/^\d+ to look at$/)).toBeVisible();
-  await page.getByRole('button', { name: /^Clear everything: \d+ tight/ }).click();
+  await page.getByRole('button', { name: /^Clear all mics: \d+ tight/ }).click();
   await expect(page.getByText(/\d of \d mics done, .* with a spot\. Now .*mic…/)).toBeVisible({
     timeout: 60_000,
   });
   const enough = page.getByRole('button', { name: /^Stop here and show/ });
-  const offer = page.getByRole('region', { name: 'Clear everything' });
+  const offer = page.getByRole('region', { name: 'Clear all mics' });
   await enough.or(offer).first().click({ timeout: 90_000 });
   await expect(offer).toContainText('would move', { timeout: 60_000 });
   const left = offer.getByRole('list', { name: 'Not cleared' }).getByRole('listitem');

@@ -94,7 +94,7 @@ describe('clear spots', () => {
     const before = layout();
     find();
     found(123);
-    keeper.find({ mics: [RACK], whole: true, label: 'Clear everything' });
+    keeper.find({ mics: [RACK], whole: true, label: 'Clear all mics' });
     expect(layout()).toBe(before);
     expect(session.getState().gesture).toBeNull();
     expect(asked()?.layout).toBe(before);

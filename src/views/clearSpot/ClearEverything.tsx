@@ -48,7 +48,7 @@ export function ClearEverything() {
       return <Summary offer={search} />;
     case 'none':
       return (
-        <section className="offer" aria-label="Clear everything">
+        <section className="offer" aria-label="Clear all mics">
           <p role="status">
             <strong>No clear spot found.</strong>{' '}
             {search.left.length === 1 ? 'The mic stays as it is:' : 'All stay as they are:'}
@@ -66,9 +66,9 @@ export function ClearEverything() {
           <button
             type="button"
             className="primary"
-            onClick={() => spots.find({ mics, whole: true, label: 'Clear everything' })}
+            onClick={() => spots.find({ mics, whole: true, label: 'Clear all mics' })}
           >
-            Clear everything: {inTheWayWords(own)}
+            Clear all mics: {inTheWayWords(own)}
           </button>
         </div>
       );
@@ -86,7 +86,7 @@ function Summary({ offer }: { readonly offer: Offer }) {
     report,
   );
   return (
-    <section className="offer" aria-label="Clear everything">
+    <section className="offer" aria-label="Clear all mics">
       <p role="status">
         <strong>{counted(moved.length, 'mic')} would move</strong>
         {rest && `; ${rest}`}.
