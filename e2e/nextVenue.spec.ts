@@ -93,8 +93,9 @@ test('a length of which none was carried is there to be counted at the next venu
   await type(page, 'Name of the layout', 'With long ones');
   await ten.fill('4');
   await page.getByRole('button', { name: 'Start there' }).click();
-  await expect(nameOf(page)).toContainText('With long ones');
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('What changed');
   await page.goto(page.url().replace(/\/changed$/, ''));
+  await expect(nameOf(page)).toContainText('With long ones');
   await page.getByRole('tab', { name: 'Cables' }).click();
   await expect(ten).toHaveValue('4');
 });
