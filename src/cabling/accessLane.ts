@@ -1,4 +1,5 @@
 import { type ConvexPolygon, convexHull, stretchInside } from '../geometry/convexPolygon.ts';
+import { listed } from '../geometry/listed.ts';
 import { leftOf } from '../geometry/orientation.ts';
 import { gap } from '../geometry/plan.ts';
 import type { Vec2 } from '../geometry/vector.ts';
@@ -97,7 +98,10 @@ export function laneBlocks(layout: Layout, obstacles: readonly Obstacle[]): read
     const { kind, owner } = obstacle;
     if (kind === 'throne' || kind === 'footSpace' || !standsIn(lane, obstacle)) continue;
     const { body } = obstacle;
-    const aside = body.corners.map((corner) => leftOf(line.from, line.to, corner) / line.length);
+    const aside = listed(
+      body.corners,
+      (corner) => leftOf(line.from, line.to, corner) / line.length,
+    );
     const overlap = LANE_WIDTH / 2 + Math.min(Math.max(...aside), -Math.min(...aside));
     const { low, high } = body;
     const place = { x: (low.x + high.x) / 2, y: (low.y + high.y) / 2 };

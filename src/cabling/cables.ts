@@ -1,3 +1,4 @@
+import { listed } from '../geometry/listed.ts';
 import { isSameList } from '../geometry/remembered.ts';
 import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
@@ -58,7 +59,7 @@ export function createCables(): LayCables {
   return (layout, rig, inHurry) => {
     const routing = route(layout, rig);
     const { runs, ...loom } = gather(layout, rig, routing, settingsOf(layout, inHurry));
-    const needs = runs.map(({ run: { mic, total } }) => ({ mic, total }));
+    const needs = listed(runs, ({ run: { mic, total } }) => ({ mic, total }));
     const sizes = layout.units === 'mm' ? METRIC_SIZES : FOOT_SIZES;
     const { runs: served, ...stock } = planStock(needs, layout.cabling.stock, sizes);
     const all = runs.flatMap((looped, i): KnownCable[] => {
@@ -78,7 +79,7 @@ export function createCables(): LayCables {
       return [{ ...from, cable: keptIfEqual(now, before?.cable) }];
     });
     known = new Map(all.map((entry) => [entry.run.mic, entry]));
-    return { obstacles: routing.obstacles, runs: all.map(({ cable }) => cable), loom, stock };
+    return { obstacles: routing.obstacles, runs: listed(all, ({ cable }) => cable), loom, stock };
   };
 }
 

@@ -1,3 +1,4 @@
+import { listed } from '../geometry/listed.ts';
 import type { Vec2 } from '../geometry/vector.ts';
 import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
@@ -37,7 +38,8 @@ export function pieceObstacles(placed: PlacedPiece, keeping: Keeping): Obstacle[
   const { piece, outlines, footprints } = placed;
   const owner = piece.id;
   const outlineKind = piece.kind === 'pedal' ? 'pedal' : 'kick';
-  const lying = outlines.map(
+  const lying = listed(
+    outlines,
     (points) => ({ kind: outlineKind, owner, points, radius: 0 }) as const,
   );
   const played =

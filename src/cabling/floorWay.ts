@@ -1,5 +1,6 @@
 import { type ConvexPolygon, isInside, passesThrough } from '../geometry/convexPolygon.ts';
 import { type LookAround, lookAround, rectangleGap, waysOut } from '../geometry/leave.ts';
+import { listed } from '../geometry/listed.ts';
 import type { Rectangle } from '../geometry/plan.ts';
 import { createRouter, type Router, type Way } from '../geometry/shortestPath.ts';
 import type { Tangents } from '../geometry/tangents.ts';
@@ -105,7 +106,7 @@ function wayOutOf(
   place: Spot,
   region: Rectangle<'deck'>,
 ): Spot | undefined {
-  const outlines = obstacles.map(({ outline }) => outline);
+  const outlines = listed(obstacles, ({ outline }) => outline);
   const [nearest] = waysOut(place, outlines, { walls: () => [], region, most: 1 });
   return nearest;
 }
@@ -145,7 +146,7 @@ function createRung(
   shapeOf: (obstacle: Obstacle) => ConvexPolygon<'deck'>,
   region: Rectangle<'deck'>,
 ): Rung {
-  const shapes = obstacles.map(shapeOf);
+  const shapes = listed(obstacles, shapeOf);
   const router = createRouter(shapes, region);
   const { tangents } = router;
   const out = (place: Spot, free: ReadonlySet<number>, most: number): LookAround<'deck'> => {

@@ -1,4 +1,5 @@
 import type { ConvexPolygon } from '../geometry/convexPolygon.ts';
+import { listed } from '../geometry/listed.ts';
 import { remembered } from '../geometry/remembered.ts';
 import type { Deck } from '../layout/deck.ts';
 import type { Id } from '../layout/fields.ts';
@@ -28,7 +29,7 @@ type CrossingOf = (route: CableRun['route']) => LaneCrossing | undefined;
 export function createCrossingFacts(): CrossingFacts {
   const laneOf = createLane();
   const stairsOf = remembered((deck: Deck) =>
-    deck.stairs.map((stairs) => beforeStairs(stairs, deck)),
+    listed(deck.stairs, (stairs) => beforeStairs(stairs, deck)),
   );
   const crossingsOf = remembered(
     (strip: Strip): CrossingOf => remembered((route) => laneCrossing(strip, route)),
@@ -76,7 +77,7 @@ function crossingFact(
   const longest = more.reduce((best, next) => (next.length > best.length ? next : best), first);
   const place = onDeck(layout, longest.place);
   return {
-    ids: crossings.map(({ mic }) => mic),
+    ids: listed(crossings, ({ mic }) => mic),
     which: '',
     place,
     numbers: { length: longest.length },

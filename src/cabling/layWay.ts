@@ -1,4 +1,5 @@
 import { convexHull, passesThrough } from '../geometry/convexPolygon.ts';
+import { listed } from '../geometry/listed.ts';
 import { holds, nearestIn, type Rectangle } from '../geometry/plan.ts';
 import type { Vec2 } from '../geometry/vector.ts';
 import type { Id } from '../layout/fields.ts';
@@ -91,7 +92,7 @@ export const createFloors = (layout: Layout, obstacles: readonly Obstacle[]): Fl
 });
 
 const shifted = (legs: readonly WayLeg[], by: number): readonly WayLeg[] =>
-  legs.map((leg) => ({ ...leg, first: leg.first + by, last: leg.last + by }));
+  listed(legs, (leg) => ({ ...leg, first: leg.first + by, last: leg.last + by }));
 
 const legOf = (floor: keyof Floors, { clear }: FloorWay): readonly WayLeg[] =>
   clear ? [{ floor, ...clear }] : [];

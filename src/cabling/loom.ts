@@ -1,4 +1,5 @@
 import { gatherWays } from '../geometry/gatherWays.ts';
+import { listed } from '../geometry/listed.ts';
 import { createPlaceNumbers } from '../geometry/placeNumbers.ts';
 import { wayLength } from '../geometry/plan.ts';
 import { isSameList } from '../geometry/remembered.ts';
@@ -93,7 +94,7 @@ export function createLoom(): GatherLoom {
         routes,
         mics,
         drawn: linesOf(
-          runs.map(({ run }) => run),
+          listed(runs, ({ run }) => run),
           lines?.drawn,
         ),
       };
@@ -133,7 +134,7 @@ const isSameGathering = (
 
 /** Routes that are as they were, as the objects they were. */
 const keptWhereEqual = (now: Routes, before: Routes): Routes =>
-  now.map((route, i) => {
+  listed(now, (route, i) => {
     const old = before[i];
     const isEqual =
       old?.length === route.length &&
@@ -143,9 +144,9 @@ const keptWhereEqual = (now: Routes, before: Routes): Routes =>
 
 function routesIn(routing: CableRouting, settings: LoomSettings): Routes {
   const { neatness, longest, inHurry = false } = settings;
-  if (neatness === 0) return routing.ways.map(({ route }) => route);
+  if (neatness === 0) return listed(routing.ways, ({ route }) => route);
   const weights = { each: Math.max(LEAST_EACH, 1 - neatness), once: neatness };
-  const routes = routing.ways.map(({ route }) => [...route]);
+  const routes = listed(routing.ways, ({ route }) => [...route]);
   for (const floor of ['stage', 'deck'] as const) {
     for (const { run, leg, points } of gatheredOn(floor, routing, { weights, longest, inHurry })) {
       routes[run]?.splice(leg.first, leg.last - leg.first + 1, ...points);
@@ -202,14 +203,14 @@ function gatheredOn(
   const tangents = floors[floor].tangents();
   const ends = new Map<number, Place<'deck'>>();
   const numberOf = createPlaceNumbers<'deck'>();
-  const sources = legs.map(({ leg, way }): WayToGather<'deck'> => {
+  const sources = listed(legs, ({ leg, way }): WayToGather<'deck'> => {
     const points = way.route.slice(leg.first, leg.last + 1);
     const free = floors[floor].freeAt(leg.from);
     const own = placesOf(points, { tangents, free, ends, numberOf });
     return { own, most: longest * wayLength(points) };
   });
   const gathered = gatherWays(tangents, sources, weights, inHurry);
-  return legs.map(({ run, leg }, i) => ({ run, leg, points: gathered[i] ?? [] }));
+  return listed(legs, ({ run, leg }, i) => ({ run, leg, points: gathered[i] ?? [] }));
 }
 
 interface Floor {
@@ -224,7 +225,7 @@ function placesOf(
   points: readonly Spot[],
   { tangents, free, ends, numberOf }: Floor,
 ): Place<'deck'>[] {
-  return points.map((point, i) => {
+  return listed(points, (point, i) => {
     if (i === 0 && points.length > 1) return tangents.place(point, free);
     if (i < points.length - 1) return tangents.place(point);
     const key = numberOf(point);

@@ -1,3 +1,4 @@
+import { listed } from '../geometry/listed.ts';
 import { createPlaceNumbers } from '../geometry/placeNumbers.ts';
 import { wayLength } from '../geometry/plan.ts';
 import { type SharedStretch, sharedStretches } from '../geometry/sharedStretches.ts';
@@ -40,7 +41,7 @@ export interface LoomLines {
 
 /** The lines in which runs lie; those that are as they were are the objects that they were. */
 export function linesOf(runs: readonly Run[], before: LoomLines | undefined): LoomLines {
-  const shared = sharedStretches(runs.map(({ route }) => route));
+  const shared = sharedStretches(listed(runs, ({ route }) => route));
   const micsOf = (ways: readonly number[]): readonly Id[] => {
     const mics: Id[] = [];
     for (const way of ways) {
@@ -50,13 +51,13 @@ export function linesOf(runs: readonly Run[], before: LoomLines | undefined): Lo
     return mics;
   };
   const keys = createKeys();
-  const stretches = shared.map(({ points, length, ways }) => {
+  const stretches = listed(shared, ({ points, length, ways }) => {
     const mics = micsOf(ways);
     const hasNoWay = ways.every((way) => (runs[way]?.through.length ?? 0) > 0);
     return { key: keys(mics.join(' ')), points, length, mics, hasNoWay };
   });
   const breakouts = breakoutsOf(shared).map(({ place, ways, groups }) => {
-    const named = groups.map(micsOf);
+    const named = listed(groups, micsOf);
     const key = keys(named.map((mics) => mics.join(' ')).join(', '));
     return { key, place, mics: micsOf(ways), groups: named };
   });
@@ -93,7 +94,7 @@ function keptWhere<Thing extends { readonly key: string }>(
   isSame: (p: Thing, q: Thing) => boolean,
 ): readonly Thing[] {
   const known = new Map(before?.map((thing) => [thing.key, thing]));
-  return now.map((thing) => {
+  return listed(now, (thing) => {
     const old = known.get(thing.key);
     return old && isSame(old, thing) ? old : thing;
   });
@@ -123,7 +124,7 @@ function breakoutsOf(stretches: readonly SharedStretch<'deck'>[]): readonly Part
   return [...at.values()]
     .filter(({ stretches: met }) => met.length > 2)
     .map(({ place, stretches: met }) => {
-      const thickFirst = met.map(({ ways }) => ways).sort((p, q) => q.length - p.length);
+      const thickFirst = listed(met, ({ ways }) => ways).sort((p, q) => q.length - p.length);
       return { place, ways: thickFirst[0] ?? [], groups: thickFirst.slice(1) };
     });
 }

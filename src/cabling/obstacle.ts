@@ -1,5 +1,6 @@
 import { type ConvexPolygon, convexHull, overlaps } from '../geometry/convexPolygon.ts';
 import { grown } from '../geometry/grow.ts';
+import { listed } from '../geometry/listed.ts';
 import type { Vec2 } from '../geometry/vector.ts';
 import type { Id } from '../layout/fields.ts';
 import type { Mm } from '../units/quantity.ts';
@@ -47,7 +48,7 @@ export interface Keeping {
 export function obstacleRound(shape: ObstacleShape, { keepAway, toDeck }: Keeping): Obstacle[] {
   const { points, radius } = shape;
   const round = (distance: Mm): ConvexPolygon<'deck'> | undefined =>
-    convexHull<'deck'>(grown(points, distance).map(toDeck));
+    convexHull<'deck'>(listed(grown(points, distance), toDeck));
   const isLine = !(radius > 0) && !round(radius);
   const outline = isLine ? undefined : round(radius + keepAway);
   return outline ? [new RoundObstacle(shape, outline, () => round(radius) ?? outline)] : [];

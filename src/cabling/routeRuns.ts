@@ -1,5 +1,6 @@
 import { passesThrough } from '../geometry/convexPolygon.ts';
 import { rectangleGap } from '../geometry/leave.ts';
+import { listed } from '../geometry/listed.ts';
 import { isSameList } from '../geometry/remembered.ts';
 import type { Vec2 } from '../geometry/vector.ts';
 import type { Id } from '../layout/fields.ts';
@@ -54,7 +55,7 @@ export function createCableRouter(): (layout: Layout, rig: Rig) => CableRouting 
     const isKept = last !== undefined && isSameFloor && isStill;
     const floors = last && isKept ? last.routing.floors : createFloors(layout, found);
     const lay = last && isKept ? last.lay : lazily(() => createLayWay(layout, found, floors));
-    const runs = rig.mics.map((placed): KnownRun => {
+    const runs = listed(rig.mics, (placed): KnownRun => {
       const run = isSameFloor ? known.get(placed.mic.id) : undefined;
       const kept = run && (!change || isUntouched(run, change)) ? run : undefined;
       if (kept?.placed === placed) return kept;
@@ -67,8 +68,8 @@ export function createCableRouter(): (layout: Layout, rig: Rig) => CableRouting 
     known = new Map(runs.map((run) => [run.placed.mic.id, run]));
     const routing = {
       obstacles,
-      runs: runs.map(({ run }) => run),
-      ways: runs.map(({ way }) => way),
+      runs: listed(runs, ({ run }) => run),
+      ways: listed(runs, ({ way }) => way),
       floors,
     };
     last = { layout, lay, routing };

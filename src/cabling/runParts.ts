@@ -1,3 +1,4 @@
+import { listed } from '../geometry/listed.ts';
 import { wayLength } from '../geometry/plan.ts';
 import type { Layout } from '../layout/layout.ts';
 import type { PlacedMic } from '../rig/placed.ts';
@@ -17,7 +18,7 @@ import type { Run, RunPart } from './run.ts';
 export function runAlong(placed: PlacedMic, way: LaidWay, layout: Layout): Run {
   const { cabling, deck } = layout;
   const laid: RunPart[] = [
-    ...placed.descent.map(({ along, length }) => ({ what: along, length })),
+    ...listed(placed.descent, ({ along, length }) => ({ what: along, length })),
     { what: 'deck', length: wayLength(way.route) },
     ...(way.edges > 0 ? [{ what: 'edge', length: way.edges * deck.height } as const] : []),
     { what: 'box', length: INPUT_HEIGHT },

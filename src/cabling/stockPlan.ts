@@ -1,3 +1,4 @@
+import { listed } from '../geometry/listed.ts';
 import type { Stock } from '../layout/cabling.ts';
 import type { Id } from '../layout/fields.ts';
 import { MM_PER_FOOT } from '../units/inch.ts';
@@ -70,13 +71,13 @@ export function planStock(
 ): StockPlan {
   const longestFirst = [...needs.keys()].sort((i, j) => lengthOf(needs, j) - lengthOf(needs, i));
   const search = new Search(
-    longestFirst.map((i) => lengthOf(needs, i)),
+    listed(longestFirst, (i) => lengthOf(needs, i)),
     stock,
     sizesToBring(stock, sizes),
   );
   const served = search.run();
   const byNeed = new Map(longestFirst.map((need, rank) => [need, served[rank]]));
-  const runs = needs.map(({ mic, total }, i): ServedRun => {
+  const runs = listed(needs, ({ mic, total }, i): ServedRun => {
     const { carried, missing } = byNeed.get(i) ?? NOTHING;
     return { mic, needed: total, carried, missing, waste: sum(carried) + sum(missing) - total };
   });
@@ -84,7 +85,7 @@ export function planStock(
     runs,
     missing: counted(runs.flatMap(({ missing }) => missing)),
     joins: runs.filter(({ carried }) => carried.length === 2).length,
-    waste: sum(runs.map(({ waste }) => waste)),
+    waste: sum(listed(runs, ({ waste }) => waste)),
     isBest: search.isComplete,
   };
 }
@@ -101,7 +102,7 @@ interface Sizes {
 function sizesToBring(stock: Stock, sizes: readonly Mm[]): Sizes {
   const inOrder = (lengths: readonly Mm[]): readonly Mm[] =>
     [...new Set(lengths)].filter((length) => length > 0).sort((a, b) => a - b);
-  return { listed: inOrder(stock.map(({ length }) => length)), usual: inOrder(sizes) };
+  return { listed: inOrder(listed(stock, ({ length }) => length)), usual: inOrder(sizes) };
 }
 
 /** S2: how much longer than a usual size a listed one may be. */

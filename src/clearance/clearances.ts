@@ -1,3 +1,4 @@
+import { listed } from '../geometry/listed.ts';
 import type { Layout } from '../layout/layout.ts';
 import type { Piece } from '../layout/pieces/piece.ts';
 import type { Player } from '../layout/player.ts';
@@ -58,7 +59,7 @@ export function createClearances(): Clearances {
       now = new WeakMap();
       motion = next;
     }
-    return mics.map((placed) => {
+    return listed(mics, (placed) => {
       const kept = reachFor(next, placed, inHurry);
       now.set(placed, kept);
       const { reach } = kept;

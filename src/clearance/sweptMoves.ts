@@ -1,3 +1,4 @@
+import { listed } from '../geometry/listed.ts';
 import { type Arm, BUTT, ELBOW, GRIP, POSITION, TIP } from '../player/arm.ts';
 import type { Move } from '../player/move.ts';
 import type { Playing } from '../player/moves.ts';
@@ -66,7 +67,7 @@ export class SweptMoves {
     this.arm = arm;
     let position = 0;
     let interval = 0;
-    this.moves = moves.map((move) => {
+    this.moves = listed(moves, (move) => {
       const intervals = move.speed.grip <= SHORT ? GROUP : 2 * GROUP;
       const boxed = { move, intervals, position, interval };
       position += (intervals + 1) * POSITION;

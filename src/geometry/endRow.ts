@@ -17,9 +17,9 @@ export class EndRow<F extends Frame> {
   readonly #origin: Place<F> | undefined;
   readonly #directionX: number;
   readonly #directionY: number;
-  readonly #along: readonly Mm[];
+  readonly #along: Float64Array;
   /** From each root to each way's end; not a number where it has not been asked for. */
-  readonly #fans = new Map<Place<F>, number[]>();
+  readonly #fans = new Map<Place<F>, Float64Array>();
 
   /** The end of every way, and what a mm costs. */
   constructor(
@@ -40,7 +40,8 @@ export class EndRow<F extends Frame> {
     this.#origin = first;
     this.#directionX = size > 0 ? (farthest.x - from.x) / size : 0;
     this.#directionY = size > 0 ? (farthest.y - from.y) / size : 0;
-    this.#along = ends.map((end) => this.#at(end));
+    this.#along = new Float64Array(ends.length);
+    for (const [way, end] of ends.entries()) this.#along[way] = this.#at(end);
   }
 
   endOf(way: number): Place<F> | undefined {
@@ -52,16 +53,16 @@ export class EndRow<F extends Frame> {
     return this.#fanOf(this.#fansFrom(root), root, way);
   }
 
-  #fansFrom(root: Place<F>): number[] {
+  #fansFrom(root: Place<F>): Float64Array {
     let fans = this.#fans.get(root);
     if (!fans) {
-      fans = this.#ends.map(() => Number.NaN);
+      fans = new Float64Array(this.#ends.length).fill(Number.NaN);
       this.#fans.set(root, fans);
     }
     return fans;
   }
 
-  #fanOf(fans: number[], root: Place<F>, way: number): Mm {
+  #fanOf(fans: Float64Array, root: Place<F>, way: number): Mm {
     const known = fans[way] ?? 0;
     if (!Number.isNaN(known)) return known;
     const length = this.#measured(root, way);
@@ -108,9 +109,14 @@ export class EndRow<F extends Frame> {
       const at = this.#along[other] ?? from;
       if (place && (at - from) * (at - to) < 0) passed.set(at, place);
     }
-    const inOrder = [...passed].sort(([p], [q]) => (from < to ? p - q : q - p));
+    const places: Place<F>[] = [];
+    for (const at of [...passed.keys()].sort((p, q) => (from < to ? p - q : q - p))) {
+      const place = passed.get(at);
+      if (place) places.push(place);
+    }
     const isThere = end.point.x === root.point.x && end.point.y === root.point.y;
-    return [...inOrder.map(([, place]) => place), ...(isThere ? [] : [end])];
+    if (!isThere) places.push(end);
+    return places;
   }
 
   #at({ point }: Place<F>): Mm {

@@ -1,4 +1,5 @@
 import type { Mm } from '../units/quantity.ts';
+import { listed } from './listed.ts';
 import { settle } from './settleWays.ts';
 import type { Tangents } from './tangents.ts';
 import { TreeGoals, type TreeLanding } from './treeGoals.ts';
@@ -41,11 +42,11 @@ export function gatherWays<F extends Frame>(
 ): readonly (readonly Vec2<F>[])[] {
   if (ways.length === 0) return [];
   const orders = ordersOf(
-    ways.map(({ most }) => most),
+    listed(ways, ({ most }) => most),
     inHurry,
   );
   const search: Search<F> = new WaySearch(tangents);
-  const trees = orders.map((order) => {
+  const trees = listed(orders, (order) => {
     const tree = new WayTree(tangents, ways, weights);
     lay(tree, order, search);
     settle(tree);
@@ -55,7 +56,7 @@ export function gatherWays<F extends Frame>(
   const tried = ways.length > FEW ? [cheapest(trees)] : trees;
   if (!inHurry) for (const tree of tried) improve(tree, MORE_ROUNDS, search);
   const best = cheapest(tried);
-  return ways.map((_, way) => pointsOf(best, way));
+  return listed(ways, (_, way) => pointsOf(best, way));
 }
 
 type Search<F extends Frame> = WaySearch<F, TreeLanding<F>>;
@@ -151,7 +152,7 @@ function pointsOf<F extends Frame>(tree: WayTree<F>, way: number): readonly Vec2
   for (; node; node = node.up) {
     points.push(node.place.point);
     if (!node.up)
-      points.push(...tree.row.between(node.place, way, node.ways).map(({ point }) => point));
+      for (const { point } of tree.row.between(node.place, way, node.ways)) points.push(point);
   }
   return points;
 }

@@ -1,6 +1,6 @@
 import type { Mm } from '../units/quantity.ts';
 import { type ConvexPolygon, isInside, passesThrough } from './convexPolygon.ts';
-
+import { listed } from './listed.ts';
 import { gap, holds, nearestOnSegment, type Rectangle } from './plan.ts';
 import { at } from './ring.ts';
 import type { Frame, Vec2 } from './vector.ts';
@@ -49,7 +49,7 @@ export function lookAround<F extends Frame>(
 ): LookAround<F> {
   const holding = obstacles.filter((obstacle) => isInside(obstacle, point));
   if (holding.length === 0) return { out: [point], within: 0 };
-  const ahead = straightAhead(point, holding.map(outlineOf)).map((p) => gap(point, p));
+  const ahead = straightAhead(point, listed(holding, outlineOf)).map((p) => gap(point, p));
   for (let radius = FARTHER * Math.min(...ahead); ; radius *= FARTHER) {
     const near = obstacles.filter((obstacle) => rectangleGap(obstacle, point) <= radius);
     const isAll = near.length === obstacles.length;
@@ -115,7 +115,7 @@ function outlinesReachedFrom<F extends Frame>(
       reached.push(other);
     }
   }
-  return reached.map(outlineOf);
+  return listed(reached, outlineOf);
 }
 
 const outlineOf = <F extends Frame>(polygon: ConvexPolygon<F>): Outline<F> => ({
@@ -124,7 +124,7 @@ const outlineOf = <F extends Frame>(polygon: ConvexPolygon<F>): Outline<F> => ({
 });
 
 const edgesOf = <F extends Frame>({ corners }: ConvexPolygon<F>): Edge<F>[] =>
-  corners.map((a, i) => {
+  listed(corners, (a, i) => {
     const b = at(corners, i + 1);
     const size = gap(a, b);
     return { a, b, normal: { x: (b.y - a.y) / size, y: (a.x - b.x) / size } };
@@ -144,7 +144,7 @@ const straightAhead = <F extends Frame>(
   outlines: readonly Outline<F>[],
 ): Vec2<F>[] =>
   outlines.flatMap(({ edges }) =>
-    edges.map(({ a, b, normal }) => {
+    listed(edges, ({ a, b, normal }) => {
       const nearest = nearestOnSegment(a, b, point);
       return {
         x: nearest.x + CLEAR_OF_OUTLINE * normal.x,

@@ -11,8 +11,10 @@ export function crossing<F extends Frame>(
   first: PlanSegment<F>,
   second: PlanSegment<F>,
 ): Vec2<F> | undefined {
-  const [a, b] = first;
-  const [c, d] = second;
+  const a = first[0];
+  const b = first[1];
+  const c = second[0];
+  const d = second[1];
   const atC = leftOf(a, b, c);
   const atD = leftOf(a, b, d);
   const atA = leftOf(c, d, a);
@@ -37,12 +39,16 @@ export function planMeeting<F extends Frame>(
 ): PlanMeeting<F> {
   const cross = crossing(first, second);
   if (cross) return { distance: 0, place: cross };
-  const ends = [
-    ...first.map((end) => between(end, nearestOnSegment(...second, end))),
-    ...second.map((end) => between(end, nearestOnSegment(...first, end))),
-  ];
-  return ends.reduce((best, end) => (end.distance < best.distance ? end : best));
+  const onSecond = nearer(fromEnd(first[0], second), fromEnd(first[1], second));
+  const onFirst = nearer(fromEnd(second[0], first), fromEnd(second[1], first));
+  return nearer(onSecond, onFirst);
 }
+
+const nearer = <F extends Frame>(p: PlanMeeting<F>, q: PlanMeeting<F>): PlanMeeting<F> =>
+  q.distance < p.distance ? q : p;
+
+const fromEnd = <F extends Frame>(end: Vec2<F>, other: PlanSegment<F>): PlanMeeting<F> =>
+  between(end, nearestOnSegment(other[0], other[1], end));
 
 const between = <F extends Frame>(p: Vec2<F>, q: Vec2<F>): PlanMeeting<F> => ({
   distance: gap(p, q),

@@ -47,10 +47,8 @@ interface Pull<F extends Frame> {
 function settleJunction<F extends Frame>(tree: WayTree<F>, node: TreeNode<F>): boolean {
   const above = node.up;
   if (!above) return false;
-  const pulls: Pull<F>[] = [
-    { place: above.place, weight: tree.perMm(node.ways.length) },
-    ...node.down.map(({ place, ways }) => ({ place, weight: tree.perMm(ways.length) })),
-  ];
+  const pulls: Pull<F>[] = [{ place: above.place, weight: tree.perMm(node.ways.length) }];
+  for (const { place, ways } of node.down) pulls.push({ place, weight: tree.perMm(ways.length) });
   const here = node.place.point;
   const best = balance(here, pulls);
   const now = costAt(here, pulls);

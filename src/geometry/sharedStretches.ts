@@ -1,4 +1,5 @@
 import type { Mm } from '../units/quantity.ts';
+import { listed } from './listed.ts';
 import { createPlaceNumbers } from './placeNumbers.ts';
 import { wayLength } from './plan.ts';
 import { isSameList } from './remembered.ts';
@@ -21,10 +22,10 @@ export function sharedStretches<F extends Frame>(
   ways: readonly (readonly Vec2<F>[])[],
 ): readonly SharedStretch<F>[] {
   const lineOf = createLines<F>(ways.reduce((sum, points) => sum + points.length, 0));
-  const passed = ways.map((points, way) => passedBy(points, way, lineOf));
+  const passed = listed(ways, (points, way) => passedBy(points, way, lineOf));
   const found: Drawn<F>[] = [];
   for (const passages of passed) addStretches(found, passages);
-  return found.map(({ points, ways: sharing }) => ({
+  return listed(found, ({ points, ways: sharing }) => ({
     points,
     length: wayLength(points),
     ways: sharing,

@@ -1,5 +1,6 @@
 import type { Mm } from '../units/quantity.ts';
 import type { ConvexPolygon } from './convexPolygon.ts';
+import { listed } from './listed.ts';
 import { gap, type Rectangle } from './plan.ts';
 import { Tangents } from './tangents.ts';
 import type { Frame, Vec2 } from './vector.ts';
@@ -45,7 +46,7 @@ export function createRouter<F extends Frame>(
       };
       const found = search.run(start, goals, Number.POSITIVE_INFINITY);
       if (!found) return undefined;
-      const points = found.places.map(({ point }) => point);
+      const points = listed(found.places, ({ point }) => point);
       return { points, length: found.length, restsOn: found.restsOn };
     },
   };

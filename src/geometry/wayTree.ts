@@ -1,6 +1,6 @@
 import type { Mm } from '../units/quantity.ts';
 import { EndRow } from './endRow.ts';
-import { gap, wayLength } from './plan.ts';
+import { gap } from './plan.ts';
 import type { Place, Tangents } from './tangents.ts';
 import type { Frame } from './vector.ts';
 
@@ -173,7 +173,11 @@ export class WayTree<F extends Frame> {
 
   /** What a way costs that begins at a node and is laid by itself. */
   ownChain(head: TreeNode<F>, { own }: WayToGather<F>): Chain<F> {
-    const length = wayLength(own.map(({ point }) => point));
+    let length = 0;
+    for (let i = 1; i < own.length; i += 1) {
+      const [from, to] = [own[i - 1], own[i]];
+      if (from && to) length += gap(from.point, to.point);
+    }
     return { head, between: [], top: undefined, cost: this.perMm(1) * length };
   }
 

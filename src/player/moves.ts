@@ -1,3 +1,4 @@
+import { listed } from '../geometry/listed.ts';
 import type { Piece } from '../layout/pieces/piece.ts';
 import { isStruck, type Struck } from '../layout/pieces/piece.ts';
 import type { Player } from '../layout/player.ts';
@@ -29,12 +30,12 @@ export function createPlaying(): (player: Player, pieces: readonly Piece[]) => P
     moves.forgetAllBut(struck);
     const sides: readonly Side[] =
       player.leadHand === 'right' ? ['right', 'left'] : ['left', 'right'];
-    const played = sides.map((side) =>
-      struck
-        .filter((piece) => playsPiece(side, piece, player))
-        .map((piece) => moves.piece(side, piece)),
-    );
-    const all: Move[] = played.flatMap((pieces) => pieces.map(({ stroke }) => stroke));
+    const played = listed(sides, (side) => {
+      const pieces = struck.filter((piece) => playsPiece(side, piece, player));
+      return listed(pieces, (piece) => moves.piece(side, piece));
+    });
+    const all: Move[] = [];
+    for (const pieces of played) for (const { stroke } of pieces) all.push(stroke);
     for (const pieces of played) {
       for (const from of pieces) {
         for (const to of pieces) if (to !== from) all.push(moves.travel(from, to));

@@ -1,3 +1,4 @@
+import { listed } from '../geometry/listed.ts';
 import { isSameList, remembered, sameList } from '../geometry/remembered.ts';
 import { findMicClass } from '../layout/catalogue/micClasses.ts';
 import type { Layout } from '../layout/layout.ts';
@@ -68,7 +69,7 @@ function createKeeper<Thing extends { readonly id: string }, Placed>() {
     const around = sameAround(placing.around);
     const isStill = around === last?.around;
     if (isStill && things === last?.things) return last.placed;
-    const kept = things.map((thing) => {
+    const kept = listed(things, (thing) => {
       const was = last?.known.get(thing.id);
       const same = was?.thing === thing ? was : undefined;
       if (same && isStill) return same;
@@ -78,7 +79,7 @@ function createKeeper<Thing extends { readonly id: string }, Placed>() {
         : { thing, needs, placed: placing.place(thing) };
     });
     const known = new Map(kept.map((one) => [one.thing.id, one]));
-    last = { around, things, known, placed: samePlaced(kept.map(({ placed }) => placed)) };
+    last = { around, things, known, placed: samePlaced(listed(kept, ({ placed }) => placed)) };
     return last.placed;
   };
 }

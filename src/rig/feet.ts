@@ -1,4 +1,5 @@
 import type { Capsule } from '../geometry/capsule.ts';
+import { listed } from '../geometry/listed.ts';
 import { type Vec2, vec } from '../geometry/vector.ts';
 import { cosDeg, sinDeg } from '../units/angle.ts';
 import type { Degrees, Mm } from '../units/quantity.ts';
@@ -46,7 +47,7 @@ export const legsFootprint = ({
 }: Legs): Footprint => ({
   hub,
   hubRadius,
-  feet: legDirections(turn, legs).map((direction) => planPoint(hub, direction, spread)),
+  feet: listed(legDirections(turn, legs), (direction) => planPoint(hub, direction, spread)),
   legHeight,
 });
 
@@ -64,7 +65,7 @@ export const discFootprint = (hub: Vec2, radius: Mm, thickness: Mm): Footprint =
  */
 export function baseCapsules({ hub, hubRadius, feet, legHeight }: Footprint): Capsule[] {
   if (feet.length === 0) return discBars(hub, hubRadius, legHeight / 2);
-  return feet.map((foot) => ({
+  return listed(feet, (foot) => ({
     a: vec(hub.x, hub.y, legHeight),
     b: vec(foot.x, foot.y, LEG_RADIUS),
     radius: LEG_RADIUS,
@@ -73,7 +74,7 @@ export function baseCapsules({ hub, hubRadius, feet, legHeight }: Footprint): Ca
 
 function discBars(hub: Vec2, discRadius: Mm, radius: Mm): Capsule[] {
   const half = Math.max(0, discRadius - radius);
-  return [0, 45, 90, 135].map((direction) => {
+  return listed([0, 45, 90, 135], (direction) => {
     const dx = half * cosDeg(direction);
     const dy = half * sinDeg(direction);
     return {

@@ -1,3 +1,4 @@
+import { listed } from '../geometry/listed.ts';
 import { leftOf } from '../geometry/orientation.ts';
 import { gap } from '../geometry/plan.ts';
 import type { Vec2, Vec3 } from '../geometry/vector.ts';
@@ -42,7 +43,7 @@ export function tippingOf({ stand, micClass }: PlacedMic): Tipping | undefined {
   const spec = standSpec(stand.standClass);
   const load = centreOf(loadsOn(spec, stand, micClass.mass));
   const levers = leversOf(stand.footprint, load.at).filter(({ beyond }) => beyond > 0);
-  const tippings = levers.map(({ beyond, inside }): Tipping => {
+  const tippings = listed(levers, ({ beyond, inside }): Tipping => {
     const tipping = (load.mass * GRAVITY * beyond) / MM_PER_METRE;
     const righting = (spec.baseMass * GRAVITY * inside) / MM_PER_METRE;
     return { factor: righting / tipping, righting, tipping };
@@ -85,7 +86,7 @@ interface Levers {
 
 function leversOf({ hub, hubRadius, feet }: Footprint, load: Vec2): Levers[] {
   if (feet.length === 0) return [{ beyond: gap(hub, load) - hubRadius, inside: hubRadius }];
-  return feet.map((foot, i) => {
+  return listed(feet, (foot, i) => {
     const next = feet[(i + 1) % feet.length] ?? foot;
     const edge = gap(foot, next);
     const hubSide = leftOf(foot, next, hub) / edge;

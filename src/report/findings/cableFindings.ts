@@ -1,4 +1,5 @@
 import type { CablingCode, CablingFact } from '../../cabling/cablingFact.ts';
+import { listed } from '../../geometry/listed.ts';
 import type { Finding, Severity } from '../report.ts';
 
 const SEVERITY: { readonly [Code in CablingCode]: Severity } = {
@@ -20,7 +21,7 @@ const SEVERITY: { readonly [Code in CablingCode]: Severity } = {
 
 /** What is wrong with cables and box, as findings. */
 export const cableFindings = (facts: readonly CablingFact[]): readonly Finding[] =>
-  facts.map(({ code, ids, which, place, numbers }) => ({
+  listed(facts, ({ code, ids, which, place, numbers }) => ({
     key:
       which === undefined
         ? [code, ...ids, numbers['input'] ?? ''].join(':')

@@ -1,3 +1,4 @@
+import { listed } from '../../geometry/listed.ts';
 import type { Standing, StandingCode } from '../../rig/standing/standing.ts';
 import type { Finding, Severity } from '../report.ts';
 
@@ -15,7 +16,7 @@ const SAYS: { readonly [Code in StandingCode]: readonly [Severity, string] } = {
 
 /** What cannot stand where it is drawn, as findings. */
 export const standingFindings = (found: readonly Standing[]): readonly Finding[] =>
-  found.map(({ code, about, place, overlap }) => {
+  listed(found, ({ code, about, place, overlap }) => {
     const [severity, number] = SAYS[code];
     const key = `${code}:${about.join(':')}`;
     return { key, code, severity, about, place, numbers: { [number]: overlap } };

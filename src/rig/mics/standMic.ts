@@ -1,3 +1,4 @@
+import { listed } from '../../geometry/listed.ts';
 import { along, scale, subtract, unit, type Vec3, vec } from '../../geometry/vector.ts';
 import { type StandSpec, standSpec } from '../../layout/catalogue/standClasses.ts';
 import type { MicClass } from '../../layout/mics/micClass.ts';
@@ -73,7 +74,7 @@ function mastAndBase(spec: StandSpec, { clutch, footprint }: PlacedStand): MicSo
   const foot = vec(clutch.x, clutch.y, spec.mastRadius);
   return [
     { part: 'mast', capsule: { a: foot, b: clutch, radius: spec.mastRadius } },
-    ...baseCapsules(footprint).map((capsule): MicSolid => ({ part: 'base', capsule })),
+    ...listed(baseCapsules(footprint), (capsule): MicSolid => ({ part: 'base', capsule })),
   ];
 }
 

@@ -1,4 +1,5 @@
 import type { Cylinder } from '../../geometry/cylinder.ts';
+import { listed } from '../../geometry/listed.ts';
 import { along, type Vec2, vec } from '../../geometry/vector.ts';
 import type { Kick } from '../../layout/pieces/kick.ts';
 import { cosDeg, sinDeg } from '../../units/angle.ts';
@@ -32,12 +33,12 @@ export function placeKick(piece: Kick): PlacedPiece {
     piece,
     shells: [shell],
     hoops: hoopsOf(shell, piece.rim),
-    hardware: feet.map((foot, side) => ({
+    hardware: listed(feet, (foot, side) => ({
       a: along(spurRoot(piece, frame), frame.right, (side === 0 ? 1 : -1) * shell.radius),
       b: vec(foot.x, foot.y, SPUR_RADIUS),
       radius: SPUR_RADIUS,
     })),
-    footprints: feet.map((foot) => discFootprint(foot, SPUR_FOOT_RADIUS, SPUR_FOOT_HEIGHT)),
+    footprints: listed(feet, (foot) => discFootprint(foot, SPUR_FOOT_RADIUS, SPUR_FOOT_HEIGHT)),
     outlines: [kickOutline(piece)],
   };
 }

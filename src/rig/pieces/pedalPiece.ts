@@ -1,4 +1,5 @@
 import type { Capsule } from '../../geometry/capsule.ts';
+import { listed } from '../../geometry/listed.ts';
 import { type Vec2, vec } from '../../geometry/vector.ts';
 import type { Pedal } from '../../layout/pieces/pedal.ts';
 import { cosDeg, sinDeg } from '../../units/angle.ts';
@@ -33,7 +34,7 @@ export function placePedal(piece: Pedal): PlacedPiece {
     piece,
     shells: [],
     hoops: [],
-    hardware: [-(half - PLATE_RADIUS), 0, half - PLATE_RADIUS].map(bar),
+    hardware: listed([-(half - PLATE_RADIUS), 0, half - PLATE_RADIUS], bar),
     footprints: [],
     outlines: [[at(0, -half), at(piece.length, -half), at(piece.length, half), at(0, half)]],
   };

@@ -1,4 +1,5 @@
 import type { Cylinder, Tube } from '../../geometry/cylinder.ts';
+import { listed } from '../../geometry/listed.ts';
 import { along, type Vec3 } from '../../geometry/vector.ts';
 import type { Mm } from '../../units/quantity.ts';
 
@@ -20,7 +21,7 @@ export const shellBelow = (head: Vec3, normal: Vec3, radius: Mm, depth: Mm): Cyl
 export function hoopsOf({ centre, axis, radius, halfHeight }: Cylinder, rim: Rim): Tube[] {
   if (rim.height === 0 || rim.width === 0) return [];
   const outward = halfHeight + rim.height / 2;
-  return [outward, -outward].map((way) => ({
+  return listed([outward, -outward], (way) => ({
     centre: along(centre, axis, way),
     axis,
     innerRadius: radius,

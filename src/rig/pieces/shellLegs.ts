@@ -1,3 +1,4 @@
+import { listed } from '../../geometry/listed.ts';
 import { type Vec3, vec } from '../../geometry/vector.ts';
 import type { Support } from '../../layout/pieces/support.ts';
 import type { Mm } from '../../units/quantity.ts';
@@ -18,15 +19,15 @@ export function shellLegs(
   middle: Vec3,
   shellRadius: Mm,
 ): Carrier {
-  const feet = legDirections(support.turn, LEGS).map((direction) =>
+  const feet = listed(legDirections(support.turn, LEGS), (direction) =>
     planPoint(middle, direction, shellRadius + support.overhang),
   );
   return {
-    hardware: feet.map(({ x, y }) => ({
+    hardware: listed(feet, ({ x, y }) => ({
       a: vec(x, y, LEG_RADIUS),
       b: vec(x, y, middle.z),
       radius: LEG_RADIUS,
     })),
-    footprints: feet.map((foot) => discFootprint(foot, FOOT_RADIUS, FOOT_HEIGHT)),
+    footprints: listed(feet, (foot) => discFootprint(foot, FOOT_RADIUS, FOOT_HEIGHT)),
   };
 }

@@ -7,6 +7,7 @@ import {
 } from '../../geometry/bounds.ts';
 import type { Capsule } from '../../geometry/capsule.ts';
 import type { Cylinder, Tube } from '../../geometry/cylinder.ts';
+import { listed } from '../../geometry/listed.ts';
 import { along, distance, type Vec2, vec } from '../../geometry/vector.ts';
 import type { Id } from '../../layout/fields.ts';
 import { LEG_RADIUS } from '../feet.ts';
@@ -64,20 +65,23 @@ export interface BoxedPiece {
 }
 
 export function boxedMic(placed: PlacedMic): BoxedMic {
-  const solids = placed.solids.map(({ part, capsule }) => ({ part, ...boxedCapsule(capsule) }));
+  const solids = listed(placed.solids, ({ part, capsule }) => ({ part, ...boxedCapsule(capsule) }));
   const feet = placed.stand ? [boxedFeet(placed.stand.footprint)] : [];
   const onDeck = { id: placed.mic.id, piece: undefined, feet, outlines: [], shells: [] };
   return { placed, onDeck, solids, bounds: around([...solids, ...feet]) };
 }
 
 export function boxedPiece(placed: PlacedPiece): BoxedPiece {
-  const shells = [...placed.shells, ...riseOf(placed)].map(boxedCylinder);
+  const shells = listed([...placed.shells, ...riseOf(placed)], boxedCylinder);
   // A hoop reaches no farther than the disc that it goes round.
-  const hoops = placed.hoops.map((solid) => ({ solid, bounds: boundsOfCylinder(discOf(solid)) }));
-  const discs = hoops.map(({ solid, bounds }) => ({ solid: discOf(solid), bounds }));
-  const hardware = placed.hardware.map(boxedCapsule);
-  const feet = placed.footprints.map(boxedFeet);
-  const outlines = placed.outlines.map(boxedOutline);
+  const hoops = listed(placed.hoops, (solid) => ({
+    solid,
+    bounds: boundsOfCylinder(discOf(solid)),
+  }));
+  const discs = listed(hoops, ({ solid, bounds }) => ({ solid: discOf(solid), bounds }));
+  const hardware = listed(placed.hardware, boxedCapsule);
+  const feet = listed(placed.footprints, boxedFeet);
+  const outlines = listed(placed.outlines, boxedOutline);
   return {
     placed,
     onDeck: { id: placed.piece.id, piece: placed, feet, outlines, shells },
@@ -136,4 +140,4 @@ const nowhere: Bounds = {
 };
 
 const around = (boxed: readonly { readonly bounds: Bounds }[]): Bounds =>
-  joined(boxed.map(({ bounds }) => bounds)) ?? nowhere;
+  joined(listed(boxed, ({ bounds }) => bounds)) ?? nowhere;

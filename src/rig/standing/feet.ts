@@ -1,5 +1,6 @@
 import { type Bounds, boundsMeet, boundsOfCapsule } from '../../geometry/bounds.ts';
 import { capsuleToCylinder } from '../../geometry/capsuleContact.ts';
+import { listed } from '../../geometry/listed.ts';
 import { gap, nearestOnSegment } from '../../geometry/plan.ts';
 import {
   crossing,
@@ -55,27 +56,28 @@ function belongTogether(p: Piece | undefined, q: Piece | undefined): boolean {
   return (p.kind === 'pedal' && p.plays === q.kind) || (q.kind === 'pedal' && q.plays === p.kind);
 }
 
-const legsOf = ({ hub, feet }: Footprint): PlanSegment[] => feet.map((foot) => [hub, foot]);
+const legsOf = ({ hub, feet }: Footprint): PlanSegment[] => listed(feet, (foot) => [hub, foot]);
 
 function footprintsMeet(p: Footprint, q: Footprint, meet: Meet): void {
-  const [legsP, legsQ] = [legsOf(p), legsOf(q)];
   meet({ place: q.hub, overlap: p.hubRadius + q.hubRadius - gap(p.hub, q.hub) });
-  for (const leg of legsP) meet(legOnDisc(leg, q));
-  for (const leg of legsQ) meet(legOnDisc(leg, p));
-  for (const leg of legsP) {
-    for (const other of legsQ) if (mayMeet(leg, other)) meet(legsMeet(leg, other));
+  for (const foot of p.feet) meet(legOnDisc(p.hub, foot, q));
+  for (const foot of q.feet) meet(legOnDisc(q.hub, foot, p));
+  for (const foot of p.feet) {
+    for (const other of q.feet) {
+      if (mayMeet(p.hub, foot, q.hub, other)) meet(legsMeet([p.hub, foot], [q.hub, other]));
+    }
   }
 }
 
 /** Whether the boxes round two legs touch: most pairs are dismissed so, before they are measured exactly. */
-const mayMeet = ([a, b]: PlanSegment, [c, d]: PlanSegment): boolean =>
+const mayMeet = (a: Vec2, b: Vec2, c: Vec2, d: Vec2): boolean =>
   rangesMeet(a.x, b.x, c.x, d.x) && rangesMeet(a.y, b.y, c.y, d.y);
 
 const rangesMeet = (a: Mm, b: Mm, c: Mm, d: Mm): boolean =>
   Math.max(Math.min(a, b), Math.min(c, d)) - Math.min(Math.max(a, b), Math.max(c, d)) <=
   2 * LEG_RADIUS;
 
-function legOnDisc([hub, foot]: PlanSegment, disc: Footprint): FeetMeeting {
+function legOnDisc(hub: Vec2, foot: Vec2, disc: Footprint): FeetMeeting {
   const place = nearestOnSegment(hub, foot, disc.hub);
   return { place, overlap: disc.hubRadius + LEG_RADIUS - gap(place, disc.hub) };
 }
@@ -108,7 +110,7 @@ const near = (feet: readonly BoxedFeet[], to: Bounds): readonly Footprint[] =>
 
 /** A hub inside the outline is found by itself, so a leg that stands on it crosses or touches an edge. */
 function legOnOutline(leg: PlanSegment, outline: readonly Vec2[]): FeetMeeting[] {
-  return outline.map((corner, i) =>
+  return listed(outline, (corner, i) =>
     legOnEdge(leg, [corner, outline[(i + 1) % outline.length] ?? corner]),
   );
 }

@@ -1,3 +1,4 @@
+import { listed } from '../../geometry/listed.ts';
 import { remembered } from '../../geometry/remembered.ts';
 import type { Deck } from '../../layout/deck.ts';
 import type { PlacedMic, PlacedPiece, Rig } from '../placed.ts';
@@ -51,7 +52,7 @@ function rememberedList<Thing extends object, Made>(
   make: (thing: Thing) => Made,
 ): (things: readonly Thing[]) => readonly Made[] {
   const made = remembered(make);
-  return remembered((things: readonly Thing[]) => things.map(made));
+  return remembered((things: readonly Thing[]) => listed(things, made));
 }
 
 /**
@@ -62,8 +63,8 @@ export function createStandingOf(
   { pieces, mics }: Rig,
   deck: Deck,
 ): (placed: PlacedMic) => readonly Standing[] {
-  const boxedPieces = pieces.map(boxedPiece);
-  const boxedMics = mics.map(boxedMic);
+  const boxedPieces = listed(pieces, boxedPiece);
+  const boxedMics = listed(mics, boxedMic);
   return (placed) => {
     const boxed = boxedMic(placed);
     const own = mics.findIndex(({ mic }) => mic.id === placed.mic.id);

@@ -1,3 +1,4 @@
+import { listed } from '../../geometry/listed.ts';
 import { outsideOutline } from '../../geometry/planSegments.ts';
 import { type Vec2, vec } from '../../geometry/vector.ts';
 import type { Deck } from '../../layout/deck.ts';
@@ -42,13 +43,13 @@ export function restsOfPiece({ piece, footprints, outlines }: PlacedPiece): read
   const pedals = piece.kind === 'pedal' ? outlines : [];
   return [
     ...footprints.flatMap(restsOf),
-    ...pedals.flatMap((outline) => outline.map((spot) => ({ spot, radius: 0 }))),
+    ...pedals.flatMap((outline) => listed(outline, (spot) => ({ spot, radius: 0 }))),
   ];
 }
 
 function restsOf({ hub, hubRadius, feet }: Footprint): Rest[] {
   if (feet.length === 0) return [{ spot: hub, radius: hubRadius }];
-  return feet.map((spot) => ({ spot, radius: LEG_RADIUS }));
+  return listed(feet, (spot) => ({ spot, radius: LEG_RADIUS }));
 }
 
 function offDeck(

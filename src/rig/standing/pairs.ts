@@ -1,4 +1,5 @@
 import { type Bounds, boundsMeet } from '../../geometry/bounds.ts';
+import { listed } from '../../geometry/listed.ts';
 import type { Standing } from './standing.ts';
 
 /** What is found of one thing or one pair. */
@@ -31,19 +32,19 @@ export function rememberedPairs<P extends Bounded, Q extends Bounded>(
 ): Pairs<P, Q> {
   let last: Table<P, Q> = { firsts: [], seconds: [], rows: [] };
   return (firsts, seconds) => {
-    const kept = seconds.map((second, j) => second === last.seconds[j]);
+    const kept = listed(seconds, (second, j) => second === last.seconds[j]);
     const allKept = seconds.length === last.seconds.length && !kept.includes(false);
-    const rows = firsts.map((first, i): Row => {
+    const rows = listed(firsts, (first, i): Row => {
       const known = first === last.firsts[i] ? last.rows[i] : undefined;
       if (known && allKept) return known;
-      const cells = seconds.map((second, j): Found => {
+      const cells = listed(seconds, (second, j): Found => {
         if (after && j <= i) return NOTHING;
         return (kept[j] ? known?.cells[j] : undefined) ?? near(first, second, measure);
       });
       return { cells, found: cells.some(({ length }) => length > 0) ? cells.flat() : NOTHING };
     });
     last = { firsts, seconds, rows };
-    return rows.map(({ found }) => found);
+    return listed(rows, ({ found }) => found);
   };
 }
 
