@@ -47,7 +47,8 @@ export function accessLane(layout: Layout): ConvexPolygon<'deck'> | undefined {
   if (!line) return undefined;
   const { from, to, length } = line;
   const across = LANE_WIDTH / 2 / length;
-  const [sideX, sideY] = [(from.y - to.y) * across, (to.x - from.x) * across];
+  const sideX = (from.y - to.y) * across;
+  const sideY = (to.x - from.x) * across;
   return convexHull<'deck'>([
     { x: from.x + sideX, y: from.y + sideY },
     { x: from.x - sideX, y: from.y - sideY },
@@ -124,10 +125,13 @@ export function laneCrossing(
 ): LaneCrossing | undefined {
   let place: Vec2<'deck'> | undefined;
   let length = 0;
-  for (const [i, p] of route.entries()) {
-    const stretch = stretchInside(lane, route[i - 1] ?? p, p);
+  let before = route[0];
+  for (const p of route) {
+    const stretch = stretchInside(lane, before ?? p, p);
+    before = p;
     if (!stretch) continue;
-    const [a, b] = stretch;
+    const a = stretch[0];
+    const b = stretch[1];
     place ??= { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
     length += gap(a, b);
   }

@@ -63,7 +63,8 @@ export function createCables(): LayCables {
     const sizes = layout.units === 'mm' ? METRIC_SIZES : FOOT_SIZES;
     const { runs: served, ...stock } = planStock(needs, layout.cabling.stock, sizes);
     const all = runs.flatMap((looped, i): KnownCable[] => {
-      const [placed, cable] = [rig.mics[i], served[i]];
+      const placed = rig.mics[i];
+      const cable = served[i];
       if (!placed || !cable) return [];
       const from = {
         run: looped.run,

@@ -47,7 +47,7 @@ export function createCablingFacts(): TellCabling {
 function runFacts(run: CableRun, layout: Layout): CablingFact[] {
   const { mic, input, through, total, carried, electrical } = run;
   const { box } = layout;
-  const [start] = run.route;
+  const start = run.route[0];
   const facts: CablingFact[] = [];
   const fact = (
     code: CablingCode,

@@ -177,7 +177,9 @@ function createRung(
       const between = withoutRepeats(middle.points);
       const begins = isSame(between[0], from);
       const ends = isSame(between.at(-1), to);
-      const points = [...(begins ? [] : [from]), ...between, ...(ends ? [] : [to])];
+      const points = begins ? [] : [from];
+      for (const point of between) points.push(point);
+      if (!ends) points.push(to);
       const first = begins ? 0 : 1;
       const heeded = new Set(middle.restsOn);
       return {
@@ -249,9 +251,9 @@ function passedOutlines(
 ): readonly number[] {
   const passed = new Set<number>();
   for (const part of parts) {
-    for (const [i, p] of part.entries()) {
-      const before = part[i - 1];
-      if (!before) continue;
+    for (let i = 1; i < part.length; i += 1) {
+      const before = part[i - 1] as Spot;
+      const p = part[i] as Spot;
       const blockers = tangents.blockers(tangents.place(before), tangents.place(p));
       for (const obstacle of blockers) passed.add(obstacle);
     }

@@ -17,7 +17,8 @@ const WAY_HALF_WIDTH: Mm = 110;
  *    back to it never meets a cable.
  */
 export function footSpace({ x, y, turn, length, width }: Pedal): Vec2[] {
-  const [cos, sin] = [cosDeg(turn), sinDeg(turn)];
+  const cos = cosDeg(turn);
+  const sin = sinDeg(turn);
   const at = (forward: Mm, left: Mm): Vec2 => ({
     x: x + forward * cos - left * sin,
     y: y + forward * sin + left * cos,

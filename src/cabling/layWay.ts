@@ -151,7 +151,8 @@ function intoBox(
 ): LaidWay {
   const way = floor.way(start, before);
   const last = floor.between(before, spot);
-  const all = [...new Set([...way.through, ...last])];
+  const all = [...way.through];
+  for (const id of last) if (!all.includes(id)) all.push(id);
   return {
     route: [...way.points, spot],
     edges: 0,

@@ -125,7 +125,8 @@ function compare(p: readonly Spot[], q: readonly Spot[]): number {
   while (parted < p.length && parted < q.length && isSame(p[parted], q[parted])) parted += 1;
   const at = p[parted - 1];
   const from = p[parted - 2];
-  const [ahead, other] = [p[parted], q[parted]];
+  const ahead = p[parted];
+  const other = q[parted];
   if (!at || !from || !ahead || !other) return 0;
   return turnFrom(from, at, ahead) - turnFrom(from, at, other);
 }

@@ -82,7 +82,8 @@ export function createLoom(): GatherLoom {
         : keptWhereEqual(routesIn(routing, settings), last?.routes ?? []);
     last = { ways: routing.ways, floors: routing.floors, settings, routes };
     const runs = routes.flatMap((route, i): LoomedRun[] => {
-      const [placed, way] = [rig.mics[i], routing.ways[i]];
+      const placed = rig.mics[i];
+      const way = routing.ways[i];
       if (!placed || !way) return [];
       const run = runOf(kept, placed, { ...way, route }, layout);
       const shortest = routing.runs[i]?.total ?? run.total;

@@ -91,7 +91,8 @@ interface Change {
 }
 
 function changeOf(before: readonly Obstacle[], now: readonly Obstacle[]): Change {
-  const [old, current] = [new Set(before), new Set(now)];
+  const old = new Set(before);
+  const current = new Set(now);
   return {
     gone: new Set(before.filter((obstacle) => !current.has(obstacle))),
     added: now.filter((obstacle) => !old.has(obstacle)),

@@ -74,7 +74,8 @@ export class BoxDrift {
     const from = placeAlong(here, s, way);
     let sum = bend;
     for (const [k, [low, high]] of this.ends.entries()) {
-      const [a, b] = [low.groups[group]?.[solid], high.groups[group]?.[solid]];
+      const a = low.groups[group]?.[solid];
+      const b = high.groups[group]?.[solid];
       if (!a || !b) return Number.POSITIVE_INFINITY;
       const most = Math.max(0, placeAlong(a, s, way) - from, placeAlong(b, s, way) - from);
       this.parts[k] = most;

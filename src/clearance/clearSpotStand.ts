@@ -143,8 +143,10 @@ export class StandFamily implements ClearSpotFamily {
   private turned(moved: StandMount, by: Degrees): StandMount {
     if (by === 0) return moved;
     const { base, tip } = this.scene.mount;
-    const [cos, sin] = [cosDeg(by), sinDeg(by)];
-    const [x, y] = [base.x - tip.x, base.y - tip.y];
+    const cos = cosDeg(by);
+    const sin = sinDeg(by);
+    const x = base.x - tip.x;
+    const y = base.y - tip.y;
     return {
       ...moved,
       base: tidySpot(tip.x + cos * x - sin * y, tip.y + sin * x + cos * y),

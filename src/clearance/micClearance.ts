@@ -178,6 +178,8 @@ export function touching(
   };
 }
 
+const LIMBS = ['thigh', 'shin'] as const;
+
 /** The nearest of the legs' parts below the clearance given; `shape` is the mic's in the kit frame. */
 function nearestLeg(
   legs: readonly Leg[],
@@ -187,23 +189,33 @@ function nearestLeg(
 ): Reach {
   const gap = new SegmentGap();
   const limb = new Float64Array(6);
-  let reach: Reach = { clearance: limit, nearest: undefined };
+  let clearance = limit;
+  let found: { leg: Leg; part: 'thigh' | 'shin'; solid: MicSolid } | undefined;
   for (const leg of legs) {
-    for (const part of ['thigh', 'shin'] as const) {
+    for (const part of LIMBS) {
       const { a, b, radius } = leg[part];
-      limb.set([a.x, a.y, a.z, b.x, b.y, b.z]);
+      limb[0] = a.x;
+      limb[1] = a.y;
+      limb[2] = a.z;
+      limb[3] = b.x;
+      limb[4] = b.y;
+      limb[5] = b.z;
       for (let index = 0; index < solids.length; index++) {
         const solid = solids[index] as MicSolid;
         const distance = gap.measure(shape.axes, index * 6, limb, 0);
-        const clearance = distance - solid.capsule.radius - radius;
-        if (clearance >= reach.clearance) continue;
-        const movement: Movement = { kind: 'leg', foot: leg.side, pedal: leg.pedal };
-        const points = touching(solid, [a, b], radius);
-        reach = { clearance, nearest: { movement, part, micPart: solid.part, ...points } };
+        const here = distance - solid.capsule.radius - radius;
+        if (here >= clearance) continue;
+        clearance = here;
+        found = { leg, part, solid };
       }
     }
   }
-  return reach;
+  if (!found) return { clearance, nearest: undefined };
+  const { leg, part, solid } = found;
+  const { a, b, radius } = leg[part];
+  const movement: Movement = { kind: 'leg', foot: leg.side, pedal: leg.pedal };
+  const points = touching(solid, [a, b], radius);
+  return { clearance, nearest: { movement, part, micPart: solid.part, ...points } };
 }
 
 /** A swing's gap with the points of both surfaces that face each other. */

@@ -85,27 +85,30 @@ export class PartingPlane {
   private placeParts(move: BoxedMove): void {
     const { arm, positions } = this.swept;
     const { bend } = move.move;
-    const bow = 1 / (8 * move.intervals * move.intervals);
-    const [stick, hand, forearm] = arm.parts;
-    const elbow = this.lowest(positions, move, ELBOW) - this.swept.mostElbowBow(move);
-    const grip = this.lowest(positions, move, GRIP) - bend.grip * bow;
-    const butt = this.lowest(positions, move, BUTT) - bend.butt * bow;
-    const tip = this.lowest(positions, move, TIP) - bend.tip * bow;
-    this.begins[STICK] = Math.min(butt, tip) - stick.radius;
-    this.begins[HAND] = grip - hand.radius;
-    this.begins[FOREARM] = Math.min(elbow, grip) - forearm.radius;
-  }
-
-  /** The least of a point's places along the direction, at the times between a move's intervals. */
-  private lowest(p: Float64Array, { position, intervals }: BoxedMove, point: number): Mm {
-    const { x, y, z } = this;
-    const end = position + (intervals + 1) * POSITION;
-    let low = Number.POSITIVE_INFINITY;
-    for (let i = position + point; i < end; i += POSITION) {
-      const at = x * (p[i] as number) + y * (p[i + 1] as number) + z * (p[i + 2] as number);
-      if (at < low) low = at;
+    // The least of each point's places at the times between the move's intervals.
+    let elbow = Number.POSITIVE_INFINITY;
+    let grip = Number.POSITIVE_INFINITY;
+    let butt = Number.POSITIVE_INFINITY;
+    let tip = Number.POSITIVE_INFINITY;
+    const end = move.position + (move.intervals + 1) * POSITION;
+    for (let i = move.position; i < end; i += POSITION) {
+      const elbowAt = this.along(positions, i + ELBOW);
+      const gripAt = this.along(positions, i + GRIP);
+      const buttAt = this.along(positions, i + BUTT);
+      const tipAt = this.along(positions, i + TIP);
+      if (elbowAt < elbow) elbow = elbowAt;
+      if (gripAt < grip) grip = gripAt;
+      if (buttAt < butt) butt = buttAt;
+      if (tipAt < tip) tip = tipAt;
     }
-    return low;
+    const bow = 1 / (8 * move.intervals * move.intervals);
+    elbow -= this.swept.mostElbowBow(move);
+    grip -= bend.grip * bow;
+    butt -= bend.butt * bow;
+    tip -= bend.tip * bow;
+    this.begins[STICK] = Math.min(butt, tip) - arm.parts[STICK].radius;
+    this.begins[HAND] = grip - arm.parts[HAND].radius;
+    this.begins[FOREARM] = Math.min(elbow, grip) - arm.parts[FOREARM].radius;
   }
 
   private along(p: Float64Array, i: number): Mm {

@@ -71,7 +71,8 @@ export class SquareGrid {
 /** The four squares of the next finer level that make up one. */
 export function quarters({ level, column, row }: Square): readonly Square[] {
   const finer = level - 1;
-  const [left, low] = [2 * column, 2 * row];
+  const left = 2 * column;
+  const low = 2 * row;
   return [
     { level: finer, column: left, row: low },
     { level: finer, column: left + 1, row: low },

@@ -179,7 +179,10 @@ export class SweptMoves {
     }
     // A point whose path bends by at most b stays within b dt^2 / 8 of the straight way between its two ends.
     const bow = (dt * dt) / 8;
-    const [stick, hand, forearm] = this.arm.parts;
+    const { parts } = this.arm;
+    const stick = parts[STICK];
+    const hand = parts[HAND];
+    const forearm = parts[FOREARM];
     const stickSlack = stick.radius + bow * Math.max(move.bend.butt, move.bend.tip);
     const gripBow = bow * move.bend.grip;
     const way = { room: move.speed.grip * dt, bend: move.bend.grip * dt * dt };

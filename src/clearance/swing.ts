@@ -72,8 +72,8 @@ function nearestByMiddle(
 ): Pick<SwingGap, 'swing' | 'solid'> | undefined {
   let nearest: Pick<SwingGap, 'swing' | 'solid'> | undefined;
   let least = Number.POSITIVE_INFINITY;
-  for (const [solid, { capsule }] of solids.entries()) {
-    const { a, b, radius } = capsule;
+  for (let solid = 0; solid < solids.length; solid++) {
+    const { a, b, radius } = (solids[solid] as MicSolid).capsule;
     const middle = vec((a.x + b.x) / 2, (a.y + b.y) / 2, (a.z + b.z) / 2);
     for (const swing of swings) {
       const clearance = rockingDiscDistance(swing, middle) - radius;

@@ -26,7 +26,9 @@ export const boundsOfCapsule = ({ a, b, radius }: Capsule): Bounds => ({
 export function boundsOfCylinder({ centre, axis, radius, halfHeight }: Cylinder): Bounds {
   const reach = (cosine: number): Mm =>
     halfHeight * Math.abs(cosine) + radius * Math.sqrt(Math.max(0, 1 - cosine * cosine));
-  const [x, y, z] = [reach(axis.x), reach(axis.y), reach(axis.z)];
+  const x = reach(axis.x);
+  const y = reach(axis.y);
+  const z = reach(axis.z);
   return {
     low: { x: centre.x - x, y: centre.y - y, z: centre.z - z },
     high: { x: centre.x + x, y: centre.y + y, z: centre.z + z },
@@ -51,7 +53,7 @@ export function boundsOverPlan(spots: readonly Vec2[], margin: Mm, height: Mm): 
 
 /** The box round boxes; undefined for none. */
 export function joined(boxes: readonly Bounds[]): Bounds | undefined {
-  const [first] = boxes;
+  const first = boxes[0];
   if (!first) return undefined;
   const low = { ...first.low };
   const high = { ...first.high };

@@ -141,11 +141,13 @@ export function stretchInside<F extends Frame>(
   if (!passesThrough(polygon, a, b)) return undefined;
   let enters = 0;
   let leaves = 1;
-  for (const [i, corner] of polygon.corners.entries()) {
-    const next = at(polygon.corners, i + 1);
-    const [atA, atB] = [leftOf(corner, next, a), leftOf(corner, next, b)];
+  let corner = at(polygon.corners, -1);
+  for (const next of polygon.corners) {
+    const atA = leftOf(corner, next, a);
+    const atB = leftOf(corner, next, b);
     if (atA < 0) enters = Math.max(enters, atA / (atA - atB));
     if (atB < 0) leaves = Math.min(leaves, atA / (atA - atB));
+    corner = next;
   }
   const on = (t: number): Vec2<F> => ({ x: a.x + t * (b.x - a.x), y: a.y + t * (b.y - a.y) });
   return [on(enters), on(Math.max(enters, leaves))];

@@ -26,7 +26,9 @@ export const cylinderOutline = remembered(
 
 /** The axis of space that is farthest from a direction. */
 function mostAcross({ x, y, z }: Vec3): Vec3 {
-  const [ax, ay, az] = [Math.abs(x), Math.abs(y), Math.abs(z)];
+  const ax = Math.abs(x);
+  const ay = Math.abs(y);
+  const az = Math.abs(z);
   if (ax <= ay && ax <= az) return vec(1, 0, 0);
   return ay <= az ? vec(0, 1, 0) : vec(0, 0, 1);
 }

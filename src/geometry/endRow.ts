@@ -30,7 +30,7 @@ export class EndRow<F extends Frame> {
     this.#tangents = tangents;
     this.#ends = ends;
     this.#weights = weights;
-    const [first] = ends;
+    const first = ends[0];
     const from = first?.point ?? { x: 0, y: 0 };
     const farthest = ends.reduce(
       (best, { point }) => (gap(from, point) > gap(from, best) ? point : best),
@@ -41,7 +41,9 @@ export class EndRow<F extends Frame> {
     this.#directionX = size > 0 ? (farthest.x - from.x) / size : 0;
     this.#directionY = size > 0 ? (farthest.y - from.y) / size : 0;
     this.#along = new Float64Array(ends.length);
-    for (const [way, end] of ends.entries()) this.#along[way] = this.#at(end);
+    for (let way = 0; way < ends.length; way += 1) {
+      this.#along[way] = this.#at(ends[way] as Place<F>);
+    }
   }
 
   endOf(way: number): Place<F> | undefined {
@@ -102,7 +104,8 @@ export class EndRow<F extends Frame> {
   between(root: Place<F>, way: number, others: readonly number[]): readonly Place<F>[] {
     const end = this.#ends[way];
     if (!end) return [];
-    const [from, to] = [this.#at(root), this.#at(end)];
+    const from = this.#at(root);
+    const to = this.#at(end);
     const passed = new Map<number, Place<F>>();
     for (const other of others) {
       const place = this.#ends[other];

@@ -27,11 +27,13 @@ export function cornersAround(
   outermost: Outermost,
 ): readonly [HullCorner, HullCorner, HullCorner, HullCorner] {
   const farther = (direction: Vec3, from: Vec3): HullCorner => {
-    const [ahead, behind] = [outermost(direction), outermost(scale(direction, -1))];
+    const ahead = outermost(direction);
+    const behind = outermost(scale(direction, -1));
     const away = ({ point }: HullCorner): Mm => Math.abs(dot(subtract(point, from), direction));
     return away(ahead) >= away(behind) ? ahead : behind;
   };
-  const [a, b] = [outermost(vec(1, 0, 0)), outermost(vec(-1, 0, 0))];
+  const a = outermost(vec(1, 0, 0));
+  const b = outermost(vec(-1, 0, 0));
   const line = subtract(b.point, a.point);
   // The line leads along x more or less, so that it is never along y.
   const c = farther(unit(cross(line, vec(0, 1, 0)), vec(0, 0, 1)), a.point);

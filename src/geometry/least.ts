@@ -32,9 +32,10 @@ export function leastConvex(f: (t: number) => number): Least {
     }
   }
   const inside = atLeft <= atRight ? { at: left, value: atLeft } : { at: right, value: atRight };
-  return [0, 1]
-    .map((at) => ({ at, value: f(at) }))
-    .reduce((best, end) => (end.value <= best.value ? end : best), inside);
+  const start = { at: 0, value: f(0) };
+  const end = { at: 1, value: f(1) };
+  const early = start.value <= inside.value ? start : inside;
+  return end.value <= early.value ? end : early;
 }
 
 /** A function on [0, 1] that is known to stay at or above a floor on every interval. */

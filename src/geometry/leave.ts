@@ -155,8 +155,10 @@ const straightAhead = <F extends Frame>(
 
 function crossings<F extends Frame>(outlines: readonly Outline<F>[]): Vec2<F>[] {
   const found: Vec2<F>[] = [];
-  for (const [i, p] of outlines.entries()) {
-    for (const q of outlines.slice(i + 1)) {
+  for (let i = 0; i < outlines.length; i += 1) {
+    for (let k = i + 1; k < outlines.length; k += 1) {
+      const p = outlines[i] as Outline<F>;
+      const q = outlines[k] as Outline<F>;
       if (!rectanglesMeet(p.polygon, q.polygon)) continue;
       for (const e of p.edges) {
         for (const f of q.edges) {
@@ -170,22 +172,35 @@ function crossings<F extends Frame>(outlines: readonly Outline<F>[]): Vec2<F>[] 
 }
 
 /** Where outlines cross the lines of the region's border, moved clear of the outline along the border. */
-const onBorder = <F extends Frame>(
+function onBorder<F extends Frame>(
   outlines: readonly Outline<F>[],
   { low, high }: Rectangle<F>,
-): Vec2<F>[] =>
-  outlines.flatMap(({ edges }) =>
-    edges.flatMap((edge) => [
-      ...[low.x, high.x].flatMap((x) => heightOver(edge, x).map((y) => ({ x, y }))),
-      ...[low.y, high.y].flatMap((y) => heightOver(swapped(edge), y).map((x) => ({ x, y }))),
-    ]),
-  );
+): Vec2<F>[] {
+  const found: Vec2<F>[] = [];
+  for (const { polygon, edges } of outlines) {
+    // What stands clear of the border crosses none of its lines.
+    const isWide = polygon.low.x <= low.x || polygon.high.x >= high.x;
+    const isDeep = polygon.low.y <= low.y || polygon.high.y >= high.y;
+    if (!isWide && !isDeep) continue;
+    for (const edge of edges) {
+      for (const x of [low.x, high.x]) {
+        const y = heightOver(edge, x);
+        if (y !== undefined) found.push({ x, y });
+      }
+      for (const y of [low.y, high.y]) {
+        const x = heightOver(swapped(edge), y);
+        if (x !== undefined) found.push({ x, y });
+      }
+    }
+  }
+  return found;
+}
 
-/** The y at which an edge crosses the upright line at x, moved along that line until it is clear of the edge; none or one. */
-function heightOver<F extends Frame>({ a, b, normal }: Edge<F>, x: number): number[] {
+/** The y at which an edge crosses the upright line at x, moved along that line until it is clear of the edge. */
+function heightOver<F extends Frame>({ a, b, normal }: Edge<F>, x: number): number | undefined {
   const crosses = a.x !== b.x && (a.x - x) * (b.x - x) <= 0;
-  if (!crosses || Math.abs(normal.y) < 1e-6) return [];
-  return [a.y + ((x - a.x) / (b.x - a.x)) * (b.y - a.y) + CLEAR_OF_OUTLINE / normal.y];
+  if (!crosses || Math.abs(normal.y) < 1e-6) return undefined;
+  return a.y + ((x - a.x) / (b.x - a.x)) * (b.y - a.y) + CLEAR_OF_OUTLINE / normal.y;
 }
 
 const swapped = <F extends Frame>({ a, b, normal }: Edge<F>): Edge<F> => ({

@@ -12,7 +12,8 @@ export function gap<F extends Frame>(p: Vec2<F>, q: Vec2<F>): Mm {
 export function wayLength<F extends Frame>(way: readonly Vec2<F>[]): Mm {
   let total = 0;
   for (let i = 1; i < way.length; i += 1) {
-    const [p, q] = [way[i - 1], way[i]];
+    const p = way[i - 1];
+    const q = way[i];
     if (p && q) total += gap(p, q);
   }
   return total;

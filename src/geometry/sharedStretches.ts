@@ -52,7 +52,8 @@ function createLines<F extends Frame>(most: number): LineOf<F> {
   const numberOf = createPlaceNumbers<F>();
   const lines = new Map<number, Line>();
   return (from, to) => {
-    const [p, q] = [numberOf(from), numberOf(to)];
+    const p = numberOf(from);
+    const q = numberOf(to);
     const key = p < q ? p * most + q : q * most + p;
     const known = lines.get(key);
     if (known) return known;
@@ -68,9 +69,10 @@ function passedBy<F extends Frame>(
   lineOf: LineOf<F>,
 ): Passage<F>[] {
   const passages: Passage<F>[] = [];
-  for (const [i, to] of points.entries()) {
+  for (let i = 1; i < points.length; i += 1) {
     const from = points[i - 1];
-    if (!from || (from.x === to.x && from.y === to.y)) continue;
+    const to = points[i];
+    if (!from || !to || (from.x === to.x && from.y === to.y)) continue;
     const line = lineOf(from, to);
     if (line.ways[line.ways.length - 1] !== way) line.ways.push(way);
     passages.push({ from, to, line });

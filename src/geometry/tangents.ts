@@ -187,7 +187,8 @@ export class Tangents<F extends Frame> {
     if (known) return known;
     const corners = this.#cornersOf(obstacle);
     const point = at(corners, i);
-    const [before, after] = [at(corners, i - 1), at(corners, i + 1)];
+    const before = at(corners, i - 1);
+    const after = at(corners, i + 1);
     const corner = { point, before, after, number, obstacle };
     const place = new Place(point, corner, undefined, this.holding(point)) as CornerPlace<F>;
     this.#places[number] = place;

@@ -210,7 +210,9 @@ export class TreeGoals<F extends Frame> implements Goals<F, TreeLanding<F>> {
       const most = this.#most(head, place);
       if (most <= 0) continue;
       const stretch = { place, alongX: 0, alongY: 0, length: 0 };
-      const [node, point, isOpen] = [undefined, place.point, true];
+      const node = undefined;
+      const point = place.point;
+      const isOpen = true;
       this.#berths.push({ node, point, place, rest, splits: false, stretch, isOpen, most });
     }
   }

@@ -175,7 +175,8 @@ export class WayTree<F extends Frame> {
   ownChain(head: TreeNode<F>, { own }: WayToGather<F>): Chain<F> {
     let length = 0;
     for (let i = 1; i < own.length; i += 1) {
-      const [from, to] = [own[i - 1], own[i]];
+      const from = own[i - 1];
+      const to = own[i];
       if (from && to) length += gap(from.point, to.point);
     }
     return { head, between: [], top: undefined, cost: this.perMm(1) * length };

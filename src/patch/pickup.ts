@@ -57,8 +57,12 @@ export const pickupsOf = ({ pieces, mics }: Rig): readonly Pickup[] =>
 export function pickupAmong(placedPieces: Rig['pieces']): (placed: PlacedMic) => Pickup {
   const pieces = new Map(placedPieces.map(({ piece }) => [piece.id, piece]));
   return (placed) => {
-    const heard = placed.mic.hears.flatMap((id) => pieces.get(id) ?? []).filter(sounds);
-    const [own] = heard;
+    const heard: Piece[] = [];
+    for (const id of placed.mic.hears) {
+      const piece = pieces.get(id);
+      if (piece && sounds(piece)) heard.push(piece);
+    }
+    const own = heard[0];
     const silent = { placed, own, place: undefined, first: undefined };
     if (!own) return { ...silent, source: 'none' };
     if (isOverhead(placed, heard)) return { ...silent, source: 'overhead' };
@@ -72,7 +76,9 @@ const sounds = ({ kind }: Piece): boolean => kind !== 'pedal' && kind !== 'thron
 
 function isOverhead({ tip }: PlacedMic, heard: readonly Piece[]): boolean {
   if (!heard.some((piece) => isCymbal(piece) || piece.kind === 'hiHat')) return false;
-  const above = tip.z - Math.max(...heard.map(heightOf));
+  let highest = Number.NEGATIVE_INFINITY;
+  for (const piece of heard) highest = Math.max(highest, heightOf(piece));
+  const above = tip.z - highest;
   return above > 0 && (heard.length > 1 || above >= OVERHEAD_ABOVE);
 }
 

@@ -26,13 +26,17 @@ export function createPlaying(): (player: Player, pieces: readonly Piece[]) => P
   return (player, pieces) => {
     if (known?.player !== player) known = new Moves(player);
     const moves = known;
-    const struck = pieces.filter(isStruck);
+    const struck: Struck[] = [];
+    for (const piece of pieces) if (isStruck(piece)) struck.push(piece);
     moves.forgetAllBut(struck);
     const sides: readonly Side[] =
       player.leadHand === 'right' ? ['right', 'left'] : ['left', 'right'];
     const played = listed(sides, (side) => {
-      const pieces = struck.filter((piece) => playsPiece(side, piece, player));
-      return listed(pieces, (piece) => moves.piece(side, piece));
+      const known: KnownPiece[] = [];
+      for (const piece of struck) {
+        if (playsPiece(side, piece, player)) known.push(moves.piece(side, piece));
+      }
+      return known;
     });
     const all: Move[] = [];
     for (const pieces of played) for (const { stroke } of pieces) all.push(stroke);

@@ -4,7 +4,7 @@ import type { Player } from '../layout/player.ts';
 import type { Mm } from '../units/quantity.ts';
 import { Arm } from './arm.ts';
 import { playsPiece, type Side, signOf } from './hands.ts';
-import { raisedTo, strikeOn } from './strike.ts';
+import { raisedTo, type Strike, strikeOn } from './strike.ts';
 
 /** A piece that a hand which plays it cannot reach, leaning as far as the trunk leans. */
 export interface OutOfReach {
@@ -22,16 +22,19 @@ export const outOfReach = (player: Player, pieces: readonly Piece[]): readonly O
 export function beyondReachOf(player: Player): (piece: Struck) => readonly OutOfReach[] {
   const arm = new Arm(player);
   const sides: readonly Side[] = ['right', 'left'];
-  return (piece) =>
-    sides
-      .filter((side) => playsPiece(side, piece, player))
-      .map((side): OutOfReach => {
-        const strike = strikeOn(piece, signOf(side), arm, player.strokeHeight);
-        const beyond = [0, 1].map((s) => {
-          const { x, y, z } = raisedTo(strike, s).grip;
-          return arm.beyond(x, y, z);
-        });
-        return { piece: piece.id, side, beyond: Math.max(...beyond) };
-      })
-      .filter(({ beyond }) => beyond > 0);
+  return (piece) => {
+    const found: OutOfReach[] = [];
+    for (const side of sides) {
+      if (!playsPiece(side, piece, player)) continue;
+      const strike = strikeOn(piece, signOf(side), arm, player.strokeHeight);
+      const beyond = Math.max(beyondAt(arm, strike, 0), beyondAt(arm, strike, 1));
+      if (beyond > 0) found.push({ piece: piece.id, side, beyond });
+    }
+    return found;
+  };
+}
+
+function beyondAt(arm: Arm, strike: Strike, s: number): Mm {
+  const { x, y, z } = raisedTo(strike, s).grip;
+  return arm.beyond(x, y, z);
 }

@@ -141,7 +141,8 @@ function micChange(
   const moved = still(distance(from.tip, to.tip));
   const turned = unturned(angle(from.axis, to.axis));
   if (fields.length === 0 && moved === 0 && turned === 0) return undefined;
-  const [hub, hubNow] = [from.stand?.footprint.hub, to.stand?.footprint.hub];
+  const hub = from.stand?.footprint.hub;
+  const hubNow = to.stand?.footprint.hub;
   const base = hub && hubNow ? still(Math.hypot(hubNow.x - hub.x, hubNow.y - hub.y)) : 0;
   return { ...bare(to.mic, 'changed'), moved, turned, base, fields };
 }

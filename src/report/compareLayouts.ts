@@ -71,8 +71,10 @@ function runChanges(before: Analysed, after: Analysed): readonly RunChange[] {
     [...before.layout.mics, ...after.layout.mics].map(({ id, name }) => [id, name]),
   );
   return [...new Set([...is.keys(), ...was.keys()])].flatMap((mic) => {
-    const [first, second] = [was.get(mic), is.get(mic)];
-    const [stockBefore, stockAfter] = [carriedFor(first), carriedFor(second)];
+    const first = was.get(mic);
+    const second = is.get(mic);
+    const stockBefore = carriedFor(first);
+    const stockAfter = carriedFor(second);
     const change: RunChange = {
       mic,
       name: names.get(mic) ?? mic,

@@ -127,8 +127,10 @@ function* candidates(placed: PlacedMic, layout: Layout): Generator<Candidate> {
 function turnedRound(mount: StandMount, by: Degrees): StandMount {
   const { base, tip, turn } = mount;
   const angle = (by * Math.PI) / 180;
-  const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
-  const [x, y] = [base.x - tip.x, base.y - tip.y];
+  const cos = Math.cos(angle);
+  const sin = Math.sin(angle);
+  const x = base.x - tip.x;
+  const y = base.y - tip.y;
   return {
     ...mount,
     base: { x: Math.round(tip.x + cos * x - sin * y), y: Math.round(tip.y + sin * x + cos * y) },

@@ -19,7 +19,8 @@ export const inputsInRow = ({ inputs }: Box): number =>
 
 /** The point `forward` mm from the box's centre toward the side of its inputs and `right` mm to the right of who looks at them. */
 export function onBox({ x, y, turn }: Box, forward: Mm, right: Mm): Vec2<'deck'> {
-  const [cos, sin] = [cosDeg(turn), sinDeg(turn)];
+  const cos = cosDeg(turn);
+  const sin = sinDeg(turn);
   return { x: x + forward * cos - right * sin, y: y + forward * sin + right * cos };
 }
 

@@ -10,20 +10,24 @@ export const toDeck = (deck: Pick<Deck, 'kit'>, p: Vec2<'kit'>): Vec2<'deck'> =>
 
 /** {@link toDeck} for many points of one kit. */
 export function ontoDeck({ kit }: Pick<Deck, 'kit'>): (p: Vec2<'kit'>) => Vec2<'deck'> {
-  const [cos, sin] = [cosDeg(kit.turn), sinDeg(kit.turn)];
+  const cos = cosDeg(kit.turn);
+  const sin = sinDeg(kit.turn);
   const { x, y } = kit;
   return (p) => ({ x: x + (cos * p.x - sin * p.y), y: y + (sin * p.x + cos * p.y) });
 }
 
 export function toKit({ kit }: Pick<Deck, 'kit'>, p: Vec2<'deck'>): Vec2<'kit'> {
-  const [cos, sin] = [cosDeg(kit.turn), sinDeg(kit.turn)];
-  const [x, y] = [p.x - kit.x, p.y - kit.y];
+  const cos = cosDeg(kit.turn);
+  const sin = sinDeg(kit.turn);
+  const x = p.x - kit.x;
+  const y = p.y - kit.y;
   return { x: cos * x + sin * y, y: cos * y - sin * x };
 }
 
 /** D2 The deck's outline, anticlockwise from the back left corner (as the player sees it). */
 export function deckOutline({ width, depth }: Pick<Deck, 'width' | 'depth'>): Vec2<'deck'>[] {
-  const [x, y] = [width / 2, depth / 2];
+  const x = width / 2;
+  const y = depth / 2;
   return [
     { x: -x, y: -y },
     { x, y: -y },

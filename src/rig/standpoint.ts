@@ -35,7 +35,8 @@ export function standpointOf(
   seenFrom: SeenFrom,
 ): Standpoint {
   const right = rightward[facing][seenFrom];
-  const [cos, sin] = [cosDeg(deck.kit.turn), sinDeg(deck.kit.turn)];
+  const cos = cosDeg(deck.kit.turn);
+  const sin = sinDeg(deck.kit.turn);
   const turned = (x: number, y: number, z: number): Vec3 =>
     vec(right.x * x + right.y * y, z, right.y * x - right.x * y);
   return {

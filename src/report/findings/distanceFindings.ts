@@ -24,11 +24,14 @@ const CLOSE: Mm = 300;
  */
 export function distanceFindings(placed: PlacedMic, pieces: Rig['pieces']): readonly Finding[] {
   const { mic, tip } = placed;
-  const heard = pieces
-    .filter(({ piece }) => piece.kind !== 'throne' && mic.hears.includes(piece.id))
-    .map((one) => ({ one, away: toMiddle(placed, one.piece) }))
-    .toSorted((a, b) => a.away - b.away);
-  const [nearest] = heard;
+  const heard: { readonly one: PlacedPiece; readonly away: Mm }[] = [];
+  for (const one of pieces) {
+    const { piece } = one;
+    if (piece.kind === 'throne' || !mic.hears.includes(piece.id)) continue;
+    heard.push({ one, away: toMiddle(placed, piece) });
+  }
+  heard.sort((a, b) => a.away - b.away);
+  const nearest = heard[0];
   if (!nearest) return [];
   const about = [mic.id, nearest.one.piece.id];
   if (nearest.away > (heard.length > 1 ? FAR_FROM_SEVERAL : FAR)) {

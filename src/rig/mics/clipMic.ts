@@ -22,7 +22,8 @@ export function clipPose(mount: ClipMount, drum: Drum): Pose {
   const surface = surfaceOf(drum);
   const { centre, normal, radius } = surface;
   const outward = rimDirection(surface, mount.angle);
-  const [cos, sin] = [cosDeg(mount.pitch), sinDeg(mount.pitch)];
+  const cos = cosDeg(mount.pitch);
+  const sin = sinDeg(mount.pitch);
   return {
     tip: along(along(centre, outward, radius - mount.reach), normal, mount.height),
     axis: add(scale(outward, -cos), scale(normal, -sin)),

@@ -18,8 +18,10 @@ export const BOOM_TAIL: Mm = 100;
  *     facing its azimuth, and is then leaned by its pitch: aimed straight down it lies level, connector behind.
  */
 export function standPose({ tip, azimuth, pitch }: StandMount): Pose {
-  const [x, y] = [cosDeg(azimuth), sinDeg(azimuth)];
-  const [cos, sin] = [cosDeg(pitch), sinDeg(pitch)];
+  const x = cosDeg(azimuth);
+  const y = sinDeg(azimuth);
+  const cos = cosDeg(pitch);
+  const sin = sinDeg(pitch);
   return {
     tip: vec(tip.x, tip.y, tip.z),
     axis: vec(cos * x, cos * y, sin),

@@ -17,8 +17,10 @@ export interface KickFrame {
 
 /** P10 A kick lies along its `turn`, its front lifted by `rise`; its centre is the middle of the shell. */
 export function kickFrame(kick: Kick): KickFrame {
-  const [cosTurn, sinTurn] = [cosDeg(kick.turn), sinDeg(kick.turn)];
-  const [cosRise, sinRise] = [cosDeg(kick.rise), sinDeg(kick.rise)];
+  const cosTurn = cosDeg(kick.turn);
+  const sinTurn = sinDeg(kick.turn);
+  const cosRise = cosDeg(kick.rise);
+  const sinRise = sinDeg(kick.rise);
   const middle = vec(kick.x, kick.y, kick.z);
   const front = vec(cosRise * cosTurn, cosRise * sinTurn, sinRise);
   return {

@@ -63,7 +63,8 @@ function kickOutline(kick: Kick): Vec2[] {
   const halfLength =
     (kick.depth / 2 + kick.rim.height) * cosDeg(kick.rise) +
     halfWidth * Math.abs(sinDeg(kick.rise));
-  const [cosTurn, sinTurn] = [cosDeg(kick.turn), sinDeg(kick.turn)];
+  const cosTurn = cosDeg(kick.turn);
+  const sinTurn = sinDeg(kick.turn);
   const corner = (forward: Mm, left: Mm): Vec2 => ({
     x: kick.x + forward * cosTurn - left * sinTurn,
     y: kick.y + forward * sinTurn + left * cosTurn,

@@ -15,7 +15,8 @@ const TOE_HEIGHT: Mm = 60;
  *     Its outline is the rectangle it covers, heel to toe.
  */
 export function placePedal(piece: Pedal): PlacedPiece {
-  const [cosTurn, sinTurn] = [cosDeg(piece.turn), sinDeg(piece.turn)];
+  const cosTurn = cosDeg(piece.turn);
+  const sinTurn = sinDeg(piece.turn);
   const at = (forward: Mm, left: Mm): Vec2 => ({
     x: piece.x + forward * cosTurn - left * sinTurn,
     y: piece.y + forward * sinTurn + left * cosTurn,

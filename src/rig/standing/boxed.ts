@@ -68,7 +68,7 @@ export function boxedMic(placed: PlacedMic): BoxedMic {
   const solids = listed(placed.solids, ({ part, capsule }) => ({ part, ...boxedCapsule(capsule) }));
   const feet = placed.stand ? [boxedFeet(placed.stand.footprint)] : [];
   const onDeck = { id: placed.mic.id, piece: undefined, feet, outlines: [], shells: [] };
-  return { placed, onDeck, solids, bounds: around([...solids, ...feet]) };
+  return { placed, onDeck, solids, bounds: around(solids, feet) };
 }
 
 export function boxedPiece(placed: PlacedPiece): BoxedPiece {
@@ -88,8 +88,8 @@ export function boxedPiece(placed: PlacedPiece): BoxedPiece {
     shells,
     hoops,
     hardware,
-    bodies: [...shells, ...discs],
-    bounds: around([...shells, ...hoops, ...hardware, ...feet, ...outlines]),
+    bodies: shells.concat(discs),
+    bounds: around(shells, hoops, hardware, feet, outlines),
   };
 }
 
@@ -139,5 +139,8 @@ const nowhere: Bounds = {
   high: vec(Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY),
 };
 
-const around = (boxed: readonly { readonly bounds: Bounds }[]): Bounds =>
-  joined(listed(boxed, ({ bounds }) => bounds)) ?? nowhere;
+function around(...lists: readonly (readonly { readonly bounds: Bounds }[])[]): Bounds {
+  const boxes: Bounds[] = [];
+  for (const boxed of lists) for (const { bounds } of boxed) boxes.push(bounds);
+  return joined(boxes) ?? nowhere;
+}

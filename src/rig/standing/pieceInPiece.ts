@@ -13,7 +13,8 @@ const CLAMPED: Mm = 10;
  *    solid, a kick too, and cymbals hang at rest. A piece may stand against the one that holds it, up to 10 mm into it.
  */
 export function pieceInPiece(first: BoxedPiece, second: BoxedPiece): readonly Standing[] {
-  const [p, q] = [first.placed.piece, second.placed.piece];
+  const p = first.placed.piece;
+  const q = second.placed.piece;
   const allowed = carrierOf(p) === q.id || carrierOf(q) === p.id ? CLAMPED : 0;
   return worstOfEach(
     first.bodies.flatMap((one) =>
