@@ -1,4 +1,3 @@
-import { listed } from '../geometry/listed.ts';
 import type { Drum } from '../layout/pieces/drum.ts';
 import type { Kick } from '../layout/pieces/kick.ts';
 import { isCymbal, isDrum, type Piece } from '../layout/pieces/piece.ts';
@@ -51,7 +50,7 @@ const SURE = 0.5;
  * A1 and A3 are the rules by which the acoustics tell overheads and starts (H20 to H22).
  */
 export const pickupsOf = ({ pieces, mics }: Rig): readonly Pickup[] =>
-  listed(mics, pickupAmong(pieces));
+  mics.map(pickupAmong(pieces));
 
 /** What a mic is there for (A1 to A3) among these pieces. */
 export function pickupAmong(placedPieces: Rig['pieces']): (placed: PlacedMic) => Pickup {
