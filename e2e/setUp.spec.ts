@@ -85,7 +85,8 @@ test('a step says what is open about its thing, and the head leads to what must 
   await page.locator('.layout-name').getByText('Over the edge').click();
   await page.getByRole('button', { name: 'Pages', exact: true }).click();
   await page.getByRole('button', { name: /^Set up/ }).click();
-  await expect(page.getByText(/^2 findings must be solved/)).toBeVisible();
+  const toSolve = page.getByRole('button', { name: '2 findings must be solved' });
+  await expect(toSolve).toBeVisible();
   const open = card(page).getByText("Throne is over the deck's edge");
   await expect(open).toHaveCount(0);
   await card(page).getByRole('button', { name: 'Skip' }).click();
@@ -96,7 +97,7 @@ test('a step says what is open about its thing, and the head leads to what must 
       .getByRole('list', { name: 'All steps' })
       .getByRole('button', { name: /Throne.*must be solved/ }),
   ).toBeVisible();
-  await page.getByRole('button', { name: 'See the findings' }).click();
+  await toSolve.click();
   await expect(page.getByRole('tab', { name: /Findings/ })).toHaveAttribute(
     'aria-selected',
     'true',

@@ -34,8 +34,8 @@ export function SetUpHead({ steps, onReset }: SetUpHeadProps) {
         </p>
         <progress aria-labelledby="set-up-done" value={done} max={steps.length} />
       </div>
-      {toSolve > 0 && <ToSolve count={toSolve} />}
       <div className="page-buttons">
+        {toSolve > 0 && <ToSolve count={toSolve} />}
         <button type="button" onClick={() => printPages(sheetOf('setUp').pages)}>
           Print the list
         </button>
@@ -74,26 +74,19 @@ export function SetUpHead({ steps, onReset }: SetUpHeadProps) {
   );
 }
 
-/** The measures lead to the plan as it is: whoever builds it must know what is wrong with it first. */
+/** The measures lead to the plan as it is: whoever builds it is told first what is wrong with it. Leads to the findings. */
 function ToSolve({ count }: { readonly count: number }) {
   return (
-    <div className="set-up-open">
-      <p className="step-warning">
-        <VerdictMark verdict="struck" />
-        <strong>
-          {counted(count, 'finding')} must be solved before this kit is built as planned
-        </strong>
-      </p>
-      <button
-        type="button"
-        onClick={() => {
-          // The panel begins with its findings, unless something is selected.
-          select(null);
-          showPage(null);
-        }}
-      >
-        See the findings <Icon name="forward" />
-      </button>
-    </div>
+    <button
+      type="button"
+      onClick={() => {
+        // The panel begins with its findings, unless something is selected.
+        select(null);
+        showPage(null);
+      }}
+    >
+      <VerdictMark verdict="struck" /> {counted(count, 'finding')} must be solved{' '}
+      <Icon name="forward" />
+    </button>
   );
 }

@@ -1,3 +1,4 @@
+import { sceneFindings } from '../../../report/sceneFindings.ts';
 import { showPage } from '../../../session/session.ts';
 import { Icon } from '../../parts/Icon.tsx';
 import { useOpen } from '../../parts/useOpen.ts';
@@ -7,7 +8,10 @@ import { SceneWarnings } from './SignWarnings.tsx';
 
 /** A sign-off that holds: by whom, when, and what it proves and what not. */
 export function Signed({ onAgain }: { readonly onAgain: () => void }) {
-  const { signOff } = useOpen().report;
+  const { report } = useOpen();
+  const { signOff } = report;
+  const { stands, lane } = sceneFindings(report);
+  const isOpen = stands.length + lane.length > 0;
   if (signOff.kind !== 'holds') return null;
   const { digest, answers } = signOff.signOff;
   const open = answers
@@ -22,6 +26,7 @@ export function Signed({ onAgain }: { readonly onAgain: () => void }) {
       {open.length > 0 && (
         <p>Agreed to, with a change still wished for: {listed(open)}. It stands in the findings.</p>
       )}
+      {isOpen && <p>Open in the plan as it is now:</p>}
       <SceneWarnings scene="stands" />
       <SceneWarnings scene="lane" />
       <h3>What it shows</h3>
