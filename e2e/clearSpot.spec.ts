@@ -44,7 +44,7 @@ test('a clear spot is shown before it is taken, left without a trace, and taken 
   await expect(offer).toContainText('There is a clear spot', { timeout: 60_000 });
   await expect(offer).toContainText(/Just clear: \d mm to spare/);
   await expect(offer).toContainText(
-    /Floor tom 1 (\d+\.\d\sdB (quieter|louder)|as loud as now), isolation .*\(direct sound, an estimate\)/,
+    /Floor tom 1: (\d+\.\d\sdB (quieter|louder)|as loud as now), isolation .*\(direct sound, an estimate\)/,
   );
   await expect(offer.locator('tbody tr').first()).toContainText('mm');
   await expect(card(page)).toContainText('Clear');

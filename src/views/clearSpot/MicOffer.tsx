@@ -29,7 +29,7 @@ export function MicOffer({ mic, offer: { before, unproven } }: MicOfferProps) {
         <strong>There is a clear spot.</strong>{' '}
         {was &&
           would &&
-          `Now ${roomWords(was, before)}; there ${roomWords(would, { layout, report })}.`}
+          unbroken(`Now ${roomWords(was, before)}; there ${roomWords(would, { layout, report })}.`)}
       </p>
       {spare !== '' && <p>{spare}</p>}
       <p>
