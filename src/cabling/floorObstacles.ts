@@ -1,5 +1,4 @@
 import { listed } from '../geometry/listed.ts';
-import type { Vec2 } from '../geometry/vector.ts';
 import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
 import { LEG_RADIUS } from '../rig/feet.ts';
@@ -8,7 +7,7 @@ import type { Mm } from '../units/quantity.ts';
 import { boxObstacle } from './box.ts';
 import { keepingOf } from './deckFloor.ts';
 import { footSpace } from './footSpace.ts';
-import { type Keeping, type Obstacle, type ObstacleKind, obstacleRound } from './obstacle.ts';
+import { type Keeping, type Obstacle, obstacleRound } from './obstacle.ts';
 
 /** How high a leg's underside must stand over the deck for a cable with its plug to lie under it. Common practice, no source. */
 const UNDER_LEG: Mm = 30;
@@ -72,16 +71,15 @@ function throneObstacle(footprint: Footprint, owner: Id, keeping: Keeping): Obst
 
 function footprintObstacles(footprint: Footprint, owner: Id, keeping: Keeping): Obstacle[] {
   const { hub, hubRadius, feet, legHeight } = footprint;
-  const round = (kind: ObstacleKind, points: readonly Vec2[], radius: Mm): Obstacle[] =>
-    obstacleRound({ kind, owner, points, radius }, keeping);
+  const kind = feet.length > 0 ? 'hub' : 'base';
+  const found = obstacleRound({ kind, owner, points: [hub], radius: hubRadius }, keeping);
   const low = lowShare(legHeight);
-  return [
-    ...round(feet.length > 0 ? 'hub' : 'base', [hub], hubRadius),
-    ...feet.flatMap((foot) => {
-      const inward = { x: foot.x + low * (hub.x - foot.x), y: foot.y + low * (hub.y - foot.y) };
-      return round('foot', [foot, inward], LEG_RADIUS);
-    }),
-  ];
+  for (const foot of feet) {
+    const inward = { x: foot.x + low * (hub.x - foot.x), y: foot.y + low * (hub.y - foot.y) };
+    const shape = { kind: 'foot', owner, points: [foot, inward], radius: LEG_RADIUS } as const;
+    for (const obstacle of obstacleRound(shape, keeping)) found.push(obstacle);
+  }
+  return found;
 }
 
 /** The share of a leg, from its foot, whose underside is too near the deck for a cable: all of a leg that lies flat. */

@@ -122,12 +122,14 @@ const standsOver = (obstacle: Obstacle, start: Spot): boolean =>
 const COMES_DOWN: ReadonlySet<ObstacleKind> = new Set(['hub', 'foot', 'base', 'plate'] as const);
 
 function freeAt({ obstacles, tangents }: Floor, from: Spot): ReadonlySet<number> {
-  const free = new Set<number>();
+  let free: Set<number> | undefined;
   for (const i of tangents.holding(from)) {
     const obstacle = obstacles[i];
-    if (obstacle && standsOver(obstacle, from)) free.add(i);
+    if (!obstacle || !standsOver(obstacle, from)) continue;
+    free ??= new Set();
+    free.add(i);
   }
-  return free;
+  return free ?? NONE;
 }
 
 /** Obstacles, and the straight ways that keep off all of one shape of theirs: outlines or bodies. */

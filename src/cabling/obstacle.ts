@@ -4,7 +4,6 @@ import { listed } from '../geometry/listed.ts';
 import type { Vec2 } from '../geometry/vector.ts';
 import type { Id } from '../layout/fields.ts';
 import type { Mm } from '../units/quantity.ts';
-import { lazily } from './lazily.ts';
 
 /** What keeps a cable off a part of the deck. */
 export type ObstacleKind =
@@ -45,13 +44,11 @@ export interface Keeping {
  * The obstacle round points of the kit frame and everything within `radius` of them; none when that is no more than a line.
  * It is grown before it is turned, so a kit turned on its deck has the same obstacles, turned.
  */
-export function obstacleRound(shape: ObstacleShape, { keepAway, toDeck }: Keeping): Obstacle[] {
-  const { points, radius } = shape;
-  const round = (distance: Mm): ConvexPolygon<'deck'> | undefined =>
-    convexHull<'deck'>(listed(grown(points, distance), toDeck));
-  const isLine = !(radius > 0) && !round(radius);
-  const outline = isLine ? undefined : round(radius + keepAway);
-  return outline ? [new RoundObstacle(shape, outline, () => round(radius) ?? outline)] : [];
+export function obstacleRound(shape: ObstacleShape, keeping: Keeping): Obstacle[] {
+  const { radius } = shape;
+  const isLine = !(radius > 0) && !hullRound(shape, radius, keeping);
+  const outline = isLine ? undefined : hullRound(shape, radius + keeping.keepAway, keeping);
+  return outline ? [new RoundObstacle(shape, outline, keeping)] : [];
 }
 
 interface ObstacleShape {
@@ -61,25 +58,31 @@ interface ObstacleShape {
   readonly radius: Mm;
 }
 
+const hullRound = (
+  { points }: ObstacleShape,
+  distance: Mm,
+  { toDeck }: Keeping,
+): ConvexPolygon<'deck'> | undefined => convexHull<'deck'>(listed(grown(points, distance), toDeck));
+
 /** Its body is made when it is first asked for. */
 class RoundObstacle implements Obstacle {
   readonly kind: ObstacleKind;
   readonly owner: Id | null;
   readonly outline: ConvexPolygon<'deck'>;
-  readonly #body: () => ConvexPolygon<'deck'>;
+  readonly #shape: ObstacleShape;
+  readonly #keeping: Keeping;
+  #body: ConvexPolygon<'deck'> | undefined;
 
-  constructor(
-    { kind, owner }: ObstacleShape,
-    outline: ConvexPolygon<'deck'>,
-    body: () => ConvexPolygon<'deck'>,
-  ) {
-    this.kind = kind;
-    this.owner = owner;
+  constructor(shape: ObstacleShape, outline: ConvexPolygon<'deck'>, keeping: Keeping) {
+    this.kind = shape.kind;
+    this.owner = shape.owner;
     this.outline = outline;
-    this.#body = lazily(body);
+    this.#shape = shape;
+    this.#keeping = keeping;
   }
 
   get body(): ConvexPolygon<'deck'> {
-    return this.#body();
+    this.#body ??= hullRound(this.#shape, this.#shape.radius, this.#keeping) ?? this.outline;
+    return this.#body;
   }
 }

@@ -19,8 +19,12 @@ export class Lanes {
 
   /** Where each range begins and ends. */
   constructor(lows: Float64Array, highs: Float64Array) {
-    const low = lows.reduce((least, at) => Math.min(least, at), Number.POSITIVE_INFINITY);
-    const high = highs.reduce((most, at) => Math.max(most, at), Number.NEGATIVE_INFINITY);
+    let low = Number.POSITIVE_INFINITY;
+    let high = Number.NEGATIVE_INFINITY;
+    for (let range = 0; range < lows.length; range += 1) {
+      low = Math.min(low, lows[range] as Mm);
+      high = Math.max(high, highs[range] as Mm);
+    }
     this.words = Math.ceil(lows.length / WORD);
     this.#low = low;
     this.#perMm = high > low ? LANES / (high - low) : 0;

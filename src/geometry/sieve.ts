@@ -35,10 +35,12 @@ export class Sieve<F extends Frame> {
     this.#boxes = new Float64Array(4 * polygons.length);
     this.#starts = new Int32Array(polygons.length + 1);
     this.found = new Int32Array(polygons.length);
-    const total = polygons.reduce((sum, { corners }) => sum + corners.length, 0);
+    let total = 0;
+    for (const { corners } of polygons) total += corners.length;
     this.#points = new Float64Array(2 * total);
     let next = 0;
-    for (const [i, { corners, low, high }] of polygons.entries()) {
+    for (let i = 0; i < polygons.length; i += 1) {
+      const { corners, low, high } = polygons[i] as ConvexPolygon<F>;
       this.#boxes[4 * i] = (low.x + high.x) / 2;
       this.#boxes[4 * i + 1] = (low.y + high.y) / 2;
       this.#boxes[4 * i + 2] = (high.x - low.x) / 2;
@@ -140,7 +142,12 @@ function lanesOf<F extends Frame>(
   polygons: readonly ConvexPolygon<F>[],
   along: (p: Vec2<F>) => number,
 ): Lanes {
-  const lows = Float64Array.from(polygons, ({ low }) => along(low) - 2 * ROUNDING);
-  const highs = Float64Array.from(polygons, ({ high }) => along(high) + 2 * ROUNDING);
+  const lows = new Float64Array(polygons.length);
+  const highs = new Float64Array(polygons.length);
+  for (let i = 0; i < polygons.length; i += 1) {
+    const { low, high } = polygons[i] as ConvexPolygon<F>;
+    lows[i] = along(low) - 2 * ROUNDING;
+    highs[i] = along(high) + 2 * ROUNDING;
+  }
   return new Lanes(lows, highs);
 }

@@ -46,7 +46,8 @@ function isUnder<F extends Frame>(node: TreeNode<F>, above: TreeNode<F>): boolea
 
 /** G3 */
 function isFreeFor<F extends Frame>({ free }: Place<F>, from: Place<F>): boolean {
-  for (const obstacle of free ?? []) if (!from.free?.has(obstacle)) return false;
+  if (!free || free.size === 0) return true;
+  for (const obstacle of free) if (!from.free?.has(obstacle)) return false;
   return true;
 }
 
