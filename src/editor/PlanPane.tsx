@@ -82,7 +82,7 @@ export function PlanPane(props: PlanProps) {
   const chosen = opened === null ? selection : null;
   const handles = useHandles(open, chosen, kitView);
   // Labels find their places for what is answered, and keep them while the drawing runs ahead.
-  const answered = useHandles(answeredOf(open), chosen, kitView);
+  const labelledHandles = useHandles(answeredOf(open), chosen, kitView);
   const floorSpot = useFloorSpot(floor !== null && preferences.showFloor);
   const furniture = useFurniture(props, true);
   const finding = useRevealing(open, selection, controls);
@@ -107,7 +107,10 @@ export function PlanPane(props: PlanProps) {
     [layout, report.rig, view, selection],
   );
   const badges = useMemo(() => (off.length === 0 ? none : offViewBoxes(off)), [off]);
-  const covered = useMemo(() => [...handleBoxes(answered), ...badges], [answered, badges]);
+  const covered = useMemo(
+    () => [...handleBoxes(labelledHandles), ...badges],
+    [labelledHandles, badges],
+  );
   const { show } = controls;
   const showAll = useCallback(() => {
     const { open: now } = session.getState();
@@ -118,7 +121,7 @@ export function PlanPane(props: PlanProps) {
     <>
       <PlanStage
         {...{ open, selection, zone, zoneIsOld, ring, floor, focus, preferences, kitView }}
-        {...{ highlighted, handles, covered, furniture, finding, marks }}
+        {...{ highlighted, handles, labelledHandles, covered, furniture, finding, marks }}
         asked={asked.place}
       />
       <TouchSurface name={planName} described={described} ground={ground} framed={framed} />

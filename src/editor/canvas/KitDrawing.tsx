@@ -1,7 +1,6 @@
 import { memo, useCallback, useMemo } from 'react';
 import type { Layout } from '../../layout/layout.ts';
 import type { Figure } from '../../report/figure.ts';
-import type { Breakout, LoomLine, Report } from '../../report/report.ts';
 import type { PlacedMic, PlacedPiece, Rig } from '../../rig/placed.ts';
 import type { Palette } from '../palette.ts';
 import { paintBox } from '../shapes/box.ts';
@@ -10,14 +9,12 @@ import { paintMic } from '../shapes/mic.ts';
 import type { Pen } from '../shapes/pen.ts';
 import { drawingHeight, paintPiece } from '../shapes/piece.ts';
 import { paintPlayer } from '../shapes/player.ts';
-import { paintBreakout, paintStretch, type RunWeight } from '../shapes/run.ts';
 import { Drawn } from './Drawn.tsx';
 import { KitFrame } from './Frames.tsx';
 import { keyOf, type Moving } from './useMoving.ts';
 
 interface Props {
   readonly rig: Rig;
-  readonly loom: Report['loom'];
   readonly box: Layout['box'];
   /** The inputs that are used. */
   readonly plugged: ReadonlySet<number>;
@@ -27,14 +24,12 @@ interface Props {
   readonly moving: Moving;
   /** Whether what moves is drawn, or what stands still. */
   readonly part: 'still' | 'moving';
-  readonly showRuns: boolean;
-  readonly selectedMic: string | null;
   readonly colours: Palette;
 }
 
-/** Everything that stands on the deck, from the deck up (inside the deck frame). Of what stands still nothing is done in a drag. */
+/** Everything that stands on the deck, from the deck up, over the cables (inside the deck frame). Of what stands still nothing is done in a drag. */
 export const KitDrawing = memo(function KitDrawing(props: Props) {
-  const { rig, loom, box, plugged, kit, figure, moving, part, selectedMic, colours } = props;
+  const { rig, box, plugged, kit, figure, moving, part, colours } = props;
   const isMine = (key: string): boolean => moving.has(key) === (part === 'moving');
   const sorted = useMemo(
     () => [...rig.pieces].sort((a, b) => drawingHeight(a.piece) - drawingHeight(b.piece)),
@@ -42,28 +37,8 @@ export const KitDrawing = memo(function KitDrawing(props: Props) {
   );
   const pieces = sorted.filter(({ piece }) => isMine(keyOf.piece(piece.id)));
   const mics = rig.mics.filter(({ mic }) => isMine(keyOf.mic(mic.id)));
-  const lines = props.showRuns ? loom.stretches.filter((line) => isMine(keyOf.line(line))) : [];
-  const breakouts = props.showRuns
-    ? loom.breakouts.filter((breakout) => isMine(keyOf.breakout(breakout)))
-    : [];
   return (
     <>
-      {lines.map((line) => (
-        <LineDrawing
-          key={keyOf.line(line)}
-          line={line}
-          weight={weightOf(line.mics, selectedMic)}
-          colours={colours}
-        />
-      ))}
-      {breakouts.map((breakout) => (
-        <BreakoutDrawing
-          key={keyOf.breakout(breakout)}
-          breakout={breakout}
-          weight={weightOf(breakout.mics, selectedMic)}
-          colours={colours}
-        />
-      ))}
       {isMine(keyOf.box) && <BoxDrawing box={box} plugged={plugged} colours={colours} />}
       <KitFrame kit={kit}>
         {pieces.map((placed) => (
@@ -113,37 +88,6 @@ function PlayerDrawing({ figure, colours }: PlayerProps) {
   const paint = useCallback((pen: Pen) => paintPlayer(pen, figure), [figure]);
   return <Drawn paint={paint} colours={colours} />;
 }
-
-function weightOf(mics: readonly string[], selectedMic: string | null): RunWeight {
-  if (selectedMic === null) return 'plain';
-  return mics.includes(selectedMic) ? 'strong' : 'faint';
-}
-
-interface LineProps {
-  readonly line: LoomLine;
-  readonly weight: RunWeight;
-  readonly colours: Palette;
-}
-
-const LineDrawing = memo(function LineDrawing({ line, weight, colours }: LineProps) {
-  const paint = useCallback((pen: Pen) => paintStretch(pen, line, weight), [line, weight]);
-  return <Drawn paint={paint} colours={colours} />;
-});
-
-interface BreakoutProps {
-  readonly breakout: Breakout;
-  readonly weight: RunWeight;
-  readonly colours: Palette;
-}
-
-const BreakoutDrawing = memo(function BreakoutDrawing(props: BreakoutProps) {
-  const { breakout, weight, colours } = props;
-  const paint = useCallback(
-    (pen: Pen) => paintBreakout(pen, breakout.place, breakout.mics.length, weight),
-    [breakout, weight],
-  );
-  return <Drawn paint={paint} colours={colours} />;
-});
 
 interface PieceProps {
   readonly placed: PlacedPiece;

@@ -18,21 +18,19 @@ import { type Palette, palettes } from '../palette.ts';
 import type { Outline } from '../pick/outline.ts';
 import { paintBoxDigits } from '../shapes/boxDigits.ts';
 import { paintContours } from '../shapes/contours.ts';
-import { paintDeck } from '../shapes/deck.ts';
 import type { Pen } from '../shapes/pen.ts';
 import { paintSwing } from '../shapes/swing.ts';
 import type { Handle } from '../tools/handles.ts';
 import type { KitView } from '../view/kitView.ts';
 import type { View } from '../view/view.ts';
-import { BoxSpotsDrawing } from './BoxSpotsDrawing.tsx';
+import { DeckLayer } from './DeckLayer.tsx';
 import { Drawn } from './Drawn.tsx';
 import { FindingMark } from './FindingMark.tsx';
 import { FocusDrawing } from './FocusDrawing.tsx';
 import { DeckFrame, KitFrame } from './Frames.tsx';
-import { Handles } from './Handles.tsx';
+import { HandleHoles, Handles } from './Handles.tsx';
 import { Highlight } from './Highlight.tsx';
 import { KitDrawing, usePlugged } from './KitDrawing.tsx';
-import { KitLayer } from './KitLayer.tsx';
 import { PlanLabels } from './PlanLabels.tsx';
 import { RimRing } from './RimRing.tsx';
 import { keyOf, useMoving } from './useMoving.ts';
@@ -53,6 +51,8 @@ interface Props {
   readonly kitView: KitView;
   readonly highlighted: readonly Outline[];
   readonly handles: readonly Handle[];
+  /** Where they were for what is answered, as labels know them. */
+  readonly labelledHandles: readonly Handle[];
   readonly covered: readonly Box[];
   readonly furniture: Furniture;
   readonly finding: Finding | undefined;
@@ -61,7 +61,10 @@ interface Props {
   readonly marks: PlanMarks | null;
 }
 
-/** The plan: the deck with what stands still on it, and what moves with what is said about it, one layer each. Pointers are read elsewhere. */
+/**
+ * The plan, a layer each: the deck with the cables on it, what stands still, what moves, and what is said about it. In a drag only what moves is drawn in every
+ * frame; cables and what is said, in those that take answers over. Pointers are read elsewhere.
+ */
 export function PlanStage(props: Props) {
   const { open, selection, zone, ring, floor, asked, preferences, kitView, finding } = props;
   const { layout, report } = open;
@@ -74,11 +77,7 @@ export function PlanStage(props: Props) {
   const { still, moving } = useMoving(open);
   const plugged = usePlugged(layout.mics);
   const [figureIn] = useState(createFigures);
-  const kit = {
-    ...{ plugged, moving, showRuns, colours },
-    kit: deck.kit,
-    selectedMic: selection?.kind === 'mic' ? selection.id : null,
-  };
+  const kit = { ...{ plugged, moving, colours }, kit: deck.kit };
   const figure = figureIn(layout);
   // A leg goes along with its pedal: drawn with the kit, all of that would be drawn in every frame.
   const legMoves = layout.pieces.some(
@@ -89,24 +88,36 @@ export function PlanStage(props: Props) {
     () => still.report.rig.mics.filter(({ mic }) => !moving.has(keyOf.mic(mic.id))),
     [still.report.rig.mics, moving],
   );
-  const paintTheDeck = useCallback((pen: Pen) => paintDeck(pen, deck), [deck]);
+  const isMoving = moving.size > 0;
+  // What follows from answers goes to the layer of labels while something moves, and what follows the finger to the layer of what moves.
+  const chosen = <Chosen focus={props.focus} preferences={preferences} colours={colours} />;
+  const held = (
+    <>
+      <BoxDigits box={layout.box} plugged={plugged} view={view} colours={colours} />
+      <Handles handles={props.handles} colours={colours} />
+    </>
+  );
   return (
     <Stage width={view.size.width} height={view.size.height} listening={false}>
+      <DeckLayer
+        {...{ deck, view, colours }}
+        loom={showRuns ? report.loom : null}
+        selectedMic={selection?.kind === 'mic' ? selection.id : null}
+      />
       <Layer listening={false}>
         <DeckFrame view={view}>
-          <Drawn paint={paintTheDeck} colours={colours} />
-          <BoxSpotsDrawing colours={colours} />
           <KitDrawing
             {...kit}
             part="still"
             figure={legMoves ? null : figure}
             box={still.layout.box}
             rig={still.report.rig}
-            loom={still.report.loom}
           />
+          <KitFrame kit={deck.kit}>
+            {floor && <FloorDrawing floor={floor} colours={colours} />}
+          </KitFrame>
         </DeckFrame>
       </Layer>
-      {floor && <FloorLayer floor={floor} kitView={kitView} colours={colours} />}
       {zone && preferences.showZone && (
         <ZoneLayer {...{ zone, kitView, colours }} isOld={props.zoneIsOld} mics={standing} />
       )}
@@ -121,13 +132,20 @@ export function PlanStage(props: Props) {
             figure={legMoves ? figure : null}
             box={layout.box}
             rig={report.rig}
-            loom={report.loom}
           />
           <KitFrame kit={deck.kit}>
-            <Chosen focus={props.focus} preferences={preferences} colours={colours} />
+            {!isMoving && chosen}
             {ring && <RimRing layout={layout} ring={ring} asked={asked} colours={colours} />}
           </KitFrame>
         </DeckFrame>
+        {isMoving && held}
+      </Layer>
+      <Layer listening={false}>
+        {isMoving && (
+          <DeckFrame view={view}>
+            <KitFrame kit={deck.kit}>{chosen}</KitFrame>
+          </DeckFrame>
+        )}
         <PlanLabels
           {...{ selection, showRuns, kitView, ring, floor, asked, colours }}
           layout={answered.layout}
@@ -137,8 +155,7 @@ export function PlanStage(props: Props) {
           focus={props.focus}
           marks={props.marks}
         />
-        <BoxDigits box={layout.box} plugged={plugged} view={view} colours={colours} />
-        <Handles handles={props.handles} colours={colours} />
+        {isMoving ? <HandleHoles handles={props.labelledHandles} colours={colours} /> : held}
         {marked.map((mark) => (
           <FindingMark
             key={mark.key === finding?.key ? 'finding' : mark.key}
@@ -198,12 +215,11 @@ function BoxDigits({ box, plugged, view, colours }: BoxDigitsProps) {
 
 interface FloorProps {
   readonly floor: FloorReport;
-  readonly kitView: KitView;
   readonly colours: Palette;
 }
 
-/** A layer of its own: its long lines are not drawn again in every frame of a drag. */
-function FloorLayer({ floor, kitView, colours }: FloorProps) {
+/** With what stands still: its long lines are not drawn again in every frame of a drag. */
+function FloorDrawing({ floor, colours }: FloorProps) {
   const paint = useCallback((pen: Pen) => paintContours(pen, floor), [floor]);
-  return <KitLayer {...{ paint, kitView, colours }} />;
+  return <Drawn paint={paint} colours={colours} />;
 }

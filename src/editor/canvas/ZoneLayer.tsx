@@ -1,11 +1,13 @@
 import { useCallback } from 'react';
+import { Layer } from 'react-konva/es/ReactKonvaCore.js';
 import type { ForbiddenZone } from '../../report/zone.ts';
 import type { PlacedMic } from '../../rig/placed.ts';
 import type { Palette } from '../palette.ts';
 import type { Pen } from '../shapes/pen.ts';
 import { paintZone } from '../shapes/zone.ts';
 import type { KitView } from '../view/kitView.ts';
-import { KitLayer } from './KitLayer.tsx';
+import { Drawn } from './Drawn.tsx';
+import { DeckFrame, KitFrame } from './Frames.tsx';
 
 interface Props {
   readonly zone: ForbiddenZone;
@@ -22,5 +24,13 @@ export function ZoneLayer({ zone: { rings }, isOld, mics, kitView, colours }: Pr
     (pen: Pen) => paintZone(pen, { rings, isOld, mics }),
     [rings, isOld, mics],
   );
-  return <KitLayer {...{ paint, kitView, colours }} />;
+  return (
+    <Layer listening={false}>
+      <DeckFrame view={kitView.view}>
+        <KitFrame kit={kitView.deck.kit}>
+          <Drawn paint={paint} colours={colours} />
+        </KitFrame>
+      </DeckFrame>
+    </Layer>
+  );
 }

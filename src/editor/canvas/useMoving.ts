@@ -1,5 +1,4 @@
 import { useState } from 'react';
-import type { Breakout, LoomLine } from '../../report/report.ts';
 import { type OpenLayout, useSession } from '../../session/session.ts';
 
 /**
@@ -11,9 +10,6 @@ export type Moving = ReadonlySet<string>;
 export const keyOf = {
   piece: (id: string): string => `piece ${id}`,
   mic: (id: string): string => `mic ${id}`,
-  /** Lines of the loom go by the cables in them: while a mic is dragged, most lines keep theirs. */
-  line: ({ key }: LoomLine): string => `line ${key}`,
-  breakout: ({ key }: Breakout): string => `breakout ${key}`,
   box: 'box',
 } as const;
 
@@ -52,12 +48,10 @@ export function drawnNext(drawn: Drawn, open: OpenLayout, isMoving: boolean): Dr
 /** What is not the same object any more, or is gone: edits and the analysis share what they don't change. */
 export function movedSince(before: OpenLayout, now: OpenLayout): Moving {
   if (before.layout.id !== now.layout.id) return nothing;
-  const [{ rig, loom }, { rig: rigNow, loom: loomNow }] = [before.report, now.report];
+  const [{ rig }, { rig: rigNow }] = [before.report, now.report];
   return new Set([
     ...differing(rig.pieces, rigNow.pieces, ({ piece }) => keyOf.piece(piece.id)),
     ...differing(rig.mics, rigNow.mics, ({ mic }) => keyOf.mic(mic.id)),
-    ...differing(loom.stretches, loomNow.stretches, keyOf.line),
-    ...differing(loom.breakouts, loomNow.breakouts, keyOf.breakout),
     ...(before.layout.box === now.layout.box ? [] : [keyOf.box]),
   ]);
 }

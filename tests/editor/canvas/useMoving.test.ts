@@ -45,23 +45,14 @@ describe('what moves while something is dragged', () => {
     expect(moving).not.toContain(keyOf.piece(pieceOf(start, 'crash').id));
   });
 
-  test('of the box: the box and the lines of cable to it, no thing of the kit', () => {
+  test('of the box: the box, no thing of the kit', () => {
     const box = { ...start.box, x: start.box.x - 200 };
-    const moving = movedTo({ ...start, box });
-    expect(moving).toContain(keyOf.box);
-    expect([...moving].some((key) => /^(mic|piece) /.test(key))).toBe(false);
-    expect([...moving].some((key) => key.startsWith('line '))).toBe(true);
+    expect([...movedTo({ ...start, box })]).toEqual([keyOf.box]);
   });
 
   test('what is gone: it does not stay where it stood still', () => {
     const without = { ...start, mics: start.mics.filter((one) => one.id !== mic.id) };
-    const [before, after] = inTurn(start, without);
-    const moving = movedTo(without);
-    expect(moving).toContain(keyOf.mic(mic.id));
-    const kept = new Set<unknown>(after?.report.loom.stretches);
-    for (const line of before?.report.loom.stretches ?? []) {
-      if (!kept.has(line)) expect(moving).toContain(keyOf.line(line));
-    }
+    expect(movedTo(without)).toContain(keyOf.mic(mic.id));
   });
 
   test('another layout has not moved: it is another', () => {
