@@ -1,4 +1,11 @@
-import { type KeyboardEvent, type MouseEvent, type PointerEvent, useEffect, useRef } from 'react';
+import {
+  type KeyboardEvent,
+  type MouseEvent,
+  type PointerEvent,
+  useEffect,
+  useMemo,
+  useRef,
+} from 'react';
 
 /** Ms from the press to the first repeat, then between repeats; after `QUICK_AFTER` repeats each counts fivefold. */
 const FIRST_REPEAT = 420;
@@ -14,55 +21,59 @@ export interface Hold {
   cancel(): void;
 }
 
+export type HoldHandlers = ReturnType<typeof handlersOf>['handlers'];
+
 /**
  * Handlers of a button that acts once when tapped and goes on while held, all of it one press: `start`, `step` with the
- * count so far, `end` or `cancel`. Enter and Space act once each.
+ * count so far, `end` or `cancel`. Enter and Space act once each. They stay the same, whatever is held.
  */
-export function useHold(hold: Hold) {
+export function useHold(hold: Hold): HoldHandlers {
   const latest = useRef(hold);
   latest.current = hold;
-  const timer = useRef<number | undefined>(undefined);
-  const held = useRef(false);
+  const { handlers, release } = useMemo(() => handlersOf(() => latest.current), []);
+  // A button that goes away while it is held must not leave the gesture open.
+  useEffect(() => release, [release]);
+  return handlers;
+}
+
+function handlersOf(hold: () => Hold) {
+  let timer: number | undefined;
+  let held = false;
 
   const finish = (how: 'end' | 'cancel') => {
-    window.clearTimeout(timer.current);
-    if (!held.current) return;
-    held.current = false;
-    latest.current[how]();
+    window.clearTimeout(timer);
+    if (!held) return;
+    held = false;
+    hold()[how]();
   };
   const release = () => finish('end');
 
-  // A button that goes away while it is held must not leave the gesture open.
-  const releaseLatest = useRef(release);
-  releaseLatest.current = release;
-  useEffect(() => () => releaseLatest.current(), []);
-
   const press = (event: PointerEvent<HTMLButtonElement>) => {
-    if (event.button !== 0 || held.current) return;
+    if (event.button !== 0 || held) return;
     event.currentTarget.setPointerCapture(event.pointerId);
-    held.current = true;
+    held = true;
     let repeats = 0;
     let count = 1;
-    latest.current.start();
-    latest.current.step(count);
+    hold().start();
+    hold().step(count);
     const again = () => {
       repeats += 1;
       count += repeats > QUICK_AFTER ? 5 : 1;
-      latest.current.step(count);
-      timer.current = window.setTimeout(again, NEXT_REPEAT);
+      hold().step(count);
+      timer = window.setTimeout(again, NEXT_REPEAT);
     };
-    timer.current = window.setTimeout(again, FIRST_REPEAT);
+    timer = window.setTimeout(again, FIRST_REPEAT);
   };
 
   const once = (event: MouseEvent<HTMLButtonElement>) => {
     // A click that a pointer made was already taken by the press; this is one made by a key or a reading aid.
     if (event.detail !== 0) return;
-    latest.current.start();
-    latest.current.step(1);
-    latest.current.end();
+    hold().start();
+    hold().step(1);
+    hold().end();
   };
 
-  return {
+  const handlers = {
     onPointerDown: press,
     onPointerUp: release,
     onPointerCancel: () => finish('cancel'),
@@ -73,4 +84,5 @@ export function useHold(hold: Hold) {
       if (event.repeat && (event.key === 'Enter' || event.key === ' ')) event.preventDefault();
     },
   };
+  return { handlers, release };
 }

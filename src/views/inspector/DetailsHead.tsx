@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import { select } from '../../session/session.ts';
 import { usePanel } from '../panel/usePanel.ts';
 import { Icon } from '../parts/Icon.tsx';
@@ -8,7 +9,7 @@ interface DetailsHeadProps {
 }
 
 /** What the details are about, and the way back. */
-export function DetailsHead({ kind, title }: DetailsHeadProps) {
+export const DetailsHead = memo(function DetailsHead({ kind, title }: DetailsHeadProps) {
   const panel = usePanel();
   return (
     <header className="details-head">
@@ -34,4 +35,4 @@ export function DetailsHead({ kind, title }: DetailsHeadProps) {
       </button>
     </header>
   );
-}
+});

@@ -1,4 +1,6 @@
+import { memo } from 'react';
 import { Icon } from '../parts/Icon.tsx';
+import { useStable } from '../parts/useStable.ts';
 
 interface ThingActionsProps {
   readonly name: string;
@@ -9,6 +11,22 @@ interface ThingActionsProps {
 
 /** What can be done with a thing as a whole. Each is undone like everything else. */
 export function ThingActions({ name, onDuplicate, onMirror, onDelete }: ThingActionsProps) {
+  const duplicate = useStable(() => onDuplicate?.());
+  const mirror = useStable(() => onMirror?.());
+  const remove = useStable(onDelete);
+  return (
+    <Actions
+      name={name}
+      {...(onDuplicate && { onDuplicate: duplicate })}
+      {...(onMirror && { onMirror: mirror })}
+      onDelete={remove}
+    />
+  );
+}
+
+/** Left alone in a drag. */
+const Actions = memo(function Actions(props: ThingActionsProps) {
+  const { name, onDuplicate, onMirror, onDelete } = props;
   return (
     <div className="actions">
       {onDuplicate && (
@@ -26,4 +44,4 @@ export function ThingActions({ name, onDuplicate, onMirror, onDelete }: ThingAct
       </button>
     </div>
   );
-}
+});

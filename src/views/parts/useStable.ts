@@ -4,9 +4,9 @@ import { useCallback, useLayoutEffect, useRef } from 'react';
  * The same function in every render, which calls the last one given. An input whose props are all the same is left alone: React sets
  * type and name of every input that is rendered again, and the browser then lays out the page, in every frame of a drag.
  */
-export function useStable<Values extends readonly unknown[]>(
-  call: (...values: Values) => void,
-): (...values: Values) => void {
+export function useStable<Values extends readonly unknown[], Result>(
+  call: (...values: Values) => Result,
+): (...values: Values) => Result {
   const latest = useRef(call);
   useLayoutEffect(() => {
     latest.current = call;
