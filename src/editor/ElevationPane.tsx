@@ -135,7 +135,7 @@ function useElevationView(
       ground: deck,
       // x to the right and y up, as on the plan that the player sees.
       seenFrom: 'player',
-      start: 'kit',
+      start: () => 'kit',
       border: top === 0 ? FIT_BORDER : BELOW,
       extentOf(fit) {
         const kit = kitExtent(turner.report(report).rig, figure);

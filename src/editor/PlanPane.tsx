@@ -166,7 +166,7 @@ function usePlanView({ layout, report }: OpenLayout, size: ScreenSize): ViewCont
       key: layout.id,
       ground: layout.deck,
       seenFrom,
-      start: firstFit(layout, report.rig, size),
+      start: () => firstFit(layout, report.rig, size),
       border: FIT_BORDER,
       extentOf: (fit) =>
         fit === 'deck'

@@ -24,8 +24,8 @@ export interface Subject {
   /** While the whole deck is shown, another ground is shown whole again. */
   readonly ground: unknown;
   readonly seenFrom: SeenFrom;
-  /** What is shown at first. */
-  readonly start: Fit;
+  /** What is shown at first; asked for only then. */
+  start(): Fit;
   readonly border: Border;
   extentOf(fit: Fit): Bounds;
 }
@@ -67,10 +67,10 @@ export interface ViewControls {
 /** The view of a drawing, fitted until the user moves it; what is fitted stays fitted when the screen is turned. */
 export function useView(subject: Subject, size: ScreenSize): ViewControls {
   const { key, ground, seenFrom, border } = subject;
-  const [kept, setChosen] = useState(() => fittedTo(subject.start, subject));
+  const [kept, setChosen] = useState(() => fittedTo(subject.start(), subject));
   // Another layout, or another size of deck, is shown as at first.
   const stale = kept.key !== key || (kept.fit === 'deck' && kept.ground !== ground);
-  const chosen = stale ? fittedTo(subject.start, subject) : kept;
+  const chosen = stale ? fittedTo(subject.start(), subject) : kept;
   if (stale) setChosen(chosen);
   const viewOf = useCallback(
     ({ fit, extent, place }: Chosen): View => {
