@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 import type { Selection } from '../../session/selection.ts';
 import { useSession } from '../../session/session.ts';
 import { Details } from '../inspector/Details.tsx';
-import { useOpen } from '../parts/useOpen.ts';
+import { useOpenPart } from '../parts/useOpen.ts';
 import { CablesSection } from '../sections/CablesSection.tsx';
 import { FindingsSection } from '../sections/FindingsSection.tsx';
 import { KitSection } from '../sections/KitSection.tsx';
@@ -35,13 +35,12 @@ const keyOf = (selection: Selection): string =>
 /** Everything in numbers and words, beside the plan. */
 export function Panel() {
   const panel = usePanelState();
-  const { layout } = useOpen();
   const selection = useSession((state) => state.selection);
   const isTold = useSession((state) => state.shownFinding !== null);
   const Section = sections[panel.section];
   // Only the list of findings says by an open line what is selected.
   const saysItself = isTold && panel.section === 'findings';
-  const title = selection && titleOf(selection, layout);
+  const title = useOpenPart(({ layout }) => selection && titleOf(selection, layout));
   const shown = panel.details && title !== null ? selection : null;
   const view = shown === null ? panel.section : keyOf(shown);
   useFocusInView(view);

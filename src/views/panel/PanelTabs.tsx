@@ -26,11 +26,6 @@ const moves: Readonly<Record<string, (index: number) => number>> = {
 /** The sections of the panel. */
 export function PanelTabs() {
   const panel = usePanel();
-  const { report } = useOpen();
-  const offered = useOfferedOver();
-  // What is only offered has solved nothing yet.
-  const own = offered ?? report;
-  const need = useMemo(() => countByNeed(own), [own]);
   const onKeyDown = (event: KeyboardEvent<HTMLDivElement>) => {
     const from = tabs.findIndex((tab) => tab.id === panel.section);
     const to = tabs[moves[event.key]?.(from) ?? -1];
@@ -53,15 +48,26 @@ export function PanelTabs() {
           tabIndex={panel.section === id ? 0 : -1}
           onClick={() => panel.goTo(id)}
         >
-          {text}{' '}
-          {id === 'findings' && need.solve > 0 && (
-            <span className="tab-count">
-              <span aria-hidden="true">{need.solve}</span>
-              <span className="spoken">{needWords(need)}</span>
-            </span>
-          )}
+          {text} {id === 'findings' && <FindingsCount />}
         </button>
       ))}
     </div>
+  );
+}
+
+/** How many findings must be solved; rendered by itself, because the tabs stay the same in a drag. */
+function FindingsCount() {
+  const { report } = useOpen();
+  const offered = useOfferedOver();
+  // What is only offered has solved nothing yet.
+  const own = offered ?? report;
+  const need = useMemo(() => countByNeed(own), [own]);
+  return (
+    need.solve > 0 && (
+      <span className="tab-count">
+        <span aria-hidden="true">{need.solve}</span>
+        <span className="spoken">{needWords(need)}</span>
+      </span>
+    )
   );
 }

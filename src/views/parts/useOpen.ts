@@ -37,8 +37,17 @@ const paced = createPace<OpenLayout | null>(
  * The open layout with its report, as the panel shows it: in a drag the newest that was answered, at most two frames later. Only inside the
  * workspace, which is shown while one is open.
  */
-export function useOpen(): OpenLayout {
-  const open = useSyncExternalStore(paced.subscribe, paced.snapshot);
-  if (open === null) throw new Error('this part of the screen needs an open layout');
-  return open;
+export const useOpen = (): OpenLayout => useOpenPart((open) => open);
+
+/**
+ * What {@link useOpen} tells, for who needs little of it: rendered again only when that is another.
+ *
+ * @param part Gives the same for the same layout and report.
+ */
+export function useOpenPart<Part>(part: (open: OpenLayout) => Part): Part {
+  return useSyncExternalStore(paced.subscribe, () => {
+    const open = paced.snapshot();
+    if (open === null) throw new Error('this part of the screen needs an open layout');
+    return part(open);
+  });
 }

@@ -1,7 +1,7 @@
 import type { SignOffState } from '../../report/signOffState.ts';
 import { showPage } from '../../session/session.ts';
 import { Icon, type IconName } from '../parts/Icon.tsx';
-import { useOpen } from '../parts/useOpen.ts';
+import { useOpenPart } from '../parts/useOpen.ts';
 import { signOffShortWords, signOffStateWords } from '../words/signOffWords.ts';
 
 const icons: Readonly<Record<SignOffState['kind'], IconName>> = {
@@ -15,7 +15,7 @@ const icons: Readonly<Record<SignOffState['kind'], IconName>> = {
 
 /** Whether the drummer's sign-off holds; a tap turns the tablet to the drummer. */
 export function SignOffButton() {
-  const { kind } = useOpen().report.signOff;
+  const kind = useOpenPart(({ report }) => report.signOff.kind);
   return (
     <button
       type="button"

@@ -7,7 +7,7 @@ import { RenameDialog } from '../library/RenameDialog.tsx';
 import { PagesMenu } from '../pages/PagesMenu.tsx';
 import { Icon } from '../parts/Icon.tsx';
 import { ThemeChoice } from '../parts/ThemeChoice.tsx';
-import { useOpen } from '../parts/useOpen.ts';
+import { useOpenPart } from '../parts/useOpen.ts';
 import { useTask } from '../parts/useTask.ts';
 import { SignOffButton } from '../signOff/SignOffButton.tsx';
 import { SavedSign } from './SavedSign.tsx';
@@ -15,21 +15,22 @@ import { UndoButtons } from './UndoButtons.tsx';
 
 /** Back to the list, the layout's name and whether it is saved, undo, units, theme, export, and the pages. */
 export function TopBar({ actions }: { readonly actions: LibraryActions }) {
-  const { layout } = useOpen();
+  const name = useOpenPart(({ layout }) => layout.name);
+  const units = useOpenPart(({ layout }) => layout.units);
   const task = useTask();
   return (
     <header className="top-bar">
       <button type="button" onClick={() => task.run('Closing', () => actions.close())}>
         <Icon name="back" /> Layouts
       </button>
-      <LayoutTitle name={layout.name} />
+      <LayoutTitle name={name} />
       <SignOffButton />
       <UndoButtons />
       <div className="bar-group">
         <Choice
           label="Units"
           hideLabel
-          value={layout.units}
+          value={units}
           options={[
             { value: 'mm', text: 'mm' },
             { value: 'in', text: 'in' },
