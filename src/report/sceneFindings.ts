@@ -20,13 +20,17 @@ const LANE: ReadonlySet<FindingCode> = new Set([
   'stairs-off-edge',
 ]);
 
+/** A stand that only may tip is weighted; one that falls when it is let go must not stand beside anybody. */
+const tipsOver = ({ code, severity }: Finding): boolean =>
+  code === 'stand-may-tip' && severity === 'stop';
+
 /**
  * Open findings that whoever sits down there must know of, by what they are asked about: every one of things that must be solved, and every
  * one where people walk. What is plugged and what is carried in a case is not the drummer's to judge.
  */
 export const sceneFindings = remembered(
   ({ findings }: Pick<Report, 'findings'>): Readonly<Record<Scene, readonly Finding[]>> => ({
-    stands: findings.filter(({ code }) => STANDS.has(code)),
+    stands: findings.filter((finding) => STANDS.has(finding.code) || tipsOver(finding)),
     lane: findings.filter(({ code }) => LANE.has(code)),
   }),
 );
