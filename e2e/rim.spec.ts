@@ -49,7 +49,7 @@ test('a tap on the ring tells the clearance there, and the mic can be moved ther
   const at = plan.kit(besideRim(clip.drum, angle, RING_OUT / plan.scale));
   await page.touchscreen.tap(at.x, at.y);
   const said = page.locator('.plan-card').getByRole('status');
-  await expect(said).toContainText(new RegExp(`${NAME} at \\d+°, about .*(o'clock|half past)`));
+  await expect(said).toContainText(new RegExp(`${NAME} mic at \\d+°, about .*(o'clock|half past)`));
   await expect(said).toContainText(there.verdict);
   await page.getByRole('button', { name: 'Move it there' }).click();
   const moved = clipNamed(await plan.now(), NAME).mount;

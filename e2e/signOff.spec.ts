@@ -268,6 +268,30 @@ test('what is open besides the mics is named before anyone agrees, and the way o
   await expect(lane).toBeVisible();
 });
 
+test('a kit that hangs over its deck is not shown as signed and well, and the tab counts all of it @portrait', async ({
+  page,
+}) => {
+  await startLayout(page);
+  await signAllFine(page);
+  await press(page, 'Back to the plan');
+  await expect(state(page)).toHaveText('Signed off');
+  await page.getByRole('tab', { name: 'Stage' }).click();
+  for (const [label, length] of [
+    ['Width, side to side', '1500'],
+    ['Depth, back to front', '1000'],
+  ] as const) {
+    await page.getByLabel(label, { exact: true }).fill(length);
+    await page.getByLabel(label, { exact: true }).press('Enter');
+  }
+  await expect(state(page)).toHaveText(/^Signed off, \d\d to solve$/);
+  const tab = page.getByRole('tab', { name: /^Findings/ });
+  const [room, count] = [await tab.boundingBox(), await tab.locator('.tab-count').boundingBox()];
+  if (!room || !count) throw new Error('the count is on its tab');
+  expect(count.x + count.width).toBeLessThanOrEqual(room.x + room.width);
+  await state(page).click();
+  await expect(page.locator('.sign-side')).toContainText(/Throne is over the deck's edge/);
+});
+
 test('the list of layouts says how a sign-off stands now, not that there was one @portrait', async ({
   page,
 }) => {

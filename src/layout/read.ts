@@ -24,8 +24,9 @@ export function readLayout(text: string): ReadResult {
   try {
     value = JSON.parse(text.replace(/^\uFEFF/, ''));
   } catch (error) {
-    const actual = error instanceof Error ? error.message.slice(0, 200) : 'something else';
-    return failed([whole('not-json', 'JSON text', actual)]);
+    const why = error instanceof Error ? error.message.slice(0, 200) : 'no reason given';
+    const actual = `text that is cut off or damaged, or no layout at all (${why})`;
+    return failed([whole('not-json', 'the JSON text of a layout file', actual)]);
   }
   return checkLayout(value);
 }

@@ -26,11 +26,23 @@ const tipsOver = ({ code, severity }: Finding): boolean =>
 
 /**
  * Open findings that whoever sits down there must know of, by what they are asked about: every one of things that must be solved, and every
- * one where people walk. What is plugged and what is carried in a case is not the drummer's to judge.
+ * one where people walk. The throne comes first, where the drummer sits, then what is struck, then the rest. What is plugged and what is carried in a case is not the drummer's to judge.
  */
 export const sceneFindings = remembered(
-  ({ findings }: Pick<Report, 'findings'>): Readonly<Record<Scene, readonly Finding[]>> => ({
-    stands: findings.filter((finding) => STANDS.has(finding.code) || tipsOver(finding)),
-    lane: findings.filter(({ code }) => LANE.has(code)),
-  }),
+  ({
+    findings,
+    rig,
+  }: Pick<Report, 'findings' | 'rig'>): Readonly<Record<Scene, readonly Finding[]>> => {
+    const throne = rig.pieces.find(({ piece }) => piece.kind === 'throne')?.piece.id;
+    const rank = ({ about: [first], code }: Finding): number => {
+      if (first !== undefined && first === throne) return 0;
+      return code === 'piece-off-deck' || code === 'piece-in-piece' ? 1 : 2;
+    };
+    return {
+      stands: findings
+        .filter((finding) => STANDS.has(finding.code) || tipsOver(finding))
+        .toSorted((a, b) => rank(a) - rank(b)),
+      lane: findings.filter(({ code }) => LANE.has(code)),
+    };
+  },
 );

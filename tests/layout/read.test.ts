@@ -74,7 +74,11 @@ describe('a layout file is read back as it was written', () => {
 describe('a bad file gets a message with its path and what was expected', () => {
   test('not JSON', () => {
     const [problem] = problemsOf(readLayout('{"schema": 1,'));
-    expect(problem).toMatchObject({ code: 'not-json', path: '', expected: 'JSON text' });
+    expect(problem).toMatchObject({
+      code: 'not-json',
+      path: '',
+      expected: 'the JSON text of a layout file',
+    });
   });
 
   test('larger than a layout can be', () => {

@@ -44,6 +44,10 @@ describe('what the drummer must know of besides the mics', () => {
     const kit = startingKit('demo');
     const small = createAnalyst()(setDeck(kit, { width: 1500, depth: 1500 }));
     expect(sceneFindings(small).stands.map(({ code }) => code)).toContain('piece-off-deck');
+    const throne = kit.pieces.find((piece) => piece.kind === 'throne')?.id;
+    const back = createAnalyst()(setDeck(kit, { width: 1500, depth: 400 }));
+    expect(back.findings.some(({ about: [first] }) => first === throne)).toBe(true);
+    expect(sceneFindings(back).stands[0]?.about).toEqual([throne]);
     const [stairs] = kit.deck.stairs;
     expect(stairs?.edge).toBe('back');
     const across = createAnalyst()(moveBox(kit, { x: 300, y: 250 }));

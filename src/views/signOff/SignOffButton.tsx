@@ -1,8 +1,14 @@
 import type { SignOffState } from '../../report/signOffState.ts';
 import { showPage } from '../../session/session.ts';
+import { countByNeed } from '../panel/worstFirst.ts';
 import { Icon, type IconName } from '../parts/Icon.tsx';
 import { useOpenPart } from '../parts/useOpen.ts';
-import { signOffShortWords, signOffStateWords } from '../words/signOffWords.ts';
+import {
+  signedButOpen,
+  signedButOpenShort,
+  signOffShortWords,
+  signOffStateWords,
+} from '../words/signOffWords.ts';
 
 const icons: Readonly<Record<SignOffState['kind'], IconName>> = {
   none: 'ask',
@@ -13,20 +19,28 @@ const icons: Readonly<Record<SignOffState['kind'], IconName>> = {
   broken: 'alert',
 };
 
-/** Whether the drummer's sign-off holds; a tap turns the tablet to the drummer. */
+/**
+ * Whether the drummer's sign-off holds; a tap turns the tablet to the drummer. One that holds, while things can't stay as they stand, is not shown as if
+ * all were well: the deck is not signed, and the kit can be over its edge.
+ */
 export function SignOffButton() {
   const kind = useOpenPart(({ report }) => report.signOff.kind);
+  const open = useOpenPart(({ report }) =>
+    report.signOff.kind === 'holds' ? countByNeed(report).solve : 0,
+  );
+  const isOpen = open > 0;
+  const words = isOpen ? signedButOpen(open) : signOffStateWords[kind];
   return (
     <button
       type="button"
       className="sign-off-button"
-      aria-label={signOffStateWords[kind]}
-      data-sign-off={kind}
-      data-short={signOffShortWords[kind]}
+      aria-label={words}
+      data-sign-off={isOpen ? 'open' : kind}
+      data-short={isOpen ? signedButOpenShort(open) : signOffShortWords[kind]}
       onClick={() => showPage('sign-off')}
     >
-      <Icon name={icons[kind]} />
-      <span className="sign-text">{signOffStateWords[kind]}</span>
+      <Icon name={isOpen ? 'alert' : icons[kind]} />
+      <span className="sign-text">{words}</span>
     </button>
   );
 }

@@ -46,6 +46,13 @@ export const signOffShortWords: Readonly<Record<SignOffState['kind'], string>> =
   broken: 'Damaged',
 };
 
+/** Signed, and yet what must be solved is open: `Signed off, 3 to solve`. */
+export const signedButOpen = (open: number): string =>
+  `${signOffStateWords.holds}, ${open} to solve`;
+
+/** The same where room is short. */
+export const signedButOpenShort = (open: number): string => `Signed, ${open} open`;
+
 /** The state with who and when, as it is written on paper: `Signed off: Drummer, 2031-05-17 18:30`. */
 export function signOffHeadWords(state: SignOffState): string {
   if (state.kind === 'none') return signOffStateWords.none;
