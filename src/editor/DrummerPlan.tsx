@@ -55,7 +55,11 @@ function Shown({ open, size }: { readonly open: OpenLayout; readonly size: Scree
   const mic = question?.about === 'mic' ? question.mic : null;
   const said = question ? asking.said[keyOf(question)] : undefined;
   const isPointing = mic !== null && said?.answer === 'move';
-  const view = useFitted(open, size, question?.about === 'lane' ? 'deck' : mic);
+  // The way out is judged by the cables that lie on it: where it is asked about, and over all questions where something is open about it.
+  const { lane } = sceneFindings(report);
+  const isOverview = question === null && lane.length > 0;
+  const showRuns = question?.about === 'lane' || isOverview;
+  const view = useFitted(open, size, showRuns ? 'deck' : mic);
   const kitView = useMemo(() => ({ view, deck: layout.deck }), [view, layout.deck]);
   const selection = useMemo(
     (): Selection | null => (mic === null ? null : { kind: 'mic', id: mic }),
@@ -63,10 +67,9 @@ function Shown({ open, size }: { readonly open: OpenLayout; readonly size: Scree
   );
   const pickables = useMemo(() => pickablesOf(layout, report, false), [layout, report]);
   const highlighted = useMemo(() => outlinesOf(pickables, selection), [pickables, selection]);
-  // The way out is judged by the cables that lie on it.
-  const showRuns = question?.about === 'lane';
   const plain = useMemo(() => ({ ...preferences, showRuns }), [preferences, showRuns]);
   const scene = question && question.about !== 'mic' ? question.about : null;
+  const ringed = scene === null ? (isOverview ? lane : NOTHING) : sceneFindings(report)[scene];
   const point = (event: PointerEvent<HTMLButtonElement>) => {
     const box = event.currentTarget.getBoundingClientRect();
     const at = { x: event.clientX - box.left, y: event.clientY - box.top };
@@ -91,13 +94,7 @@ function Shown({ open, size }: { readonly open: OpenLayout; readonly size: Scree
         furniture={BARE}
         marks={null}
         finding={isPointing ? wished(mic, said.wish) : undefined}
-        wishes={
-          asking.step.at === 'consent'
-            ? allWished(asking)
-            : scene === null
-              ? NOTHING
-              : sceneFindings(report)[scene]
-        }
+        wishes={asking.step.at === 'consent' ? allWished(asking) : ringed}
       />
       {isPointing && (
         <button
