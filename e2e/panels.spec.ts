@@ -347,7 +347,7 @@ test('the stage and the player are set by numbers', async ({ page }) => {
   await expect(field(page, 'Upper arm')).toHaveValue('');
   await page.getByRole('button', { name: 'Mirror the whole kit' }).click();
   await expect(page.getByRole('radio', { name: 'Left' })).toBeChecked();
-  await page.getByRole('button', { name: 'Mirror it, the left hand leads on' }).click();
+  await page.getByRole('button', { name: 'Mirror it, the left hand still leads' }).click();
   await expect(page.getByRole('radio', { name: 'Left' })).toBeChecked();
   const played = page.getByLabel('Which hand plays what');
   await expect(played).toContainText('Reaches acrossThe left hand to Ride');

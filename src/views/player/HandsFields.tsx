@@ -66,7 +66,7 @@ export function HandsFields() {
         </div>
         <div className="whole">
           <button type="button" onClick={() => edit('Mirror the kit', mirrorUnderPlayer)}>
-            <Icon name="mirror" /> Mirror it, the {player.leadHand} hand leads on
+            <Icon name="mirror" /> Mirror it, the {player.leadHand} hand still leads
           </button>
         </div>
       </Group>
