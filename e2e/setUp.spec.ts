@@ -105,6 +105,35 @@ test('a step says what is open about its thing, and the head leads to what must 
   await expect(page.getByText("Throne is over the deck's edge").first()).toBeVisible();
 });
 
+test('what is moved after it was ticked is to be set down again, until the move is undone', async ({
+  page,
+}) => {
+  await openSetUp(page);
+  const list = page.getByRole('list', { name: 'All steps' });
+  const snare = list.getByLabel(/^Done: Snare$/);
+  await snare.check();
+  await list.getByLabel(/^Done: Throne$/).check();
+  await expect(progress(page)).toHaveText(/^2 of/);
+  await page.getByRole('button', { name: 'Plan', exact: true }).click();
+  await page.getByRole('tab', { name: 'Kit' }).click();
+  await page.locator('.line-name').getByText('Snare', { exact: true }).click();
+  const height = page.getByLabel('Height of the head', { exact: true });
+  await height.fill('733');
+  await height.press('Enter');
+  const backToList = async () => {
+    await page.getByRole('button', { name: 'Pages', exact: true }).click();
+    await page.getByRole('button', { name: /^Set up/ }).click();
+  };
+  await backToList();
+  await expect(snare).not.toBeChecked();
+  await expect(progress(page)).toHaveText(/^1 of/);
+  await page.getByRole('button', { name: 'Plan', exact: true }).click();
+  await page.getByRole('button', { name: /^Undo/ }).click();
+  await backToList();
+  await expect(snare).toBeChecked();
+  await expect(progress(page)).toHaveText(/^2 of/);
+});
+
 test('the list is printed', async ({ page }) => {
   await page.addInitScript(() => {
     window.print = () => document.body.setAttribute('data-printing', 'yes');

@@ -1,5 +1,6 @@
 import { useStore } from 'zustand';
 import { createStore } from 'zustand/vanilla';
+import { ticksAfter } from '../layout/edit/ticksAfter.ts';
 import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
 import { createAnalyst } from '../report/analyse.ts';
@@ -189,12 +190,12 @@ export function takeOver(label: string, layout: Layout): void {
   });
 }
 
-/** Makes one undoable change. An edit that returns the same layout leaves no step. */
+/** Makes one undoable change, in which what is set otherwise loses its tick. An edit that returns the same layout leaves no step. */
 export function edit(label: string, change: LayoutEdit): void {
   settle();
   const { open, history } = session.getState();
   if (!open) return;
-  const next = change(open.layout);
+  const next = ticksAfter(open.layout, change(open.layout));
   if (next === open.layout) return;
   session.setState({
     open: opened(next),
@@ -295,11 +296,12 @@ function keep(): void {
   const { gesture, open, history } = session.getState();
   if (!gesture) return;
   beside.forget();
-  const changed = open !== null && open.layout !== gesture.before;
+  const layout = open && ticksAfter(gesture.before, open.layout);
+  const changed = layout !== null && layout !== gesture.before;
   session.setState({
     gesture: null,
     // What was shown in a hurry is analysed in full at rest.
-    ...(open && !gesture.isOffer && { open: opened(open.layout) }),
+    ...(layout && (!gesture.isOffer || layout !== open.layout) && { open: opened(layout) }),
     ...(changed && {
       history: recorded(history, { label: gesture.label, layout: gesture.before }),
     }),

@@ -2,6 +2,7 @@ import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { fivePieceOneRack } from '../../src/layout/catalogue/kits/fivePieceOneRack.ts';
 import { STARTING_KITS } from '../../src/layout/catalogue/kits/startingKits.ts';
 import { changeClip, duplicateMic } from '../../src/layout/edit/mics.ts';
+import { tickStep } from '../../src/layout/edit/setUp.ts';
 import { moveBox } from '../../src/layout/edit/stage.ts';
 import { createAnalyst } from '../../src/report/analyse.ts';
 import {
@@ -166,6 +167,62 @@ describe('the session', () => {
     undo();
     expect(session.getState().gesture).toBeNull();
     expect(layout()).toBe(before);
+  });
+});
+
+describe('ticks of the set-up list', () => {
+  const done = () => layout()?.setUp.done;
+  const ticked = ['piece:snare', 'mic:mic-rack-1'];
+  beforeEach(() => {
+    edit('tick', (l) => ticked.reduce((each, key) => tickStep(each, key, true), l));
+  });
+
+  test.each([
+    ['an edit', () => edit('turn', turn(100))],
+    [
+      'a gesture',
+      () => {
+        beginGesture('drag');
+        previewGesture(turn(100));
+        commitGesture();
+      },
+    ],
+    [
+      'a gesture that another step ends',
+      () => {
+        beginGesture('drag');
+        previewGesture(turn(100));
+        edit('nothing', (l) => l);
+      },
+    ],
+    [
+      'an offer that is taken',
+      () => {
+        beginOffer('offer', turn(100));
+        takeOffer();
+      },
+    ],
+  ])(
+    '%s takes that of the moved thing, in the same step, and undo and redo go with it',
+    (_, move) => {
+      const before = layout();
+      move();
+      expect(done()).toEqual(['piece:snare']);
+      expect(session.getState().history.past).toHaveLength(2);
+      undo();
+      expect(layout()).toBe(before);
+      redo();
+      expect(done()).toEqual(['piece:snare']);
+    },
+  );
+
+  test('what is taken back or left keeps them', () => {
+    beginGesture('drag');
+    previewGesture(turn(100));
+    cancelGesture();
+    beginOffer('offer', turn(100));
+    leaveOffer();
+    expect(done()).toEqual(ticked);
   });
 });
 

@@ -67,7 +67,7 @@ const TOLD_AT: Readonly<Record<FindingCode, ToldAt>> = {
  *    things do to each other is told with both; what a mic does to a piece is told with the mic, which comes later and can still be moved.
  */
 export function stepFindings(
-  { subject }: SetUpStep,
+  { subject }: Pick<SetUpStep, 'subject'>,
   { findings, clearances }: Pick<Report, 'findings' | 'clearances'>,
 ): readonly Finding[] {
   const open = findings.filter(({ severity }) => severity !== 'note');

@@ -3,6 +3,7 @@ import type { Layout } from '../../layout/layout.ts';
 import type { Mic } from '../../layout/mics/mic.ts';
 import type { Piece } from '../../layout/pieces/piece.ts';
 import { carrierOf } from '../../layout/references.ts';
+import { micKey, pieceKey, runKey } from '../../layout/setUpKeys.ts';
 
 /** Parts of the work, in their order. */
 export const STAGES = [
@@ -84,7 +85,7 @@ export function piecesInOrder(pieces: readonly Piece[]): readonly Piece[] {
 
 function pieceStep(piece: Piece): SetUpStep {
   return {
-    key: `piece:${piece.id}`,
+    key: pieceKey(piece.id),
     stage: stageOf(piece.kind),
     subject: { kind: 'piece', piece },
   };
@@ -107,7 +108,7 @@ function stageOf(kind: Piece['kind']): Stage {
 }
 
 const micStep = (mic: Mic, stage: Stage): SetUpStep => ({
-  key: `mic:${mic.id}`,
+  key: micKey(mic.id),
   stage,
   subject: { kind: 'mic', mic },
 });
@@ -121,6 +122,6 @@ function runsByInput(
     .toSorted((a, b) => (a.input ?? last) - (b.input ?? last))
     .flatMap(({ mic: id }): SetUpStep[] => {
       const mic = mics.find((each) => each.id === id);
-      return mic ? [{ key: `run:${id}`, stage: 'cables', subject: { kind: 'run', mic } }] : [];
+      return mic ? [{ key: runKey(id), stage: 'cables', subject: { kind: 'run', mic } }] : [];
     });
 }

@@ -1,4 +1,5 @@
 import type { Layout } from '../../layout/layout.ts';
+import type { Mic } from '../../layout/mics/mic.ts';
 import type { Throne } from '../../layout/pieces/throne.ts';
 import { type Spot, spotOfBox, spotsOfMic, spotsOfPiece } from '../../report/placement/spots.ts';
 import type { SetUpStep, Stage } from '../../report/placement/steps.ts';
@@ -65,15 +66,12 @@ export function stepWords(step: SetUpStep, layout: Layout, report: Report): Step
     case 'mic': {
       const { mic } = subject;
       const spots = spotsOfMic(mic, layout);
-      const mayTip = report.findings.some(
-        ({ code, about }) => code === 'stand-may-tip' && about.includes(mic.id),
-      );
       return {
         title: `${nameOf(layout, mic.id)}: ${mountWords(mic.mount).toLowerCase()}`,
         lines: lines([
           ...spots.flatMap((spot) => spotLines(spot, layout, spots.length > 1)),
           ...micSetting(mic, layout, report),
-          mayTip ? 'counterweight or sandbag it before the boom goes out: it can tip' : '',
+          tipWords(mic, report),
         ]),
       };
     }
@@ -118,6 +116,12 @@ function throneStep(throne: Throne, layout: Layout): StepText {
     ]),
   };
 }
+
+/** What to do about a mic's stand that can tip; empty for one that is firm. */
+export const tipWords = (mic: Mic, { findings }: Pick<Report, 'findings'>): string =>
+  findings.some(({ code, about }) => code === 'stand-may-tip' && about.includes(mic.id))
+    ? 'counterweight or sandbag it before the boom goes out: it can tip'
+    : '';
 
 function boxStep(layout: Layout): StepText {
   const { box, units } = layout;

@@ -13,7 +13,7 @@ import { findingWords } from './findingWords.ts';
 import { mountWords } from './kindWords.ts';
 import { capitalised, nameOf } from './nameOf.ts';
 import { micSetting, pointWords, tableLength } from './placementWords.ts';
-import { stageWords, stepWords } from './setUpWords.ts';
+import { stageWords, stepWords, tipWords } from './setUpWords.ts';
 import { saidVerdict } from './verdictWords.ts';
 
 /** The tables of the sheets. `marks` are the short names that the drawings use. */
@@ -68,7 +68,7 @@ export function measuresTable({ layout, marks }: TableSource): SheetTable {
   };
 }
 
-/** Every mic: what it is, what holds it and how it is set. */
+/** Every mic: what it is, what holds it, what is open about it and how it is set. */
 export function micsTable({ layout, report, marks }: TableSource): SheetTable {
   const rows = layout.mics.map((mic) => {
     const clearance = report.clearances.find((each) => each.mic === mic.id);
@@ -82,7 +82,13 @@ export function micsTable({ layout, report, marks }: TableSource): SheetTable {
       nameOf(layout, mic.id),
       findMicClass(layout, mic.micClass)?.name ?? mic.micClass,
       mountWords(mic.mount),
-      capitalised([...spots, ...micSetting(mic, layout, report)].join('; ')),
+      [
+        ...openAt({ subject: { kind: 'mic', mic } }, layout, report),
+        ...[tipWords(mic, report)].filter((words) => words !== ''),
+        [...spots, ...micSetting(mic, layout, report)].join('; '),
+      ]
+        .map(capitalised)
+        .join('. '),
       clearance
         ? `${saidVerdict(clearance, report).word}, ${plain(showClearance(clearance.clearance, layout))}`
         : '',
@@ -143,8 +149,6 @@ export function findingsTable({ layout, report }: TableSource): SheetTable {
 /** The steps of setting up, with a box to tick; what is done on the screen is ticked. */
 export function setUpTable({ layout, report, marks }: TableSource): SheetTable {
   let last = '';
-  const openAt = (step: SetUpStep): readonly string[] =>
-    stepFindings(step, report).map((finding) => `OPEN: ${findingWords(finding, layout).title}`);
   const rows = setUpSteps(layout, report.runs).map((step, i) => {
     const { title, lines } = stepWords(step, layout, report);
     const stage = stageWords(step.stage);
@@ -160,7 +164,7 @@ export function setUpTable({ layout, report, marks }: TableSource): SheetTable {
       shown,
       marks.get(id) ?? '',
       title,
-      [...openAt(step), ...lines].join('. '),
+      [...openAt(step, layout, report), ...lines].join('. '),
     ];
   });
   return {
@@ -170,6 +174,14 @@ export function setUpTable({ layout, report, marks }: TableSource): SheetTable {
     numbers: [1],
   };
 }
+
+/** What is open about a step's thing (P3). */
+const openAt = (
+  step: Pick<SetUpStep, 'subject'>,
+  layout: Layout,
+  report: Report,
+): readonly string[] =>
+  stepFindings(step, report).map((finding) => `OPEN: ${findingWords(finding, layout).title}`);
 
 /** The true minus is not among the letters of every printer's font. */
 const plain = (text: string): string => text.replace('−', '-');

@@ -1,11 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { deleteMic, moveMicTip } from '../../../src/layout/edit/mics.ts';
+import { deleteMic, moveMicBase, moveMicTip } from '../../../src/layout/edit/mics.ts';
 import type { Layout } from '../../../src/layout/layout.ts';
 import { readLayout } from '../../../src/layout/read.ts';
 import { createAnalyst } from '../../../src/report/analyse.ts';
 import { nameOf } from '../../../src/views/words/nameOf.ts';
-import { clearancesTable, micsTable } from '../../../src/views/words/sheetTables.ts';
+import { clearancesTable, micsTable, setUpTable } from '../../../src/views/words/sheetTables.ts';
 import { sheetWords } from '../../../src/views/words/sheetWords.ts';
 import { clipInDrum } from '../../report/clipInDrum.ts';
 import { startingKit } from '../../sheet/samples.ts';
@@ -90,6 +90,39 @@ test('labels say name and height, then the mark with the height, then the mark',
   const { forms } = wordsOf(startingKit('large-kit'));
   expect(forms.of('snare')).toEqual(['P5 Snare 660', 'P5 660', 'P5']);
   expect(forms.of('box')).toEqual(['Box']);
+});
+
+describe('what is open about a mic', () => {
+  const kit = startingKit('five-piece-one-rack');
+  const mic = kit.mics.find(({ mount }) => mount.kind === 'stand');
+  if (mic?.mount.kind !== 'stand') throw new Error('no mic on a stand');
+  const { base } = mic.mount;
+  const set = (layout: Layout): readonly string[] => {
+    const source = { layout, report: createAnalyst()(layout), marks: new Map() };
+    const name = nameOf(layout, mic.id);
+    const listed = setUpTable(source).rows.find(([, , , , title]) =>
+      title?.startsWith(`${name}: `),
+    );
+    const own = micsTable(source).rows.find((row) => row[2] === name);
+    return [own?.[5] ?? '', listed?.[5] ?? ''];
+  };
+  const openIn = (cell: string): readonly string[] => cell.match(/OPEN: [^.]+/g) ?? [];
+
+  const away = moveMicBase(kit, mic.id, { x: base.x, y: base.y + 900 });
+
+  test('stands before how it is set, in the words of the set-up list', () => {
+    const [own = '', listed = ''] = set(away);
+    const name = nameOf(kit, mic.id);
+    expect(own).toMatch(/^OPEN: .*; front of the mic \d/i);
+    expect(own).toContain(`The stand of ${name} is over the deck's edge`);
+    expect(openIn(own)).toHaveLength(2);
+    expect(openIn(own)).toEqual(openIn(listed));
+  });
+
+  test('a stand that can tip wants its sandbag on both sheets, and one that is firm on neither', () => {
+    for (const cell of set(away)) expect(cell).toMatch(/counterweight or sandbag it .* can tip/i);
+    for (const cell of set(kit)) expect(cell).not.toMatch(/OPEN|sandbag/i);
+  });
 });
 
 test('the tables of a mic that stands in its drum say so, and never that it is clear', () => {
