@@ -1,6 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { STARTING_KITS } from '../../src/layout/catalogue/kits/startingKits.ts';
+import { moveMicBase } from '../../src/layout/edit/mics.ts';
+import { setDeck } from '../../src/layout/edit/stage.ts';
 import type { Layout } from '../../src/layout/layout.ts';
 import { readLayout } from '../../src/layout/read.ts';
 import type { Page, TextMark } from '../../src/sheet/mark.ts';
@@ -32,12 +34,26 @@ const longWinded = (): Layout => {
   };
 };
 
+/** A layout with much open about its mics: every stand is out of reach or over the edge of a small deck, and some can tip. */
+const muchOpen = (): Layout => {
+  const layout = startingKit('large-kit');
+  const away = layout.mics.reduce(
+    (moved, { id, mount }) =>
+      mount.kind === 'stand'
+        ? moveMicBase(moved, id, { x: mount.base.x, y: mount.base.y + 900 })
+        : moved,
+    layout,
+  );
+  return setDeck(away, { width: 1800, depth: 1500 });
+};
+
 const layouts: readonly (readonly [string, Layout])[] = [
   ...STARTING_KITS.map(({ key, make }) => [key, make('sample')] as const),
   ['in inches', { ...startingKit('large-kit'), units: 'in' }],
   ['every mount', stored('v1-every-mount')],
   ['signed', stored('v4-signed')],
   ['long names', longWinded()],
+  ['much open', muchOpen()],
 ];
 
 const texts = (page: Page): readonly TextMark[] =>
