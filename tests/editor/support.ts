@@ -1,10 +1,12 @@
-import type { KitView } from '../../src/editor/view/kitView.ts';
+import { type KitView, kitToScreen } from '../../src/editor/view/kitView.ts';
+import type { ScreenPoint } from '../../src/editor/view/view.ts';
 import { fitted } from '../../src/editor/view/view.ts';
 import { STARTING_KITS } from '../../src/layout/catalogue/kits/startingKits.ts';
 import type { Layout } from '../../src/layout/layout.ts';
 import type { Mic } from '../../src/layout/mics/mic.ts';
 import type { StandMount } from '../../src/layout/mics/mount.ts';
 import type { Piece } from '../../src/layout/pieces/piece.ts';
+import type { Report } from '../../src/report/report.ts';
 import type { SeenFrom } from '../../src/rig/standpoint.ts';
 
 /** A starting kit by its key. */
@@ -58,3 +60,7 @@ export const viewOf = (layout: Layout, seenFrom: SeenFrom = 'house'): KitView =>
     { top: 40, right: 40, bottom: 40, left: 40 },
   ),
 });
+
+/** The tips of all mics on the screen. */
+export const tipsIn = ({ rig }: Pick<Report, 'rig'>, kitView: KitView): readonly ScreenPoint[] =>
+  rig.mics.map(({ tip }) => kitToScreen(kitView, tip));

@@ -30,6 +30,7 @@ export function PlacedLabels({ labels, report, kitView, covered, furniture, colo
       covered: [...covered, ...micBoxes(report, kitView)],
       reserved: reservedZones(kitView.view.size, furniture),
       before: before.current,
+      tips: report.rig.mics.map(({ tip }) => kitToScreen(kitView, tip)),
     };
     return placeLabels(wishes, ground).flatMap((label) => {
       const look = looks.get(label.key);

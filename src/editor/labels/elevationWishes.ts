@@ -25,7 +25,7 @@ export const elevationLabels = (
   ...lettered.report.rig.pieces.flatMap((placed) => pieceLabel(lettered, placed)),
 ];
 
-/** Px from a mic to a clear one's number: no line leads to it. */
+/** Px from a mic to a clear one's number: no line leads to it, unless it is still nearer to another mic (rule L8). */
 const CLOSE = roundAbout(12).slice(0, 8);
 
 const closeBy = ({ look, wish }: Lettering): Lettering => ({

@@ -26,7 +26,15 @@ function markLabel(
   return [
     {
       look,
-      wish: { key: `mark ${about}`, at, spots: roundAbout(12), forms, rank: RANK.struck, must },
+      wish: {
+        key: `mark ${about}`,
+        at,
+        spots: roundAbout(12),
+        forms,
+        rank: RANK.struck,
+        must,
+        ...(mic && { points: true }),
+      },
     },
   ];
 }

@@ -17,7 +17,7 @@ export interface LaidLabel {
 }
 
 /**
- * Draws labels in their places, with lines to what they name where that is far; screen px. The last to choose lies lowest: what
+ * Draws labels in their places, with lines to what they name where they need one (rule L8); screen px. The last to choose lies lowest: what
  * matters most is drawn over the rest.
  */
 export function paintLabels(ink: Ink, labels: readonly LaidLabel[]): void {
@@ -25,7 +25,7 @@ export function paintLabels(ink: Ink, labels: readonly LaidLabel[]): void {
   const [on, stamps] = [stampedOn(ink.canvas), stampsIn(colours)];
   for (const { label, look } of labels.toReversed()) {
     const leader = leaderOf(look, colours);
-    if (leader !== null) paintLeader(ink, label, leader);
+    if (leader !== null && label.led) paintLeader(ink, label, leader);
     const stamp = { key: `${keyOf(look)} ${label.form.text}`, box: label.box };
     stamps.draw(on, stamp, (canvas) => paintBody({ canvas, colours }, label, look));
   }
@@ -94,9 +94,6 @@ function paintBody(ink: Ink, label: PlacedLabel, look: LabelLook): void {
   }
 }
 
-/** Labels farther than this from what they name have a line to it, px. */
-const FAR = 22;
-
 type BadgeLook = Extract<LabelLook, { kind: 'verdict' | 'measure' }>;
 
 function paintBadge(ink: Ink, { box, form }: PlacedLabel, look: BadgeLook): void {
@@ -156,7 +153,6 @@ function paintLeader(
 ): void {
   const x = Math.min(Math.max(at.x, box.left), box.left + box.width);
   const y = Math.min(Math.max(at.y, box.top), box.top + box.height);
-  if (Math.hypot(x - at.x, y - at.y) < FAR) return;
   for (const [stroke, width] of [
     [colours.halo, 4],
     [colour, 1.5],

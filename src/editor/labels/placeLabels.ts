@@ -29,7 +29,7 @@ export interface LabelWish {
   readonly forms: readonly LabelForm[];
   /** Lower ranks choose first. */
   readonly rank: number;
-  /** Whether a place nearer to what another such label names would be read as that one's. */
+  /** Whether it names a mic: at a place nearer to another mic's tip it would be read as that one's. */
   readonly points?: true;
   /** How far it keeps from other labels that keep apart, px: many of a kind would be read as one crowd. */
   readonly apart?: number;
@@ -59,6 +59,8 @@ export interface PlacedLabel {
   readonly box: Box;
   /** Which of the wish's spots it took. */
   readonly place: number;
+  /** Whether a line must lead from it to what it names. */
+  readonly led: boolean;
 }
 
 export interface LabelGround {
@@ -69,6 +71,8 @@ export interface LabelGround {
   readonly reserved: readonly Box[];
   /** The places of the last drawing: a label keeps its place while it can, so that nothing jumps during a drag. */
   readonly before: ReadonlyMap<string, number>;
+  /** The tips of all mics, on the screen, lettered or not. */
+  readonly tips: readonly ScreenPoint[];
 }
 
 /** Free px between labels and round the edge of the screen. */
@@ -81,9 +85,11 @@ const GAP = 3;
  * L2. No two labels overlap, except those that must be shown and find no room.
  * L3. A label that names something off the screen is left out, unless it must be shown.
  * L4. No label stands under what stands over the drawing, except as in L2.
- * L5. Of places that hide the same, a label that points takes one that is not nearer to what another such label names.
+ * L5. Of places that hide the same, a label that names a mic takes one that is not nearer to another mic's tip.
  * L6. A label that need not be shown is left out where mics or handles would hide much of it.
  * L7. Of labels that keep apart, the first to choose stands, and another only as far from it as it keeps.
+ * L8. A label that names a mic and is nearer to another mic's tip than to its own has a line to its own, however short; so has any
+ *     label that is far from what it names.
  */
 export function placeLabels(
   wishes: readonly LabelWish[],
@@ -91,21 +97,24 @@ export function placeLabels(
 ): readonly PlacedLabel[] {
   const placed: PlacedLabel[] = [];
   const kin: PlacedLabel[] = [];
-  const named = wishes.flatMap(({ points, at }) => (points ? [at] : []));
   const inOrder = [...wishes].sort((a, b) => a.rank - b.rank);
   for (const wish of inOrder) {
-    const others = wish.points ? named.filter((at) => at !== wish.at) : [];
-    const here = { ...ground, others, kin };
-    const choice =
+    const here = { ...ground, others: wish.points ? ground.tips : [], kin };
+    const found =
       freePlace(wish, placed, here) ?? (wish.must ? leastOverlap(wish, placed, here) : undefined);
-    if (choice) placed.push(choice);
-    if (choice && wish.apart !== undefined) kin.push(choice);
+    if (!found) continue;
+    const choice = { ...found, led: isLed(found, here) };
+    placed.push(choice);
+    if (wish.apart !== undefined) kin.push(choice);
   }
   return placed;
 }
 
+/** A label in a place of which nobody knows yet whether it is the one. */
+type Candidate = Omit<PlacedLabel, 'led'>;
+
 interface Choice {
-  readonly label: PlacedLabel;
+  readonly label: Candidate;
   readonly cost: number;
 }
 
@@ -120,7 +129,7 @@ function freePlace(
   wish: LabelWish,
   placed: readonly PlacedLabel[],
   ground: Surroundings,
-): PlacedLabel | undefined {
+): Candidate | undefined {
   if (!onScreen(wish.at, ground.size)) return undefined;
   const kept = ground.before.get(wish.key);
   const turns = inTurn(wish.spots.length, kept);
@@ -143,7 +152,7 @@ function leastOverlap(
   wish: LabelWish,
   placed: readonly PlacedLabel[],
   ground: Surroundings,
-): PlacedLabel | undefined {
+): Candidate | undefined {
   const form = wish.forms.at(-1);
   if (!form) return undefined;
   const choices = candidates(wish, form).map((label): Choice => {
@@ -155,10 +164,10 @@ function leastOverlap(
   return choices.reduce<Choice | undefined>(cheaper, undefined)?.label;
 }
 
-const candidates = (wish: LabelWish, form: LabelForm): readonly PlacedLabel[] =>
+const candidates = (wish: LabelWish, form: LabelForm): readonly Candidate[] =>
   wish.spots.flatMap((_, place) => candidate(wish, form, place) ?? []);
 
-function candidate(wish: LabelWish, form: LabelForm, place: number): PlacedLabel | undefined {
+function candidate(wish: LabelWish, form: LabelForm, place: number): Candidate | undefined {
   const spot = wish.spots[place];
   return (
     spot && {
@@ -179,11 +188,11 @@ function candidate(wish: LabelWish, form: LabelForm, place: number): PlacedLabel
 /** Px of covered ground that leaving a place, and each step down the list of spots, is worth. */
 const MOVE_COST = 5;
 const STEP_COST = 30;
-/** What it is worth not to stand nearer to what another label names. */
-const MISTAKEN_COST = 45;
+/** What it is worth not to stand nearer to another mic's tip. */
+const MISTAKEN_COST = 250;
 
 interface Surroundings extends LabelGround {
-  /** What is named by labels that this one could be taken for. */
+  /** The mics that this label could be taken to name, its own among them. */
   readonly others: readonly ScreenPoint[];
   /** The labels placed that keep apart. */
   readonly kin: readonly PlacedLabel[];
@@ -215,12 +224,24 @@ const outside = ({ left, top, width, height }: Box, { x, y }: ScreenPoint): numb
   Math.hypot(Math.max(left - x, 0, x - left - width), Math.max(top - y, 0, y - top - height));
 
 /** What a place hides; a place other than the last one costs more the later it stands in the list. */
-function costOf(label: PlacedLabel, ground: Surroundings): number {
-  const own = outside(label.box, label.at);
-  const mistaken = ground.others.filter((at) => outside(label.box, at) < own).length;
-  const covered = shared(label.box, ground.covered) + mistaken * MISTAKEN_COST;
+function costOf(label: Candidate, ground: Surroundings): number {
+  const covered = shared(label.box, ground.covered) + nearerTips(label, ground) * MISTAKEN_COST;
   return covered + leastCost(label.place, ground.before.get(label.key));
 }
+
+/** How many mics it is nearer to than to its own. */
+function nearerTips({ box, at }: Candidate, { others }: Surroundings): number {
+  const own = outside(box, at);
+  let nearer = 0;
+  for (const tip of others) if (outside(box, tip) < own) nearer += 1;
+  return nearer;
+}
+
+/** Labels farther than this from what they name have a line to it, px. */
+const FAR = 22;
+
+const isLed = (label: Candidate, ground: Surroundings): boolean =>
+  outside(label.box, label.at) >= FAR || nearerTips(label, ground) > 0;
 
 /** What a place costs that hides nothing. */
 const leastCost = (place: number, kept: number | undefined): number =>

@@ -10,7 +10,7 @@ import { createAnalyst } from '../../../src/report/analyse.ts';
 import { figureOf } from '../../../src/report/figure.ts';
 import { standpointOf } from '../../../src/rig/standpoint.ts';
 import type { Selection } from '../../../src/session/selection.ts';
-import { kit } from '../support.ts';
+import { kit, tipsIn } from '../support.ts';
 
 // Some of the kit's mics are tight by this margin.
 const plain = kit('large-kit');
@@ -38,7 +38,13 @@ const micsWith = (verdict: string) =>
 const placed = (selection: Selection | null = null) =>
   placeLabels(
     elevationLabels(lettered(selection), standpoint, true).map(({ wish }) => wish),
-    { size, covered: [], reserved: [], before: new Map() },
+    {
+      size,
+      covered: [],
+      reserved: [],
+      before: new Map(),
+      tips: tipsIn(turned, lettered(null).kitView),
+    },
   );
 
 test('from the side every mic that is tight or selected is lettered, and clear ones where they fit', () => {
@@ -48,7 +54,7 @@ test('from the side every mic that is tight or selected is lettered, and clear o
   expect(keys).toEqual(expect.arrayContaining([clear, ...micsWith('tight')]));
 });
 
-test('a clear mic has its number close by it, never a mark alone or a line that leads to it', () => {
+test('a clear mic has its number close by it, never a mark alone or a number far off', () => {
   const clear = new Set(micsWith('clear'));
   const labels = placed().filter(({ key }) => clear.has(key));
   expect(labels.length).toBeGreaterThan(3);

@@ -5,7 +5,7 @@ import { lettering } from '../../../src/editor/labels/wishes.ts';
 import { STARTING_KITS } from '../../../src/layout/catalogue/kits/startingKits.ts';
 import { createAnalyst } from '../../../src/report/analyse.ts';
 import type { PlanMark } from '../../../src/session/patchView.ts';
-import { viewOf } from '../support.ts';
+import { tipsIn, viewOf } from '../support.ts';
 
 const analyse = createAnalyst();
 
@@ -28,7 +28,13 @@ describe('marks on the plan', () => {
       const labels = lettering(on, markLabels(on, { marks }));
       const placed = placeLabels(
         labels.map(({ wish }) => wish),
-        { size: kitView.view.size, covered: [], reserved: [], before: new Map() },
+        {
+          size: kitView.view.size,
+          covered: [],
+          reserved: [],
+          before: new Map(),
+          tips: tipsIn(on.report, kitView),
+        },
       );
       const keys = placed.map(({ key }) => key);
       expect(keys).toEqual(expect.arrayContaining(layout.mics.map(({ id }) => `mark ${id}`)));

@@ -15,7 +15,7 @@ import { STARTING_KITS } from '../../../src/layout/catalogue/kits/startingKits.t
 import type { Layout } from '../../../src/layout/layout.ts';
 import { createAnalyst } from '../../../src/report/analyse.ts';
 import { figureOf } from '../../../src/report/figure.ts';
-import { kit, viewOf } from '../support.ts';
+import { kit, tipsIn, viewOf } from '../support.ts';
 
 const analyse = createAnalyst();
 const lettered = (layout: Layout, more: Partial<Lettered> = {}): Lettered => ({
@@ -35,7 +35,13 @@ const placeOf = ({ layout, report, selection }: Lettered) =>
 const placed = (what: Lettered) =>
   placeLabels(
     [...measureLabel(what, placeOf(what)), ...lettering(what)].map(({ wish }) => wish),
-    { size: what.kitView.view.size, covered: [], reserved: [], before: new Map() },
+    {
+      size: what.kitView.view.size,
+      covered: [],
+      reserved: [],
+      before: new Map(),
+      tips: tipsIn(what.report, what.kitView),
+    },
   );
 
 describe('what is lettered on the plan', () => {
