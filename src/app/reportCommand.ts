@@ -4,6 +4,7 @@ import { patchReport } from '../report/patch.ts';
 import { PATCH_TABLES, type PatchTable, patchCsv } from '../report/patchCsv.ts';
 import type { Report } from '../report/report.ts';
 import { reportJson } from '../report/reportJson.ts';
+import { verdictCounts } from '../report/standingIn.ts';
 import { type CommandSurroundings, readGiven } from './readGiven.ts';
 import { reportText } from './reportText.ts';
 
@@ -12,7 +13,7 @@ const USAGE = `Usage: npm run report -- FILE [--json | --csv ${PATCH_TABLES.join
 /**
  * Prints the whole report of a layout file.
  *
- * @returns The exit code: 0 when no mic is struck, 1 when one is, 2 when there is no report.
+ * @returns The exit code: 0 when no mic is struck or stands in a drum or cymbal, 1 when one does, 2 when there is no report.
  */
 export function reportCommand(
   given: readonly string[],
@@ -28,7 +29,7 @@ export function reportCommand(
   if (!layout) return 2;
   const report = createAnalyst()(layout);
   print(shown(layout, report, as));
-  return report.clearances.some(({ verdict }) => verdict === 'struck') ? 1 : 0;
+  return verdictCounts(report).struck > 0 ? 1 : 0;
 }
 
 /** How the report is printed: for people, as JSON, or one table as CSV. */

@@ -1,6 +1,6 @@
 import type { Layout } from '../layout/layout.ts';
 import type { Finding, Report, RunRow, Severity } from '../report/report.ts';
-import { standingIn } from '../report/standingIn.ts';
+import { standingIn, verdictCounts } from '../report/standingIn.ts';
 import { showMargin } from '../units/clearanceText.ts';
 import { showLongLength } from '../units/lengthText.ts';
 import { kitChangeLines } from '../views/words/changeWords.ts';
@@ -9,7 +9,7 @@ import { findingWords } from '../views/words/findingWords.ts';
 import { counted, nameOf } from '../views/words/nameOf.ts';
 import { cableSumWords, runPartWords, runWords } from '../views/words/runWords.ts';
 import { signOffHeadWords, signOffStateWords } from '../views/words/signOffWords.ts';
-import { saidVerdict, type Verdict, withinWords } from '../views/words/verdictWords.ts';
+import { saidVerdict, withinWords } from '../views/words/verdictWords.ts';
 
 /** The whole report of a layout for a person to read, line by line. */
 export function reportText(layout: Layout, report: Report): string {
@@ -26,11 +26,11 @@ export function reportText(layout: Layout, report: Report): string {
 function headLines(layout: Layout, report: Report): string[] {
   const { clearances } = report;
   const within = standingIn(report).size;
-  const many = (verdict: Verdict) => clearances.filter((row) => row.verdict === verdict).length;
+  const { struck, tight, clear } = verdictCounts(report);
   const { name, venue } = layout;
   return [
     venue.name === '' ? name : `${name}, at ${venue.name}`,
-    `${counted(clearances.length, 'mic')}: ${many('struck')} struck, ${many('tight')} tight, ${many('clear')} clear; margin ${showMargin(layout)}`,
+    `${counted(clearances.length, 'mic')}: ${struck} struck, ${tight} tight, ${clear} clear; margin ${showMargin(layout)}`,
     ...(within > 0 ? [withinWords(within)] : []),
   ];
 }

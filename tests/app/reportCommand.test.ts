@@ -59,8 +59,10 @@ describe('the report command', () => {
 
   it('tells of a mic that stands in its drum with the first line, and never calls it clear', () => {
     const { layout, mic } = clipInDrum(clear);
-    const { printed } = run(['a.json'], { 'a.json': writeLayout(layout) });
+    const { code, printed } = run(['a.json'], { 'a.json': writeLayout(layout) });
+    expect(code).toBe(1);
     const lines = printed.split('\n');
+    expect(lines[1]).toContain(': 1 struck, 0 tight, ');
     expect(lines[2]).toBe('1 mic of these stands in a drum or cymbal');
     const own = lines.find((line) => line.includes(`  ${nameOf(layout, mic.id)}: `));
     expect(own).toMatch(/^ {2}IN THE WAY {2}/);

@@ -2,7 +2,7 @@ import { along, type Vec2 } from '../../geometry/vector.ts';
 import type { Layout } from '../../layout/layout.ts';
 import type { Piece } from '../../layout/pieces/piece.ts';
 import type { ClearanceRow, Report, RunRow } from '../../report/report.ts';
-import { standingIn } from '../../report/standingIn.ts';
+import { shownVerdict, standingIn } from '../../report/standingIn.ts';
 import { boxCorners } from '../../rig/boxShape.ts';
 import { kickFrame } from '../../rig/pieces/kickFrame.ts';
 import type { Selection } from '../../session/selection.ts';
@@ -69,9 +69,8 @@ function micLabel(lettered: Lettered, mic: string): readonly Lettering[] {
   const placed = report.rig.mics.find((one) => one.mic.id === mic);
   if (!row || !placed) return [];
   const chosen = selection?.kind === 'mic' && selection.id === mic;
-  // Whatever room it has from what moves, a mic in a drum is not clear.
   const isIn = standingIn(report).has(mic);
-  const verdict = isIn ? 'struck' : row.verdict;
+  const verdict = shownVerdict(row, report);
   const look: LabelLook = { kind: 'verdict', verdict, strong: chosen };
   const forms = isIn
     ? [`${placed.mic.name}  in the way`, 'in the way']

@@ -5,6 +5,7 @@ import { isStruck } from '../../layout/pieces/piece.ts';
 import type { Figure } from '../../report/figure.ts';
 import { type Moment, momentOf, nearestMoment } from '../../report/moment.ts';
 import type { ClearanceRow } from '../../report/report.ts';
+import { shownVerdict } from '../../report/standingIn.ts';
 import { type ArmPosition, type Sweep, sweepOf } from '../../report/sweep.ts';
 import { type Surface, surfaceOf } from '../../rig/surface.ts';
 import type { OpenLayout } from '../../session/session.ts';
@@ -30,7 +31,7 @@ export interface MicFocus {
   readonly place: FocusPlace | null;
 }
 
-/** Where mic and moving part face each other, and how far they are apart. */
+/** Where mic and moving part face each other, and how far they are apart; the verdict as it is shown: a mic in a drum is never clear. */
 export interface FocusPlace {
   readonly ends: readonly [Vec3, Vec3];
   readonly verdict: Verdict;
@@ -66,7 +67,7 @@ export function focusOn(
     place: nearest
       ? {
           ends: [nearest.onMic, nearest.onMoving],
-          verdict,
+          verdict: shownVerdict(row, report),
           text: nearestText(row, layout),
         }
       : null,
@@ -85,7 +86,8 @@ export function focusAt(
   const placed = report.rig.mics.find(({ mic }) => mic.id === row.mic);
   const moment = nearest && placed ? momentOf(layout, placed, nearest, at) : null;
   if (!nearest || !moment) return null;
-  const { arm, cymbal, onMic, onMoving, verdict } = moment;
+  const { arm, cymbal, onMic, onMoving } = moment;
+  const verdict = shownVerdict({ mic: row.mic, verdict: moment.verdict }, report);
   const text = momentText(moment, nearest.movement, layout);
   const place: FocusPlace = { ends: [onMic, onMoving], verdict, text };
   return { moment, focus: { ...focus, arm, swung: cymbal, place } };

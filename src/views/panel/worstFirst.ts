@@ -110,13 +110,6 @@ const rankOf = (row: FindingRow): number =>
 const sizeOf = (row: FindingRow): number =>
   row.kind === 'mic' ? Math.min(row.row.clearance, 1e9) : 0;
 
-/** How many mics have each verdict. */
-export function verdictCounts(report: Report): Readonly<Record<Verdict, number>> {
-  const counts = { clear: 0, tight: 0, struck: 0 };
-  for (const row of report.clearances) counts[row.verdict] += 1;
-  return counts;
-}
-
 /** Mics that are struck or tight, or stand in a drum or cymbal, the worst first. */
 export const inTheWay = (report: Report): readonly Id[] =>
   report.clearances

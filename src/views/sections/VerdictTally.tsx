@@ -1,5 +1,5 @@
-import { standingIn } from '../../report/standingIn.ts';
-import { countByNeed, verdictCounts } from '../panel/worstFirst.ts';
+import { standingIn, verdictCounts } from '../../report/standingIn.ts';
+import { countByNeed } from '../panel/worstFirst.ts';
 import { IfTaken } from '../parts/IfTaken.tsx';
 import { useOpen } from '../parts/useOpen.ts';
 import { VerdictMark } from '../parts/VerdictMark.tsx';

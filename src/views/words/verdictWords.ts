@@ -1,5 +1,5 @@
 import type { ClearanceRow, Report } from '../../report/report.ts';
-import { standingIn } from '../../report/standingIn.ts';
+import { shownVerdict, standingIn } from '../../report/standingIn.ts';
 import { type Judged, showClearance, showInside } from '../../units/clearanceText.ts';
 import { roundedDown, showLength } from '../../units/lengthText.ts';
 import { counted } from './nameOf.ts';
@@ -25,13 +25,11 @@ interface SaidVerdict {
 }
 
 /** A mic's verdict as it is shown: whatever room it has from what moves, one that stands in a drum is not clear. */
-export const saidVerdict = (
-  { mic, verdict }: ClearanceRow,
-  report: Pick<Report, 'findings'>,
-): SaidVerdict =>
-  standingIn(report).has(mic)
-    ? { verdict: 'struck', word: 'In the way' }
-    : { verdict, word: verdictWord(verdict) };
+export const saidVerdict = (row: ClearanceRow, report: Pick<Report, 'findings'>): SaidVerdict => {
+  const verdict = shownVerdict(row, report);
+  const word = standingIn(report).has(row.mic) ? 'In the way' : verdictWord(verdict);
+  return { verdict, word };
+};
 
 /** How many of the mics told before stand in something: `1 mic of these stands in a drum or cymbal`. */
 export const withinWords = (count: number): string =>

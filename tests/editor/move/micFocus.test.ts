@@ -6,6 +6,7 @@ import { distance, type Vec3, vec } from '../../../src/geometry/vector.ts';
 import { createAnalyst } from '../../../src/report/analyse.ts';
 import { figureOf } from '../../../src/report/figure.ts';
 import { standpointOf } from '../../../src/rig/standpoint.ts';
+import { clipInDrum } from '../../report/clipInDrum.ts';
 import { kit } from '../support.ts';
 
 const layout = kit('large-kit');
@@ -57,6 +58,18 @@ describe('what a mic is judged by', () => {
         );
       }
     }
+  });
+
+  test('of a mic that stands in its drum no place is marked as clear, and its number stays', () => {
+    const low = clipInDrum(layout);
+    const sunk = { layout: low.layout, report: createAnalyst()(low.layout) };
+    const row = sunk.report.clearances.find(({ mic }) => mic === low.mic.id);
+    const focus = focusOn(sunk, low.mic.id, figure);
+    if (!row || !focus) throw new Error('expected a focus');
+    expect(row.verdict).toBe('clear');
+    expect(focus.place?.verdict).toBe('struck');
+    expect(focus.place?.text).toContain(`${Math.floor(row.clearance)} mm, `);
+    expect(focusAt(focus, sunk, row, 0)?.focus.place?.verdict).toBe('struck');
   });
 
   test('E1: in an elevation it is the same, turned', () => {

@@ -134,4 +134,8 @@ test('the tables of a mic that stands in its drum say so, and never that it is c
   expect(clearance?.[3]).toMatch(new RegExp(`^${name} goes into `));
   const own = micsTable(source).rows.find((row) => row[2] === name);
   expect(own?.[6]).toMatch(/^In the way, /);
+  const { tally } = wordsOf(layout).check;
+  expect(tally).toMatch(
+    /^\d+ mics: 1 struck, 0 tight, \d+ clear\. 1 mic of these stands in a drum or cymbal\. Margin /,
+  );
 });
