@@ -26,7 +26,7 @@ export function readLayout(text: string): ReadResult {
   } catch (error) {
     const why = error instanceof Error ? error.message.slice(0, 200) : 'no reason given';
     const actual = `text that is cut off or damaged, or no layout at all (${why})`;
-    return failed([whole('not-json', 'the JSON text of a layout file', actual)]);
+    return failed([whole('not-json', 'JSON text', actual)]);
   }
   return checkLayout(value);
 }

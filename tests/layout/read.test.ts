@@ -77,7 +77,7 @@ describe('a bad file gets a message with its path and what was expected', () => 
     expect(problem).toMatchObject({
       code: 'not-json',
       path: '',
-      expected: 'the JSON text of a layout file',
+      expected: 'JSON text',
     });
   });
 
