@@ -22,7 +22,7 @@ export const standingIn = remembered(
 );
 
 /** What a report's mics are judged by. */
-type Judging = Pick<Report, 'clearances' | 'findings'>;
+export type Judging = Pick<Report, 'clearances' | 'findings'>;
 
 /** A mic's verdict as it is shown: whatever room it has from what moves, one that stands in a drum or cymbal is never clear or tight. */
 export const shownVerdict = (

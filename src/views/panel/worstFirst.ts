@@ -2,7 +2,7 @@ import type { Id } from '../../layout/fields.ts';
 import type { Layout } from '../../layout/layout.ts';
 import { standsInSwing } from '../../report/findings/standsInSwing.ts';
 import type { ClearanceRow, Finding, Report } from '../../report/report.ts';
-import { standingIn } from '../../report/standingIn.ts';
+import { shownVerdict } from '../../report/standingIn.ts';
 import type { Selection } from '../../session/selection.ts';
 import type { Verdict } from '../words/verdictWords.ts';
 
@@ -113,7 +113,7 @@ const sizeOf = (row: FindingRow): number =>
 /** Mics that are struck or tight, or stand in a drum or cymbal, the worst first. */
 export const inTheWay = (report: Report): readonly Id[] =>
   report.clearances
-    .filter(({ mic, verdict }) => verdict !== 'clear' || standingIn(report).has(mic))
+    .filter((row) => shownVerdict(row, report) !== 'clear')
     .toSorted((a, b) => a.clearance - b.clearance)
     .map(({ mic }) => mic);
 

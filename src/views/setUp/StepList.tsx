@@ -5,6 +5,7 @@ import { edit } from '../../session/session.ts';
 import { useOpen } from '../parts/useOpen.ts';
 import { VerdictMark } from '../parts/VerdictMark.tsx';
 import { stageWords, stepWords } from '../words/setUpWords.ts';
+import { severityVerdict } from '../words/verdictWords.ts';
 
 interface StepListProps {
   readonly steps: readonly SetUpStep[];
@@ -49,7 +50,7 @@ export function StepList({ steps, at, onGo }: StepListProps) {
                 {index + 1}. {title}
                 {worst && (
                   <span className="step-sign">
-                    <VerdictMark verdict={worst.severity === 'stop' ? 'struck' : 'tight'} />
+                    <VerdictMark verdict={severityVerdict(worst.severity)} />
                     <span className="spoken">{stepSigns[worst.severity]}</span>
                   </span>
                 )}

@@ -3,13 +3,14 @@ import type { Id } from '../../layout/fields.ts';
 import type { Layout } from '../../layout/layout.ts';
 import type { Mic } from '../../layout/mics/mic.ts';
 import type { ClearanceRow } from '../../report/report.ts';
+import type { Judging } from '../../report/standingIn.ts';
 import type { LeftMic } from '../../session/clearing.ts';
 import { showClearance, showSpare } from '../../units/clearanceText.ts';
 import { roundedDown, showLength } from '../../units/lengthText.ts';
 import { choiceOf, mountChoices } from '../mics/mountChoices.ts';
 import { choiceWords } from './kindWords.ts';
 import { capitalised, counted, inSentence, listed } from './nameOf.ts';
-import { type Judging, saidVerdict } from './verdictWords.ts';
+import { saidVerdict } from './verdictWords.ts';
 
 /** `Struck, −12 mm`: the verdict as it is shown with its number. */
 export const roomWords = (

@@ -3,6 +3,7 @@ import type { Report } from '../../report/report.ts';
 import { type Scene, sceneFindings } from '../../report/sceneFindings.ts';
 import { findingWords } from './findingWords.ts';
 import { counted } from './nameOf.ts';
+import { severityVerdict } from './verdictWords.ts';
 
 /** Something that would go wrong, said before anyone agrees to it. */
 export interface Warning {
@@ -18,16 +19,17 @@ export function sceneWarnings(scene: Scene, report: Report, layout: Layout): rea
   const open = sceneFindings(report)[scene];
   const named = open.length > MOST_NAMED + 1 ? open.slice(0, MOST_NAMED) : open;
   const more = open.slice(named.length);
-  const verdictOf = (isStop: boolean) => (isStop ? 'struck' : 'tight');
   return [
     ...named.map((finding): Warning => {
       const { title } = findingWords(finding, layout);
-      return { verdict: verdictOf(finding.severity === 'stop'), text: title };
+      return { verdict: severityVerdict(finding.severity), text: title };
     }),
     ...(more.length > 0
       ? [
           {
-            verdict: verdictOf(more.some(({ severity }) => severity === 'stop')),
+            verdict: severityVerdict(
+              more.some(({ severity }) => severity === 'stop') ? 'stop' : 'warn',
+            ),
             text: `${counted(more.length, 'finding')} more like these: see the findings`,
           } as const,
         ]

@@ -1,15 +1,12 @@
 import type { Layout } from '../../layout/layout.ts';
-import type { ClearanceRow, Report } from '../../report/report.ts';
-import { standingIn } from '../../report/standingIn.ts';
+import type { ClearanceRow } from '../../report/report.ts';
+import { type Judging, standingIn } from '../../report/standingIn.ts';
 import { findingWords } from './findingWords.ts';
 import { nameOf } from './nameOf.ts';
 import { clearanceAmount, saidVerdict } from './verdictWords.ts';
 
-/** What is judged of mics, and what they stand in. */
-type Judged = Pick<Report, 'clearances' | 'findings'>;
-
 /** `Snare top: Struck, 12 mm too close.`; of a mic that stands in a drum, `In the way: Snare top goes into Snare.` */
-export function verdictNews(row: ClearanceRow, report: Judged, layout: Layout): string {
+export function verdictNews(row: ClearanceRow, report: Judging, layout: Layout): string {
   const { word } = saidVerdict(row, report);
   const within = standingIn(report).get(row.mic);
   return within
@@ -18,7 +15,7 @@ export function verdictNews(row: ClearanceRow, report: Judged, layout: Layout): 
 }
 
 /** The news of every mic whose verdict is another than before; empty when none is. */
-export function verdictChanges(before: Judged, after: Judged, layout: Layout): string {
+export function verdictChanges(before: Judging, after: Judging, layout: Layout): string {
   const old = new Map(before.clearances.map((row) => [row.mic, saidVerdict(row, before).word]));
   return after.clearances
     .filter((row) => old.get(row.mic) !== saidVerdict(row, after).word)

@@ -1,5 +1,5 @@
-import type { ClearanceRow, Report } from '../../report/report.ts';
-import { shownVerdict, standingIn } from '../../report/standingIn.ts';
+import type { ClearanceRow, Report, Severity } from '../../report/report.ts';
+import { type Judging, shownVerdict, standingIn } from '../../report/standingIn.ts';
 import { type Judged, showClearance, showInside } from '../../units/clearanceText.ts';
 import { roundedDown, showLength } from '../../units/lengthText.ts';
 import { counted } from './nameOf.ts';
@@ -15,8 +15,9 @@ const words: Readonly<Record<Verdict, string>> = {
 /** The verdict as one word. */
 export const verdictWord = (verdict: Verdict): string => words[verdict];
 
-/** What of a report a mic's verdict is said by. */
-export type Judging = Pick<Report, 'clearances' | 'findings'>;
+/** The verdict whose mark stands for a finding. */
+export const severityVerdict = (severity: Severity): 'struck' | 'tight' =>
+  severity === 'stop' ? 'struck' : 'tight';
 
 /** A verdict with what is said of it. */
 interface SaidVerdict {

@@ -3,9 +3,10 @@ import { useContext, useEffect, useState } from 'react';
 import type { Id } from '../../../layout/fields.ts';
 import type { Report } from '../../../report/report.ts';
 import { micsToAsk } from '../../../report/signOffState.ts';
+import { shownVerdict } from '../../../report/standingIn.ts';
 import { beginSigning, signing, startAgain, useSigning } from '../../../session/signing.ts';
 import { useOpen } from '../../parts/useOpen.ts';
-import { saidVerdict, type Verdict } from '../../words/verdictWords.ts';
+import type { Verdict } from '../../words/verdictWords.ts';
 import { DrummerPlanContext } from '../DrummerPlanContext.ts';
 import { AskAbout } from './AskAbout.tsx';
 import { AskStart } from './AskStart.tsx';
@@ -56,9 +57,7 @@ export function SignOffPage() {
  */
 function worstFirst(report: Report, asked: readonly Id[]): readonly Id[] {
   const having = (verdict: Verdict) =>
-    report.clearances
-      .filter((row) => saidVerdict(row, report).verdict === verdict)
-      .map(({ mic }) => mic);
+    report.clearances.filter((row) => shownVerdict(row, report) === verdict).map(({ mic }) => mic);
   const tight = new Set(having('tight'));
   return [...new Set([...having('struck'), ...asked.filter((id) => tight.has(id)), ...asked])];
 }
