@@ -17,6 +17,8 @@ import { itemsOf } from './items.ts';
 const SLOWED_DOWN = 4;
 /** Aims: the 95th percentile of frames, ms, and how old a result may be, frames. */
 const AIMS = { frameP95: 33, resultAge: 2 } as const;
+/** Two frames of a screen of 60 Hz last 33.3 ms; what is measured of them is rounded up by a part of a ms. */
+const TWO_FRAMES = 33.5;
 const SCREEN = { width: 1180, height: 820 };
 const SOME = 7;
 
@@ -139,7 +141,7 @@ export function dragTable(result: Awaited<ReturnType<typeof benchmarkDrags>>): s
       .join('') +
     `${ages.drawnAge?.most ?? ''}`.padStart(8);
   const worst = items.toSorted((a, b) => b.cost.frames.p95 - a.cost.frames.p95)[0];
-  const late = items.filter(({ cost }) => cost.frames.p95 > AIMS.frameP95).length;
+  const later = (than: number): number => items.filter(({ cost }) => cost.frames.p95 > than).length;
   return [
     `Chromium ${result.browser}, processor slowed down ${result.slowedDown} times; ${kit.pieces} pieces, ${kit.mics} mics`,
     '',
@@ -154,7 +156,8 @@ export function dragTable(result: Awaited<ReturnType<typeof benchmarkDrags>>): s
     'drawn: how many frames ago that was placed whose answers the plan shows, in every frame',
     `(95 % and most; aim ${AIMS.resultAge})`,
     worst
-      ? `worst: ${worst.name}, 95 % of its frames within ${worst.cost.frames.p95.toFixed(1)} ms (aim ${AIMS.frameP95}); ${late} of ${items.length} items are later`
+      ? `worst: ${worst.name}, 95 % of its frames within ${worst.cost.frames.p95.toFixed(1)} ms (aim ${AIMS.frameP95});`
       : '',
+    `${later(AIMS.frameP95)} of ${items.length} items are later than that, ${later(TWO_FRAMES)} later than two frames of the screen`,
   ].join('\n');
 }
