@@ -105,6 +105,26 @@ test('everything in the way is cleared in one step, with what moved and what is 
   await expect(tally(page)).toContainText('Tight2');
 });
 
+test('the plan says itself that an offer is only shown, and has its buttons while the panel has none in view @portrait', async ({
+  page,
+}) => {
+  await startWithMargin(page, '72');
+  const sign = page.locator('.plan-offer');
+  await page.getByRole('tab', { name: /Findings/ }).click();
+  await expect(sign).toHaveCount(0);
+  await page.getByRole('button', { name: 'Clear all mics: 2 tight' }).click();
+  await expect(sign).toContainText('Only shown: nothing is changed yet', { timeout: 80_000 });
+  await expect(sign).toContainText('Broken line: where it is now');
+  await expect(sign.getByRole('button')).toHaveCount(0);
+  const { width, height } = page.viewportSize() ?? { width: 0, height: 0 };
+  await page.setViewportSize({ width, height: 0.75 * height });
+  await page.locator('.lines > li').last().scrollIntoViewIfNeeded();
+  await expect(sign.getByRole('button', { name: 'Take them all' })).toBeVisible();
+  await sign.getByRole('button', { name: 'Leave it' }).click();
+  await expect(sign).toHaveCount(0);
+  await expect(tally(page)).toContainText('Tight2');
+});
+
 test('an offered spot has solved nothing yet: the badge counts the layout as it is', async ({
   page,
 }) => {

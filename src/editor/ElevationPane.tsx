@@ -13,6 +13,7 @@ import { inElevation } from './elevation/frames.ts';
 import { elevationHandles } from './elevation/handles.ts';
 import { elevationPickables } from './elevation/pickables.ts';
 import { createTurner, type Turner } from './elevation/turned.ts';
+import { useGhosts } from './ghosts.ts';
 import { turnedFocus } from './move/micFocus.ts';
 import { useShowMove } from './move/useShowMove.ts';
 import { type PaneProps, useFurniture } from './PlanPane.tsx';
@@ -71,6 +72,11 @@ export function ElevationPane({
   const kitView = useMemo(() => ({ view, deck: UPRIGHT }), [view]);
   const pickables = elevationPickables(report.rig);
   const highlighted = useMemo(() => outlinesOf(pickables, selection), [pickables, selection]);
+  const turnedPickables = useCallback(
+    (_: unknown, asIs: Report) => elevationPickables(turner.report(asIs).rig),
+    [turner],
+  );
+  const ghosts = useGhosts(open, turnedPickables);
   const handles = useMemo(
     () => (opened === null ? elevationHandles(open, report.rig, selection, kitView) : []),
     [opened, open, report.rig, selection, kitView],
@@ -99,7 +105,7 @@ export function ElevationPane({
     <>
       <ElevationStage
         {...{ layout, report, figure, standpoint, selection, preferences, kitView }}
-        {...{ highlighted, handles, covered, furniture, finding }}
+        {...{ highlighted, ghosts, handles, covered, furniture, finding }}
         focus={turned}
         moving={moving}
         alone={alone}

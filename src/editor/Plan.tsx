@@ -22,13 +22,14 @@ import { drawingsName, LEG_AT_REST } from './words.ts';
 export function Plan() {
   const open = useSession((state) => state.open);
   const theme = useSession((state) => state.preferences.theme);
+  const isOffered = useSession(({ gesture }) => gesture?.isOffer === true);
   const frame = useRef<HTMLElement>(null);
   const size = useSizeOf(frame);
   const shown = open !== null && size.width > 0 && size.height > 0;
   return (
     <section
       ref={frame}
-      className={`plan plan-${theme}`}
+      className={`plan plan-${theme}${isOffered ? ' plan-offered' : ''}`}
       aria-label={drawingsName}
       style={{ background: palettes[theme].floor }}
     >

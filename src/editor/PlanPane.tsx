@@ -1,7 +1,7 @@
 import { useCallback, useMemo } from 'react';
 import type { Vec3 } from '../geometry/vector.ts';
 import type { Layout } from '../layout/layout.ts';
-import type { Finding } from '../report/report.ts';
+import type { Finding, Report } from '../report/report.ts';
 import { toDeck } from '../rig/deckFrame.ts';
 import type { Selection } from '../session/selection.ts';
 import { answeredOf, type OpenLayout, session, useSession } from '../session/session.ts';
@@ -9,6 +9,7 @@ import { BoxSpotMarks } from './BoxSpotMarks.tsx';
 import { handleBoxes } from './canvas/Handles.tsx';
 import { PlanStage } from './canvas/PlanStage.tsx';
 import { FloorHeight } from './FloorHeight.tsx';
+import { useGhosts } from './ghosts.ts';
 import type { Box } from './labels/placeLabels.ts';
 import type { Furniture } from './labels/reserved.ts';
 import type { MicFocus } from './move/micFocus.ts';
@@ -34,7 +35,7 @@ import { type TapNotes, useForgetOnMove } from './useTapNotes.ts';
 import { extentOf, extentOfAll, extentOfLargeKit, FIT_BORDER, firstFit } from './view/extent.ts';
 import type { KitView } from './view/kitView.ts';
 import { type Subject, useView, type ViewControls } from './view/useView.ts';
-import type { ScreenPoint, ScreenSize } from './view/view.ts';
+import type { ScreenPoint, ScreenSize, View } from './view/view.ts';
 import { planName } from './words.ts';
 
 export interface PaneProps {
@@ -79,6 +80,7 @@ export function PlanPane(props: PlanProps) {
     [layout, report, showRuns],
   );
   const highlighted = useMemo(() => outlinesOf(pickables, selection), [pickables, selection]);
+  const ghosts = useGhosts(open, pickablesIn);
   const chosen = opened === null ? selection : null;
   const handles = useHandles(open, chosen, kitView);
   // Labels find their places for what is answered, and keep them while the drawing runs ahead.
@@ -102,11 +104,7 @@ export function PlanPane(props: PlanProps) {
     },
     dragOf: (touched: Pickable) => dragOf(touched, open),
   };
-  const off = useMemo(
-    () => offViewOf(layout, report.rig, view, selection),
-    [layout, report.rig, view, selection],
-  );
-  const badges = useMemo(() => (off.length === 0 ? none : offViewBoxes(off)), [off]);
+  const { off, badges } = useOffView(open, view, selection);
   const covered = useMemo(
     () => [...handleBoxes(labelledHandles), ...badges],
     [labelledHandles, badges],
@@ -121,7 +119,7 @@ export function PlanPane(props: PlanProps) {
     <>
       <PlanStage
         {...{ open, selection, zone, zoneIsOld, ring, floor, focus, preferences, kitView }}
-        {...{ highlighted, handles, labelledHandles, covered, furniture, finding, marks }}
+        {...{ highlighted, ghosts, handles, labelledHandles, covered, furniture, finding, marks }}
         asked={asked.place}
       />
       <TouchSurface name={planName} described={described} ground={ground} framed={framed} />
@@ -135,6 +133,18 @@ export function PlanPane(props: PlanProps) {
 }
 
 const none: readonly Box[] = [];
+
+/** What lies off the view, and where it is told. */
+function useOffView({ layout, report }: OpenLayout, view: View, selection: Selection | null) {
+  const off = useMemo(
+    () => offViewOf(layout, report.rig, view, selection),
+    [layout, report.rig, view, selection],
+  );
+  const badges = useMemo(() => (off.length === 0 ? none : offViewBoxes(off)), [off]);
+  return { off, badges };
+}
+
+const pickablesIn = (layout: Layout, report: Report) => pickablesOf(layout, report, false);
 
 const useHandles = (
   { layout, report }: OpenLayout,

@@ -2,6 +2,7 @@ import { type Ref, useEffect, useState } from 'react';
 import type { Selection } from '../session/selection.ts';
 import { type OpenLayout, useSession } from '../session/session.ts';
 import { FloorLegend } from './FloorLegend.tsx';
+import { OfferSign } from './OfferSign.tsx';
 import {
   againText,
   floorLate,
@@ -50,6 +51,7 @@ export function PlanText({ id, open, explains, legends, here, note }: Props) {
         {useSettled(note ?? spokenSelection(open.layout, open.report, selection))}
       </p>
       <div ref={legends} className="plan-legends">
+        <OfferSign open={open} />
         {note !== null && <p aria-hidden="true">{note}</p>}
         {again && <p>{again}</p>}
         {explains && showZone && isMic && zone.rings.length > 0 && (

@@ -269,6 +269,13 @@ export const zoneText = (height: Mm, unit: LengthUnit, isOld: boolean): string =
 export const zoneLate = 'Struck zone: not worked out yet';
 export const floorLate = 'Stick floor: not worked out yet';
 
+/** Over a drawing of what is only offered, and what its broken lines mean. */
+export const offerText = {
+  only: 'Only shown: nothing is changed yet',
+  ghost: 'Broken line: where it is now',
+  leave: 'Leave it',
+} as const;
+
 /** Said at a cable for which no way keeps clear, and what its broken line means. */
 export const noWay = 'no way';
 export const noWayText = (cables: number): string =>

@@ -31,6 +31,7 @@ import { FindingMark } from './FindingMark.tsx';
 import { FocusDrawing } from './FocusDrawing.tsx';
 import { Footer } from './Footer.tsx';
 import { DeckFrame } from './Frames.tsx';
+import { Ghosts } from './Ghosts.tsx';
 import { Handles } from './Handles.tsx';
 import { Highlight } from './Highlight.tsx';
 import { PlacedLabels } from './PlacedLabels.tsx';
@@ -48,6 +49,8 @@ interface Props {
   readonly preferences: Preferences;
   readonly kitView: KitView;
   readonly highlighted: readonly Outline[];
+  /** Where things are that are only shown elsewhere. */
+  readonly ghosts: readonly Outline[];
   readonly handles: readonly Handle[];
   readonly covered: readonly Box[];
   readonly furniture: Furniture;
@@ -75,6 +78,7 @@ export function ElevationStage(props: Props) {
       <Layer listening={false}>
         <DeckFrame view={view}>
           <Highlight outlines={props.highlighted} colours={colours} />
+          <Ghosts outlines={props.ghosts} colours={colours} />
           <StandingKit {...kit} part="moving" />
           {focus && (
             <FocusDrawing

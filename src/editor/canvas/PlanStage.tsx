@@ -28,6 +28,7 @@ import { Drawn } from './Drawn.tsx';
 import { FindingMark } from './FindingMark.tsx';
 import { FocusDrawing } from './FocusDrawing.tsx';
 import { DeckFrame, KitFrame } from './Frames.tsx';
+import { Ghosts } from './Ghosts.tsx';
 import { HandleHoles, Handles } from './Handles.tsx';
 import { Highlight } from './Highlight.tsx';
 import { KitDrawing, usePlugged } from './KitDrawing.tsx';
@@ -50,6 +51,8 @@ interface Props {
   readonly preferences: Preferences;
   readonly kitView: KitView;
   readonly highlighted: readonly Outline[];
+  /** Where things are that are only shown elsewhere. */
+  readonly ghosts?: readonly Outline[];
   readonly handles: readonly Handle[];
   /** Where they were for what is answered, as labels know them. */
   readonly labelledHandles: readonly Handle[];
@@ -125,6 +128,7 @@ export function PlanStage(props: Props) {
         <DeckFrame view={view}>
           <KitFrame kit={deck.kit}>
             <Highlight outlines={props.highlighted} colours={colours} />
+            {props.ghosts && <Ghosts outlines={props.ghosts} colours={colours} />}
           </KitFrame>
           <KitDrawing
             {...kit}

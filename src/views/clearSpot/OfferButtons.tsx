@@ -1,4 +1,5 @@
 import { useEffect, useRef } from 'react';
+import { tellOutOfReach } from '../../session/offerAtHand.ts';
 import { leaveOffer, takeOffer } from '../../session/session.ts';
 
 interface OfferButtonsProps {
@@ -11,6 +12,18 @@ export function OfferButtons({ take }: OfferButtonsProps) {
   useEffect(() => {
     if (document.activeElement === document.body) first.current?.focus({ preventScroll: true });
   }, []);
+  useEffect(() => {
+    if (!first.current) return undefined;
+    const observer = new IntersectionObserver((entries) => {
+      const last = entries.at(-1);
+      if (last) tellOutOfReach(last.isIntersecting ? null : take);
+    });
+    observer.observe(first.current);
+    return () => {
+      observer.disconnect();
+      tellOutOfReach(null);
+    };
+  }, [take]);
   return (
     <div className="buttons">
       <button ref={first} type="button" className="primary" onClick={takeOffer}>
