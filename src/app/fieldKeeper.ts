@@ -1,4 +1,4 @@
-import { type SessionState, session } from '../session/session.ts';
+import { answeredOf, type SessionState, session } from '../session/session.ts';
 import type { FieldAnswer, FieldKind, FieldQuestion, Fields, Wanted } from './fieldQuestion.ts';
 import type { FieldRule } from './fieldRules.ts';
 
@@ -13,8 +13,8 @@ import type { FieldRule } from './fieldRules.ts';
  * K5 What can't change the field asks nothing.
  * K6 A live field is asked for at once, in a gesture too. While a question is open nothing is asked or ended; its answer is
  *    shown when it is of the same thing, and then the newest question follows. So it is at most one answer behind.
- * K7 A live field that comes in a gesture is shown together with the next change, so that no frame draws twice; while the finger rests, 34 ms
- *    after it came.
+ * K7 A live field that comes in a gesture is shown in the frame in which the drawing takes answers over, and in the second change after it came
+ *    at the latest, so that labels, which keep clear of it, find their places once for both; while the finger rests, 34 ms later.
  * K8 A field that waits for a rest is marked as that of before from the change that outdates it until the new one is there.
  */
 const REST = 80;
@@ -41,25 +41,27 @@ export class FieldKeeper<Kind extends FieldKind> {
   #open: { readonly token: number; readonly wanted: Wanted } | null = null;
   #lastToken = 0;
   #rest: ReturnType<typeof setTimeout> | undefined;
-  /** What waits for the next change to be shown. */
+  /** What waits for its turn to be shown, and whether it, or what it replaced, let a change go by. */
   #late: Fields[Kind] | null = null;
+  #hasWaited = false;
   #together: ReturnType<typeof setTimeout> | undefined;
 
   /** @param start Called when a question comes and no computer is there, with the place for answers. */
   constructor(rule: FieldRule<Kind>, start: Start<Kind>) {
     this.#rule = rule;
     this.#start = start;
-    session.subscribe((now) => this.#look(now));
+    session.subscribe((now, before) => this.#look(now, before));
   }
 
-  #look(now: SessionState): void {
+  #look(now: SessionState, before: SessionState): void {
     const rule = this.#rule;
     const wanted = rule.wanted(now);
-    const late = this.#takeLate();
-    if (late !== null && wanted !== null && rule.isAbout(late, wanted)) rule.show(late);
+    if (this.#late !== null && wanted !== null && rule.isAbout(this.#late, wanted))
+      this.#lookAtLate(this.#late, now, before);
+    else this.#takeLate();
     const shown = rule.shown(now);
     if (this.#isSame(wanted)) {
-      if (this.#answer && shown !== this.#answer) rule.show(this.#answer);
+      if (this.#answer && shown !== this.#answer && this.#late === null) rule.show(this.#answer);
       return;
     }
     this.#wanted = wanted;
@@ -72,6 +74,17 @@ export class FieldKeeper<Kind extends FieldKind> {
       if (this.#open === null) this.#send();
     } else if (now.gesture === null) this.#send();
     else this.#rest = setTimeout(() => this.#send(), REST);
+  }
+
+  #lookAtLate(late: Fields[Kind], now: SessionState, before: SessionState): void {
+    const isPlaced = now.open !== before.open;
+    if (now.gesture === null || isTakenOver(now, before) || (isPlaced && this.#hasWaited)) {
+      this.#takeLate();
+      this.#rule.show(late);
+    } else if (isPlaced) {
+      this.#wait(late);
+      this.#hasWaited = true;
+    }
   }
 
   #isSame(wanted: Wanted | null): boolean {
@@ -105,22 +118,31 @@ export class FieldKeeper<Kind extends FieldKind> {
   }
 
   #show(field: Fields[Kind] | null): void {
-    this.#takeLate();
-    if (field === null || !this.#rule.live || session.getState().gesture === null) {
-      this.#rule.show(field);
+    if (field !== null && this.#rule.live && session.getState().gesture !== null) {
+      this.#wait(field);
       return;
     }
-    this.#late = field;
+    this.#takeLate();
+    this.#rule.show(field);
+  }
+
+  #wait(late: Fields[Kind]): void {
+    clearTimeout(this.#together);
+    this.#late = late;
     this.#together = setTimeout(() => {
-      const late = this.#takeLate();
-      if (late !== null) this.#rule.show(late);
+      this.#takeLate();
+      this.#rule.show(late);
     }, TOGETHER);
   }
 
-  #takeLate(): Fields[Kind] | null {
-    const late = this.#late;
+  #takeLate(): void {
+    if (this.#late === null) return;
     this.#late = null;
+    this.#hasWaited = false;
     clearTimeout(this.#together);
-    return late;
   }
 }
+
+/** Whether the drawing took newer answers over. */
+const isTakenOver = ({ open }: SessionState, { open: before }: SessionState): boolean =>
+  (open && answeredOf(open)) !== (before && answeredOf(before));

@@ -2,6 +2,7 @@ import { afterEach, beforeEach, expect, it, vi } from 'vitest';
 import { FieldKeeper } from '../../src/app/fieldKeeper.ts';
 import type { FieldAnswer, FieldQuestion } from '../../src/app/fieldQuestion.ts';
 import { floorRule, ringRule, zoneRule } from '../../src/app/fieldRules.ts';
+import { type Change, changeFrom } from '../../src/geometry/changedParts.ts';
 import { usualRackTom } from '../../src/layout/catalogue/defaults/usualPieces.ts';
 import { changeClip } from '../../src/layout/edit/mics.ts';
 import type { Layout } from '../../src/layout/layout.ts';
@@ -11,11 +12,13 @@ import type { FloorReport } from '../../src/report/floor.ts';
 import type { RingOfMic } from '../../src/report/ring.ts';
 import type { ForbiddenZone } from '../../src/report/zone.ts';
 import {
+  answerBeside,
   beginGesture,
   commitGesture,
   edit,
   initialState,
   openLayout,
+  placeGesture,
   prefer,
   previewGesture,
   select,
@@ -337,6 +340,43 @@ it('K7 a ring that comes in a gesture is shown with the next change, at rest 34 
   expect(ring()).toEqual(ringOf('a', 110));
   vi.advanceTimersByTime(1);
   expect(ring()).toEqual(ringOf('a', 120));
+});
+
+const answersOf = () => {
+  const { open } = session.getState();
+  if (!open) throw new Error('expected an open layout');
+  const { rig: _, ...answers } = open.report;
+  return answers;
+};
+
+it('K7 in a drag a ring waits for answers that the drawing takes over, for one change at most', () => {
+  const told: ((change: Change | null) => void)[] = [];
+  answerBeside({ ask: (_, hear) => told.push(hear) });
+  withClip();
+  told.at(-1)?.(changeFrom(null, answersOf()));
+  rings.answer(rings.lastToken(), ringOf('a', 100));
+  beginGesture('Move');
+  const place = (height: number) => placeGesture(raised(height), () => undefined);
+  place(50);
+  rings.answer(rings.lastToken(), ringOf('a', 110));
+  place(60);
+  expect(ring()).toEqual(ringOf('a', 100));
+  place(70);
+  expect(ring()).toEqual(ringOf('a', 110));
+  place(80);
+  told.at(-1)?.(changeFrom(answersOf(), { ...answersOf(), runs: [] }));
+  rings.answer(rings.lastToken(), ringOf('a', 120));
+  place(90);
+  expect(ring()).toEqual(ringOf('a', 120));
+  rings.answer(rings.lastToken(), ringOf('a', 130));
+  place(91);
+  rings.answer(rings.lastToken(), ringOf('a', 140));
+  vi.advanceTimersByTime(33);
+  expect(ring()).toEqual(ringOf('a', 120));
+  vi.advanceTimersByTime(1);
+  expect(ring()).toEqual(ringOf('a', 140));
+  commitGesture();
+  answerBeside(null);
 });
 
 it('K1, K7 a ring that waits is not shown of another mic; the end of the gesture shows it', () => {
