@@ -46,6 +46,8 @@ test('a clear spot is shown before it is taken, left without a trace, and taken 
   await expect(offer).toContainText(
     /Floor tom 1: (\d+\.\d\sdB (quieter|louder)|as loud as now), isolation .*\(direct sound, an estimate\)/,
   );
+  // First what a hand does, then the numbers.
+  await expect(offer).toContainText(/To do: (Turn|Set|Push|Draw) it .*\./);
   await expect(offer.locator('tbody tr').first()).toContainText('mm');
   await expect(card(page)).toContainText('Clear');
   await expect(card(page)).toContainText('If you take it');

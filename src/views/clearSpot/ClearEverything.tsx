@@ -12,6 +12,7 @@ import {
   stayWords,
 } from '../words/clearSpotWords.ts';
 import { moveRows } from '../words/moveRows.ts';
+import { moveToDo } from '../words/moveToDo.ts';
 import { capitalised, counted, nameOf, unbroken } from '../words/nameOf.ts';
 import { inTheWayWords } from '../words/verdictWords.ts';
 import { LeftMics } from './LeftMics.tsx';
@@ -129,7 +130,7 @@ function MovedMic({
       <strong>{nameOf(layout, mic)}</strong>:{' '}
       <span className="unbroken">{roomWords(was, before)}</span> →{' '}
       <span className="unbroken">{roomWords(would, { layout, report })}</span>
-      {spare !== '' && `, ${spare}`}.{' '}
+      {spare !== '' && `, ${spare}`}. {unbroken(moveToDo(old, now, layout.units))}{' '}
       <span className="soft">
         {unbroken(capitalised(changes.join('; ')))}. <SoundOfSpot mic={mic} before={before} />
         {unproven.includes(mic) && ` ${BEST_FOUND}`}

@@ -3,6 +3,7 @@ import type { Clearing } from '../../session/clearing.ts';
 import { useOpen } from '../parts/useOpen.ts';
 import { BEST_FOUND, roomWords, spareSentence } from '../words/clearSpotWords.ts';
 import { type MoveRow, moveRows } from '../words/moveRows.ts';
+import { moveToDo } from '../words/moveToDo.ts';
 import { nameOf, unbroken } from '../words/nameOf.ts';
 import { NewFindings } from './NewFindings.tsx';
 import { OfferButtons } from './OfferButtons.tsx';
@@ -30,6 +31,9 @@ export function MicOffer({ mic, offer: { before, unproven } }: MicOfferProps) {
         {was &&
           would &&
           unbroken(`Now ${roomWords(was, before)}; there ${roomWords(would, { layout, report })}.`)}
+      </p>
+      <p>
+        <strong>To do:</strong> {unbroken(moveToDo(old, now, layout.units))}
       </p>
       {spare !== '' && <p>{spare}</p>}
       <p>

@@ -17,7 +17,7 @@ export interface MoveRow {
 }
 
 /** Smaller differences are not shown: mm and degrees. */
-const SEEN = 0.05;
+export const SEEN = 0.05;
 
 /** What is another for a mic, number by number; empty where nothing is. */
 export function moveRows(before: Mic, after: Mic, unit: LengthUnit): readonly MoveRow[] {
@@ -85,10 +85,10 @@ function pitchRow(what: string, [now, then]: Pair, way: 'up' | 'down'): MoveRow[
   if (Math.abs(then - now) < SEEN) return [];
   const other = way === 'up' ? 'down' : 'up';
   const steep = (pitch: number): string =>
-    Math.abs(pitch) < SEEN ? 'level' : `${degrees(Math.abs(pitch))} ${pitch > 0 ? way : other}`;
+    Math.abs(pitch) < SEEN ? 'level' : `${degreesText(Math.abs(pitch))} ${pitch > 0 ? way : other}`;
   return [
     {
-      ...row(what, degrees(now), degrees(then), signed(then - now, degrees)),
+      ...row(what, degreesText(now), degreesText(then), signed(then - now, degreesText)),
       said: `points ${steep(now)}, then ${steep(then)}`,
     },
   ];
@@ -98,8 +98,8 @@ function pitchRow(what: string, [now, then]: Pair, way: 'up' | 'down'): MoveRow[
 function turnRow(what: string, [now, then]: Pair): MoveRow[] {
   const by = turnBetween(now, then);
   if (Math.abs(by) < SEEN) return [];
-  const shown = (angle: number): string => degrees(wrapDegrees(angle));
-  return [row(what, shown(now), shown(then), signed(by, degrees))];
+  const shown = (angle: number): string => degreesText(wrapDegrees(angle));
+  return [row(what, shown(now), shown(then), signed(by, degreesText))];
 }
 
 /** Where the mic sits on a rim or points: said as a clock too. */
@@ -118,7 +118,9 @@ function mastRow(now: StandMount, then: StandMount, unit: LengthUnit): MoveRow[]
   return [row('Height of the mast', shown(now.mast), shown(then.mast), '')];
 }
 
-const degrees = (angle: number): string => `${minus(String(Math.round(angle * 10) / 10 + 0))}°`;
+/** An angle to a tenth: `12.5°`. */
+export const degreesText = (angle: number): string =>
+  `${minus(String(Math.round(angle * 10) / 10 + 0))}°`;
 const minus = (text: string): string => text.replace('-', '−');
 const signed = (by: number, shown: (value: number) => string): string =>
   `${by > 0 ? '+' : '−'}${shown(Math.abs(by))}`;
