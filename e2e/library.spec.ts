@@ -167,3 +167,27 @@ test('a library file that is cut off or something else is said to be that, and n
   );
   await expect(listed(page)).toHaveText(['Small club', 'Town hall']);
 });
+
+test('a row says how much is to solve in its layout, and one that knows nothing is looked through at rest @portrait', async ({
+  page,
+}) => {
+  await startLayout(page);
+  await closeLayout(page);
+  const row = page.locator('.layout-row').first();
+  await expect(row).toContainText('Nothing to solve');
+  await row.locator('.layout-open').click();
+  await page.getByRole('tab', { name: 'Mics' }).click();
+  await page.locator('.line-name').getByText('Rack tom', { exact: true }).click();
+  for (const [field, value] of [
+    ['Round the rim', '270'],
+    ['Inside the rim', '60'],
+  ] as const) {
+    await page.getByLabel(field, { exact: true }).fill(value);
+    await page.getByLabel(field, { exact: true }).press('Enter');
+  }
+  await closeLayout(page);
+  await expect(row).toContainText('1 to solve');
+  await page.evaluate(() => localStorage.removeItem('strokespace.needs'));
+  await page.reload();
+  await expect(row).toContainText('1 to solve');
+});

@@ -23,6 +23,7 @@ import { keepSelection } from './keepSelection.ts';
 import { keepSigning } from './keepSigning.ts';
 import { leaveNotes } from './leaveNotes.ts';
 import { libraryActions } from './libraryActions.ts';
+import { NeedKeeper } from './needKeeper.ts';
 import { openFile, takeDroppedFiles, takeOpenedFiles } from './openedFiles.ts';
 import { keepPreferences } from './preferences.ts';
 import { listenForSteps } from './shortcuts.ts';
@@ -31,9 +32,10 @@ import { startBoxWorker } from './startBoxWorker.ts';
 import { startClearWorker } from './startClearWorker.ts';
 import { startFieldWorker } from './startFieldWorker.ts';
 import { startJournal } from './startJournal.ts';
+import { startNeedWorker } from './startNeedWorker.ts';
 import { watchForLoss } from './storedBefore.ts';
 import { listenForTrouble, sayTrouble } from './trouble.ts';
-import { watchForUpdate } from './updates.ts';
+import { versionHere, watchForUpdate } from './updates.ts';
 import { watchPage } from './watchPage.ts';
 import { watchPointer } from './watchPointer.ts';
 import { Workbench } from './workbench.ts';
@@ -100,6 +102,12 @@ new FieldKeeper(ringRule, startFieldWorker('ring'));
 new FieldKeeper(floorRule, startFieldWorker('floor'));
 const clearSpots = new ClearSpotKeeper(startClearWorker);
 const backSteps = createBackSteps(window.history);
+new NeedKeeper({
+  load: (id) => storage.load(id),
+  start: startNeedWorker,
+  storage: () => localStorage,
+  version: versionHere(),
+});
 const boxSpots = new BoxSpotKeeper(startBoxWorker);
 
 const place = document.getElementById('page');

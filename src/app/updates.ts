@@ -54,12 +54,15 @@ export async function watchForUpdate(
   }
 }
 
+/** The version of the app that this page is of, as the build wrote it. */
+export const versionHere = (): string =>
+  document.querySelector<HTMLMetaElement>('meta[name="version"]')?.content ?? '';
+
 /** The service worker keeps this version's files for as long as any page holds this lock. */
 function holdVersion(): void {
-  const version = document.querySelector<HTMLMetaElement>('meta[name="version"]')?.content ?? '';
   const untilClosed = new Promise<void>(() => {});
   navigator.locks
-    .request(versionName(version), { mode: 'shared' }, () => untilClosed)
+    .request(versionName(versionHere()), { mode: 'shared' }, () => untilClosed)
     .catch(() => {
       // The browser refuses locks only while the page goes away.
     });

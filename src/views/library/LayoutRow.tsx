@@ -1,8 +1,11 @@
 import { memo, useId, useMemo, useState } from 'react';
 import { outlineIn } from '../../layout/kitOutline.ts';
 import type { LibraryRow } from '../../session/library.ts';
+import { useRowNeed } from '../../session/rowNeeds.ts';
 import { Icon } from '../parts/Icon.tsx';
+import { VerdictMark } from '../parts/VerdictMark.tsx';
 import { counted } from '../words/nameOf.ts';
+import { needWords } from '../words/needWords.ts';
 import { signedRowWords } from '../words/signOffWords.ts';
 import { changedWords } from '../words/timeWords.ts';
 import { KitPicture } from './KitPicture.tsx';
@@ -58,6 +61,8 @@ export const LayoutRow = memo(function LayoutRow(props: LayoutRowProps) {
 });
 
 function LayoutFacts({ row }: { readonly row: LibraryRow }) {
+  const need = useRowNeed(row);
+  const signOff = row.signOff === 'unknown' ? (need?.signOff ?? 'unknown') : row.signOff;
   return (
     <span className="layout-words">
       <span className="layout-name">{row.name}</span>
@@ -74,9 +79,10 @@ function LayoutFacts({ row }: { readonly row: LibraryRow }) {
         {row.otherLines > 0 && (
           <span className="layout-mark warn">Changed on another tablet too: see its history</span>
         )}
-        {row.signOff !== 'none' && (
-          <span className={row.signOff === 'holds' ? 'layout-mark' : 'layout-mark warn'}>
-            {signedRowWords[row.signOff]}
+        {need && row.mics > 0 && <ToSolve solve={need.solve} />}
+        {signOff !== 'none' && (
+          <span className={signOff === 'holds' ? 'layout-mark' : 'layout-mark warn'}>
+            {signedRowWords[signOff]}
           </span>
         )}
         {row.archived && <span className="layout-mark">Archived</span>}
@@ -86,6 +92,15 @@ function LayoutFacts({ row }: { readonly row: LibraryRow }) {
           </span>
         ))}
       </span>
+    </span>
+  );
+}
+
+function ToSolve({ solve }: { readonly solve: number }) {
+  return (
+    <span className={solve > 0 ? 'layout-need struck' : 'layout-need'}>
+      <VerdictMark verdict={solve > 0 ? 'struck' : 'clear'} />
+      {solve > 0 ? needWords({ solve, look: 0 }) : 'Nothing to solve'}
     </span>
   );
 }

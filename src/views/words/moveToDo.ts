@@ -74,7 +74,11 @@ const lift = (now: number, then: number, shown: Shown): readonly string[] =>
   change(now, then, (by) => `set it ${shown(by)} ${by > 0 ? 'higher' : 'lower'}`);
 
 const tilt = (now: number, then: number): readonly string[] =>
-  change(now, then, (by) => `tilt its front ${degreesText(Math.abs(by))} ${by > 0 ? 'up' : 'down'}`);
+  change(
+    now,
+    then,
+    (by) => `tilt its front ${degreesText(Math.abs(by))} ${by > 0 ? 'up' : 'down'}`,
+  );
 
 /** Directions grow against the clock. */
 function turn(what: string, now: number, then: number, where = ''): readonly string[] {
