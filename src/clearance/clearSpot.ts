@@ -54,7 +54,7 @@ export interface ClearScene {
 }
 
 /**
- * The smallest change that clears a mic that is tight or struck, or stands in a drum or cymbal, while it keeps its aim (rules N1 to N7), step by step: it
+ * The smallest change that clears a mic that is tight or struck, or stands in a drum or cymbal, while it keeps its aim (rules N1 to N8), step by step: it
  * tells now and then how far it is, and can be left at any time. Same input, same answer.
  */
 export function* clearSpotSteps(
@@ -68,7 +68,7 @@ export function* clearSpotSteps(
   if (reachOf(motion, now).clearance >= margin && !judge.standsIn) {
     return { kind: 'none', reason: 'clear' };
   }
-  const family = familyOf(layout, now);
+  const family = familyOf(layout, now, judge.standsIn);
   if (!family) return { kind: 'none', reason: 'fixed' };
   const scene: SpotScene = {
     family,
@@ -107,7 +107,11 @@ export function clearSpot(motion: Motion, layout: Layout, rig: Rig, micId: Id): 
   return step.value;
 }
 
-function familyOf(layout: Layout, { mic, micClass }: PlacedMic): ClearSpotFamily | undefined {
+function familyOf(
+  layout: Layout,
+  { mic, micClass }: PlacedMic,
+  standsIn: boolean,
+): ClearSpotFamily | undefined {
   const { mount } = mic;
   const side = layout.player.leadHand === 'right' ? 1 : -1;
   if (mount.kind === 'stand') {
@@ -116,7 +120,9 @@ function familyOf(layout: Layout, { mic, micClass }: PlacedMic): ClearSpotFamily
   }
   if (mount.kind !== 'clip') return undefined;
   const drum = layout.pieces.find(({ id }) => id === mount.drum);
-  return drum && isDrum(drum) ? new ClipFamily({ mount, micClass, drum, side }) : undefined;
+  return drum && isDrum(drum)
+    ? new ClipFamily({ mount, micClass, drum, side, standsIn })
+    : undefined;
 }
 
 function answerOf(family: ClearSpotFamily, mic: Mic, found: FoundSpot, proven: boolean): ClearSpot {

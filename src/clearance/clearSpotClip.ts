@@ -18,6 +18,7 @@ import {
   type PointMove,
   type Spot,
 } from './clearSpotFamily.ts';
+import { OVER_HEAD } from './headRoom.ts';
 
 /** What a clip's spots depend on. */
 export interface ClipScene {
@@ -26,20 +27,19 @@ export interface ClipScene {
   readonly drum: Drum;
   /** +1 or -1: which way round the rim is tried first, so that a mirrored kit tries the mirrored way. */
   readonly side: 1 | -1;
+  /** Whether the mic stands in a piece where it is. */
+  readonly standsIn: boolean;
 }
 
 const ANGLE_STEP = 0.5;
 const { reach, height, pitch } = clipMount.shape;
-/**
- * No clip is proposed farther inside its rim or nearer to its head than this: farther in it hangs where sticks play, and nearer it is in the
- * way of the head. Common practice, no source.
- */
+/** No clip is proposed farther inside its rim than this: farther in it hangs where sticks play. Common practice, no source. */
 const FARTHEST_IN: Mm = 75;
-const LOWEST: Mm = 20;
 
 /**
  * Rule N1, clips: the angle round the rim, the reach, the height and the pitch may change, within their limits, as long as the axis meets the
- * head (where it did before); the reach to 75 mm at most and the height to 20 mm at least, or no farther than where the mic is.
+ * head (where it did before); the reach to 75 mm at most and the height to 20 mm at least, or no farther than where the mic is. Where a mic stands in a piece is no
+ * reason to be farther in or lower.
  */
 export class ClipFamily implements ClearSpotFamily {
   readonly freedoms: readonly Freedom[];
@@ -48,7 +48,8 @@ export class ClipFamily implements ClearSpotFamily {
 
   constructor(scene: ClipScene) {
     this.scene = scene;
-    const { mount } = scene;
+    const { mount, standsIn } = scene;
+    const already = standsIn ? [] : [0];
     const limits = (
       name: 'reach' | 'height' | 'pitch',
       least: number | null,
@@ -56,13 +57,13 @@ export class ClipFamily implements ClearSpotFamily {
     ): Freedom => ({
       name,
       step: 1,
-      least: Math.min(0, (least ?? mount[name]) - mount[name]),
-      most: Math.max(0, (most ?? mount[name]) - mount[name]),
+      least: Math.min((least ?? mount[name]) - mount[name], ...already),
+      most: Math.max((most ?? mount[name]) - mount[name], ...already),
     });
     this.freedoms = [
       { name: 'angle', step: ANGLE_STEP, least: -180, most: 180 },
       limits('reach', reach.minValue, FARTHEST_IN),
-      limits('height', LOWEST, height.maxValue),
+      limits('height', OVER_HEAD, height.maxValue),
       limits('pitch', pitch.minValue, pitch.maxValue),
     ];
     this.aims = meetsHead(scene.drum, [mount.reach, mount.height, mount.pitch], [0, 0, 0]);

@@ -6,10 +6,11 @@ import { createStandingOf } from '../rig/standing/findStanding.ts';
 import { type Standing, TOUCHING } from '../rig/standing/standing.ts';
 import { FIRM, tippingOf } from '../rig/tipping.ts';
 import type { Mm } from '../units/quantity.ts';
+import { HeadRoom } from './headRoom.ts';
 
 /**
  * Rule N4: where a mic may stand. It stands in no drum, cymbal or seat, even where it does now; nothing else stands in its way that did not before, and nothing
- * deeper than before; its stand, if it was firm, stays firm, or at least as firm as it was.
+ * deeper than before; its stand, if it was firm, stays firm, or at least as firm as it was. Over heads it has room by rule N8.
  */
 export class SpotJudge {
   private readonly layout: Layout;
@@ -18,6 +19,7 @@ export class SpotJudge {
   private readonly about: (placed: PlacedMic) => readonly Standing[];
   private readonly before: ReadonlyMap<string, Mm>;
   private readonly firm: number;
+  private readonly heads: HeadRoom;
   /** Whether the mic stands in a piece where it is. */
   readonly standsIn: boolean;
 
@@ -31,6 +33,7 @@ export class SpotJudge {
       found.filter((each) => !isInPiece(each)).map((each) => [keyOf(each), each.overlap]),
     );
     this.firm = Math.min(FIRM, factorOf(now));
+    this.heads = new HeadRoom(layout.pieces, this.standsIn ? undefined : now.tip);
   }
 
   /**
@@ -39,7 +42,8 @@ export class SpotJudge {
    */
   depthAt(mount: Mount): Mm | undefined {
     const placed = placeMic({ ...this.now.mic, mount }, this.layout);
-    let depth = factorOf(placed) < this.firm ? 0 : undefined;
+    let depth = this.heads.depthAt(placed.tip);
+    if (factorOf(placed) < this.firm) depth ??= 0;
     for (const found of this.about(placed)) {
       const worse = found.overlap - (this.before.get(keyOf(found)) ?? 0) - TOUCHING;
       if (worse <= 0) continue;

@@ -42,7 +42,7 @@ export const familiesOf = (kind: 'clip' | 'stand'): readonly FamilyCase[] =>
       const drum =
         mount.kind === 'clip' ? layout.pieces.find(({ id }) => id === mount.drum) : undefined;
       return mount.kind === 'clip' && drum && isDrum(drum)
-        ? [{ name, family: new ClipFamily({ mount, micClass, drum, side: -1 }) }]
+        ? [{ name, family: new ClipFamily({ mount, micClass, drum, side: -1, standsIn: false }) }]
         : [];
     }),
   );

@@ -4,6 +4,7 @@ import type { Vec3 } from '../../src/geometry/vector.ts';
 import type { Layout } from '../../src/layout/layout.ts';
 import type { Mic } from '../../src/layout/mics/mic.ts';
 import type { ClipMount, Mount, StandMount } from '../../src/layout/mics/mount.ts';
+import type { Drum } from '../../src/layout/pieces/drum.ts';
 import { isDrum, isStruck, type Struck } from '../../src/layout/pieces/piece.ts';
 import type { PlacedMic, Rig } from '../../src/rig/placed.ts';
 import { placeMic } from '../../src/rig/placeMic.ts';
@@ -11,8 +12,8 @@ import { findStanding } from '../../src/rig/standing/findStanding.ts';
 import { tippingOf } from '../../src/rig/tipping.ts';
 
 /**
- * A second way to a clear spot: every place of a grid, the cheapest first, each measured by the engine. It knows the rules N1 to N4 from their words
- * only and shares no code with the search: no boxes, no bounds, no lists.
+ * A second way to a clear spot: every place of a grid, the cheapest first, each measured by the engine. It knows the rules N1 to N4 and N8 from their
+ * words only and shares no code with the search: no boxes, no bounds, no lists.
  */
 export interface GridScene {
   readonly layout: Layout;
@@ -81,18 +82,24 @@ export const GRIDS: readonly Grid[] = [
 
 /**
  * Rule N1 and N2, clips: any angle, reach, height and pitch within their limits whose axis meets the head where it did before; not farther in than 75 mm or
- * lower than 20 mm, but where the mic is already.
+ * lower than 20 mm, but where the mic is already; a mic that stands in a piece is nowhere already.
  */
-function clipMounts(mount: ClipMount, { mm, degrees }: Grid): readonly Mount[] {
+function clipMounts(
+  mount: ClipMount,
+  { mm, degrees }: Grid,
+  isSomewhere: boolean,
+): readonly Mount[] {
   const within = (value: number, [least, most]: readonly [number, number]): boolean =>
     value >= least && value <= most;
   const { angle, reach, height, pitch } = mount;
+  const farthest = isSomewhere ? Math.max(75, reach) : 75;
+  const lowest = isSomewhere ? Math.min(20, height) : 20;
   return strides(...degrees).flatMap((turn) =>
     strides(...mm).flatMap((along) =>
       strides(...mm).flatMap((up) =>
         strides(degrees[0], Math.min(degrees[1], 60)).flatMap((nod) =>
-          within(reach + along, [-60, Math.max(75, reach)]) &&
-          within(height + up, [Math.min(20, height), 300]) &&
+          within(reach + along, [-60, farthest]) &&
+          within(height + up, [lowest, 300]) &&
           within(pitch + nod, [-10, 90])
             ? [
                 {
@@ -179,20 +186,50 @@ export function keepsAim(layout: Layout, now: PlacedMic, then: PlacedMic): boole
   return !(piece && wasOn) || metAt(then.tip, then.axis, piece) !== undefined;
 }
 
-/** Rule N4: whether it stands in no piece, nothing else is more in the way than before, and the stand as firm as it should be. */
-export function standsNoWorse({ layout, rig }: GridScene, now: PlacedMic, then: PlacedMic) {
-  const overlaps = (placed: PlacedMic): ReadonlyMap<string, number> => {
-    const mics = rig.mics.map((each) => (each.mic.id === placed.mic.id ? placed : each));
-    return new Map(
-      findStanding({ ...rig, mics }, layout.deck)
-        .filter(({ about }) => about.includes(placed.mic.id))
-        .map(({ code, about, overlap }) => [`${code} ${about}`, overlap]),
-    );
+/** What a mic stands in or against when it is placed so, and how deep. */
+function overlaps({ layout, rig }: GridScene, placed: PlacedMic): ReadonlyMap<string, number> {
+  const mics = rig.mics.map((each) => (each.mic.id === placed.mic.id ? placed : each));
+  return new Map(
+    findStanding({ ...rig, mics }, layout.deck)
+      .filter(({ about }) => about.includes(placed.mic.id))
+      .map(({ code, about, overlap }) => [`${code} ${about}`, overlap]),
+  );
+}
+
+const IN_PIECE = /^(mic-in-shell|boom-through-piece) /;
+export const isInPiece = (scene: GridScene, placed: PlacedMic): boolean =>
+  [...overlaps(scene, placed).keys()].some((key) => IN_PIECE.test(key));
+
+/** Rule N8: how much less than it should a tip have over some head, mm; with no place already where it stands in a piece. */
+export function missingOverHeads(scene: GridScene, now: PlacedMic, then: PlacedMic): number {
+  const stands = isInPiece(scene, now);
+  const missing = scene.layout.pieces.filter(isDrum).map((drum) => {
+    const [before, after] = [overHead(now.tip, drum), overHead(then.tip, drum)];
+    if (after === undefined) return 0;
+    return Math.min(20, stands ? 20 : (before ?? 20)) - after;
+  });
+  return Math.max(0, ...missing);
+}
+
+/** How far a point is over a head, straight up from it; undefined where it is beside or below. */
+function overHead(point: Vec3, { x, y, z, tilt, tiltToward, diameter }: Drum): number | undefined {
+  const [flat, toward] = [Math.sin(tilt * DEG), tiltToward * DEG];
+  const normal = {
+    x: flat * Math.cos(toward),
+    y: flat * Math.sin(toward),
+    z: Math.cos(tilt * DEG),
   };
-  const before = overlaps(now);
-  const inPiece = /^(mic-in-shell|boom-through-piece) /;
-  const worse = [...overlaps(then)].some(
-    ([key, depth]) => depth > (inPiece.test(key) ? 0 : (before.get(key) ?? 0)) + 0.2,
+  const from = minus(point, { x, y, z });
+  const over = times(from, normal);
+  return over >= 0 && size(on(from, normal, -over)) < diameter / 2 ? over : undefined;
+}
+
+/** Rules N4 and N8: whether it stands in no piece, nothing else is more in the way than before, the stand as firm as it should be, and room over heads. */
+export function standsNoWorse(scene: GridScene, now: PlacedMic, then: PlacedMic) {
+  if (missingOverHeads(scene, now, then) > 0.011) return false;
+  const before = overlaps(scene, now);
+  const worse = [...overlaps(scene, then)].some(
+    ([key, depth]) => depth > (IN_PIECE.test(key) ? 0 : (before.get(key) ?? 0)) + 0.2,
   );
   const firm = (placed: PlacedMic): number => tippingOf(placed)?.factor ?? Infinity;
   return !worse && firm(then) >= Math.min(1.5, firm(now));
@@ -209,7 +246,7 @@ export function gridSpot(
   if (!now) throw new Error(`a mic ${micId} was expected`);
   const { mic } = now;
   const places = grids
-    .flatMap((grid) => mountsOn(mic, now, { grid, layout }))
+    .flatMap((grid) => mountsOn(mic, now, { grid, scene }))
     .map((mount) => ({ mount, cost: gridCost(now, placeMic({ ...mic, mount }, layout)) }))
     .filter(({ cost }) => cost < dearest)
     .toSorted((p, q) => p.cost - q.cost);
@@ -227,10 +264,13 @@ export function gridSpot(
 function mountsOn(
   mic: Mic,
   now: PlacedMic,
-  on: { readonly grid: Grid; readonly layout: Layout },
+  { grid, scene }: { readonly grid: Grid; readonly scene: GridScene },
 ): readonly Mount[] {
   const { mount } = mic;
-  if (mount.kind === 'stand') return standMounts(mount, now, on);
-  const drum = mount.kind === 'clip' && on.layout.pieces.find(({ id }) => id === mount.drum);
-  return mount.kind === 'clip' && drum && isDrum(drum) ? clipMounts(mount, on.grid) : [];
+  const { layout } = scene;
+  if (mount.kind === 'stand') return standMounts(mount, now, { grid, layout });
+  const drum = mount.kind === 'clip' && layout.pieces.find(({ id }) => id === mount.drum);
+  return mount.kind === 'clip' && drum && isDrum(drum)
+    ? clipMounts(mount, grid, !isInPiece(scene, now))
+    : [];
 }
