@@ -9,7 +9,6 @@ import { ClipFamily } from './clearSpotClip.ts';
 import type { SpotChange } from './clearSpotCost.ts';
 import type { ClearSpotFamily, Freedom } from './clearSpotFamily.ts';
 import { SpotJudge } from './clearSpotJudge.ts';
-import { mostRoom } from './clearSpotRoom.ts';
 import { type SpotProgress, searchSpots } from './clearSpotSearch.ts';
 import { StandFamily } from './clearSpotStand.ts';
 import type { FoundSpot, SpotScene } from './clearSpotTrial.ts';
@@ -40,7 +39,7 @@ export interface ClearSpot {
 export interface NoClearSpot {
   readonly kind: 'none';
   readonly reason: 'clear' | 'none-within-reach' | 'none-found' | 'fixed' | 'unknown';
-  /** The most room that was seen about it, mm (rule N7); only where something was looked for, and where it may stand anywhere. */
+  /** The widest margin with which it has a clear spot, as far as was seen, mm (rule N7); only where something was looked for, and where it may stand anywhere. */
   readonly most?: Mm;
 }
 
@@ -79,24 +78,13 @@ export function* clearSpotSteps(
       reachOf(motion, { solids }, { ...UNBOUNDED, enough }).clearance,
     barred: ({ mount }) => judge.depthAt(mount),
   };
-  const { found, ended } = yield* searchSpots(scene);
+  const { found, ended, most } = yield* searchSpots(scene);
   if (found) return answerOf(family, now.mic, found, ended);
-  const most = yield* mostSeen(scene);
   return {
     kind: 'none',
     reason: ended ? 'none-within-reach' : 'none-found',
     ...(most !== undefined && { most }),
   };
-}
-
-function* mostSeen(scene: SpotScene): Generator<SpotProgress, Mm | undefined> {
-  const looks = mostRoom(scene);
-  let look = looks.next();
-  while (!look.done) {
-    yield { cost: 0, spent: 1 };
-    look = looks.next();
-  }
-  return look.value;
 }
 
 /** {@link clearSpotSteps} at one go. */

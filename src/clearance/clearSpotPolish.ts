@@ -2,6 +2,17 @@ import type { Mm } from '../units/quantity.ts';
 import type { Freedom } from './clearSpotFamily.ts';
 import type { FoundSpot, SpotTrial } from './clearSpotTrial.ts';
 
+/** Something at some values, the better the less it costs. */
+interface Costing {
+  readonly values: readonly number[];
+  readonly cost: Mm;
+}
+
+/** Tells what is at some values, where that is something which costs less than `limit`. */
+interface Trial<Found extends Costing> {
+  found(values: readonly number[], limit: Mm): Found | undefined;
+}
+
 /** Strides of the descent, in steps of each freedom, the longest first. */
 const STRIDES = [27, 9, 3, 1];
 /** Strides by which one value alone goes back to what it was. */
@@ -13,15 +24,15 @@ const SAVING: Mm = 0.05;
  * Rule N6, what is found is made cheaper: from a clear spot to any of its neighbours that is clear and costs less, in ever smaller strides, until none of
  * them is. Neighbours differ by a stride in any of the values, or several at once, since along the edge of what is swept one alone leads nowhere.
  */
-export function cheaper(
+export function cheaper<Found extends Costing>(
   freedoms: readonly Freedom[],
-  trial: SpotTrial,
-  found: FoundSpot,
-): FoundSpot {
+  trial: Trial<Found>,
+  found: Found,
+): Found {
   const ways = waysOf(freedoms.length);
   let best = found;
   for (const stride of STRIDES) {
-    let from: FoundSpot | undefined;
+    let from: Found | undefined;
     while (from !== best) {
       from = best;
       for (const way of ways) {

@@ -4,6 +4,7 @@ import { BoxDrift } from './boxDrift.ts';
 import { changeFrom, costOf, DEAREST, leastCost, type SpotChange } from './clearSpotCost.ts';
 import type { Freedom, Leeway, Spot } from './clearSpotFamily.ts';
 import { cheaper, simplest } from './clearSpotPolish.ts';
+import { roomiest } from './clearSpotRoom.ts';
 import { areNear, CLOSE, type Place, placesAround, ROUGH } from './clearSpotScout.ts';
 import {
   confirmed,
@@ -29,6 +30,8 @@ export interface SpotProgress {
 export interface SpotOutcome {
   readonly found: FoundSpot | undefined;
   readonly ended: boolean;
+  /** Where nothing was found: the widest margin with which something was (rule N7), mm; undefined where the mic may stand nowhere. */
+  readonly most?: Mm | undefined;
 }
 
 /** Rule N5: how much dearer than another a spot may be, the more of a share and a length. */
@@ -62,7 +65,8 @@ interface Box {
  * down to a step of each freedom. Boxes of every size take turns, of each size the one first that may hold the cheapest spot: large ones soon lead to
  * some spot, which is made cheaper (rule N6), small ones to the proof that there is none much cheaper. So among the spots a whole number of steps
  * away, none is cheaper than the one found by more than 8 % and 8 mm, unless the budget came to an end before the proof. When it
- * ends without any spot, those of a closer lattice are tried as well, so that 'none found' is said only where that holds none either.
+ * ends without any spot, those of a closer lattice are tried as well, and at last the place with the most room (rule N7), so that 'none found' is said
+ * only where neither is one.
  */
 export function* searchSpots(scene: SpotScene): Generator<SpotProgress, SpotOutcome> {
   const search = new SpotSearch(scene);
@@ -73,7 +77,7 @@ export function* searchSpots(scene: SpotScene): Generator<SpotProgress, SpotOutc
     const spent = (scene.sieve.looked + looked * perBox) / BUDGET;
     if (spent >= 1) {
       yield* search.lookCloser();
-      return { found: search.found, ended: false };
+      return yield* search.outcome(false);
     }
     if (spent >= EASY && !hasLookedAround) {
       hasLookedAround = true;
@@ -83,7 +87,7 @@ export function* searchSpots(scene: SpotScene): Generator<SpotProgress, SpotOutc
     looked += 1;
     if (looked % REPORT === 0) yield { cost: search.least(), spent };
   }
-  return { found: search.found, ended: true };
+  return yield* search.outcome(true);
 }
 
 class SpotSearch {
@@ -136,6 +140,22 @@ class SpotSearch {
       this.improve(start);
       return;
     }
+  }
+
+  /** What was found in the end; where that is nothing, the place with the most room may still be a spot, and else tells with what margin it would be. */
+  *outcome(ended: boolean): Generator<SpotProgress, SpotOutcome> {
+    if (this.found) return { found: this.found, ended };
+    const looks = roomiest(this.scene);
+    let look = looks.next();
+    while (!look.done) {
+      yield { cost: this.least(), spent: 1 };
+      look = looks.next();
+    }
+    const place = look.value;
+    const start = place && this.trial.found(place.values, DEAREST);
+    return start
+      ? { found: this.improve(start), ended: false }
+      : { found: undefined, ended, most: place?.margin };
   }
 
   /** A start that costs more can hardly be made cheaper than what was found. */

@@ -31,6 +31,8 @@ export interface FoundSpot {
 
 /** What a spot has over the margin, so that the engine, which errs to the safe side, confirms it. */
 export const SPARE: Mm = 4 * TOLERANCE;
+/** The widest margin at which a spot of some clearance is taken: what keeps clear by less than TOLERANCE is passed over. */
+export const widestMargin = (clearance: Mm): Mm => clearance - SPARE - TOLERANCE;
 
 /** Group by group the moves that may matter; null for a group that is clear all through. */
 export type MoveLists = readonly (Int32Array | null)[];

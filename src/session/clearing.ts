@@ -16,7 +16,7 @@ export interface ClearRequest {
 export interface LeftMic {
   readonly mic: Id;
   readonly why: 'none-within-reach' | 'none-found' | 'fixed' | 'not-looked';
-  /** The most room that was seen about it; left out where it may stand nowhere, or nothing was looked for. */
+  /** The widest margin with which a clear spot was seen; left out where it may stand nowhere, or nothing was looked for. */
   readonly most?: Mm;
 }
 

@@ -87,9 +87,6 @@ export const whyNotWords: Readonly<Record<LeftMic['why'], readonly [string, stri
   'not-looked': ['Not looked for', 'The search was stopped before.'],
 };
 
-/** What a search has over a margin before it takes a spot, mm: as much is taken off what would be enough. */
-const OVER = 0.2;
-
 /** What would be room enough for a mic that has no clear spot: the wanted clearance with which it has one; empty where nothing was seen. */
 export function enoughWords(
   { most }: Pick<LeftMic, 'most'>,
@@ -97,8 +94,8 @@ export function enoughWords(
   { units }: Layout,
 ): string {
   if (most === undefined) return '';
-  if (now && most <= now.clearance + OVER) return 'No place seen within its reach has more room.';
-  const room = roundedDown(most - OVER, units);
+  if (now && most <= now.clearance) return 'No place seen within its reach has more room.';
+  const room = roundedDown(most, units);
   if (room <= 0) return 'No place seen within its reach keeps off what moves.';
   const shown = showLength(room, units);
   return `The most room seen within its reach is ${shown}: with a wanted clearance of ${shown} or less (in Player) it has a clear spot.`;
