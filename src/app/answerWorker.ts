@@ -11,7 +11,8 @@ let told: Answers | null = null;
 
 /** Answers layouts beside the page while something is dragged, one at a time. */
 self.addEventListener('message', ({ data }: MessageEvent<AnswersAsked>) => {
-  self.postMessage(answersTo(data));
+  const told = answersTo(data);
+  self.postMessage(told, { transfer: told.answers ? [told.answers.numbers.buffer] : [] });
 });
 
 function answersTo(asked: AnswersAsked): AnswersTold {

@@ -124,8 +124,10 @@ export class BesideAnswers {
       this.#isOpen = false;
       if (change === null) this.#answerer = null;
       else {
-        // Of a gesture's first answers all is compared; of later ones only what changed, because the rest is the same already.
-        this.#heard = sharedParts(this.#last, changed(this.#heard, change) as Answers);
+        const goesOn = this.#heard !== null && this.#heard === this.#last;
+        const answers = changed(this.#heard, change) as Answers;
+        // Only a gesture's first answers are compared: later ones are told as a change of those that it holds already.
+        this.#heard = goesOn ? answers : sharedParts(this.#last, answers);
         hear(this.#heard);
       }
       this.#told?.();

@@ -14,3 +14,9 @@ export const { data } = fc.letrec<{ data: unknown }>((tie) => ({
     fc.dictionary(fc.constantFrom('p', 'q', 'r', 's'), tie('data'), { noNullPrototype: true }),
   ),
 }));
+
+/** Every object in some data. */
+export function objectsIn(value: unknown): readonly object[] {
+  if (typeof value !== 'object' || value === null) return [];
+  return [value, ...Object.values(value).flatMap(objectsIn)];
+}

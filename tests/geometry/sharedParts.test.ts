@@ -1,13 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { sharedParts } from '../../src/geometry/sharedParts.ts';
-import { data } from './data.ts';
-
-/** Every object in some data. */
-function objectsIn(value: unknown): readonly object[] {
-  if (typeof value !== 'object' || value === null) return [];
-  return [value, ...Object.values(value).flatMap(objectsIn)];
-}
+import { data, objectsIn } from './data.ts';
 
 describe('data made of what was there before', () => {
   test('equal what they were made from, whatever was there before', () => {
