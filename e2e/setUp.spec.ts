@@ -120,6 +120,10 @@ test('what is moved after it was ticked is to be set down again, until the move 
   const height = page.getByLabel('Height of the head', { exact: true });
   await height.fill('733');
   await height.press('Enter');
+  // Said where the step was made, before anybody opens the list again.
+  const news = page.locator('.tick-news');
+  await expect(news).toContainText('1 set-up tick came off');
+  await expect(news).toBeInViewport();
   const backToList = async () => {
     await page.getByRole('button', { name: 'Pages', exact: true }).click();
     await page.getByRole('button', { name: /^Set up/ }).click();
@@ -129,6 +133,7 @@ test('what is moved after it was ticked is to be set down again, until the move 
   await expect(progress(page)).toHaveText(/^1 of/);
   await page.getByRole('button', { name: 'Plan', exact: true }).click();
   await page.getByRole('button', { name: /^Undo/ }).click();
+  await expect(news).toHaveText('');
   await backToList();
   await expect(snare).toBeChecked();
   await expect(progress(page)).toHaveText(/^2 of/);

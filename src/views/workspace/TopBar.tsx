@@ -11,6 +11,7 @@ import { useOpenPart } from '../parts/useOpen.ts';
 import { useTask } from '../parts/useTask.ts';
 import { SignOffButton } from '../signOff/SignOffButton.tsx';
 import { SavedSign } from './SavedSign.tsx';
+import { TickNews } from './TickNews.tsx';
 import { UndoButtons } from './UndoButtons.tsx';
 
 /** Back to the list, the layout's name and whether it is saved, undo, units, theme, export, and the pages. */
@@ -68,7 +69,10 @@ function LayoutTitle({ name }: { readonly name: string }) {
           <span className="spoken">, rename</span>
         </button>
       </h1>
-      <SavedSign />
+      <div className="bar-signs">
+        <SavedSign />
+        <TickNews />
+      </div>
       {renaming && (
         <RenameDialog
           name={name}

@@ -93,6 +93,31 @@ describe('what is set otherwise loses its tick, and so does the walk round', () 
     }
   });
 
+  test('a throne that is moved by itself loses its own alone: all else stands where it stood on the deck', () => {
+    for (const turn of [0, 17.3, 90]) {
+      const turned = stage.moveKit(start, { turn });
+      fc.assert(
+        fc.property(
+          fc.integer({ min: -400, max: 400 }),
+          fc.integer({ min: 1, max: 400 }),
+          (x, y) => {
+            expect(lost((l) => pieces.movePiece(l, 'throne', { x, y }), turned)).toEqual([
+              'check',
+              'piece:throne',
+            ]);
+          },
+        ),
+        { numRuns: 20 },
+      );
+    }
+  });
+
+  test('a throne that is moved with something else takes all that the measures lead to with it', () => {
+    const both = (l: Layout) =>
+      pieces.movePiece(pieces.movePiece(l, 'throne', { x: 30, y: 0 }), 'snare', { x: 200, y: 300 });
+    expect(lost(both)).toEqual(start.setUp.done.filter((key) => key !== 'box').toSorted());
+  });
+
   test('what goes leaves no tick to what comes in its place', () => {
     const gone = ticksAfter(start, deletePiece(start, 'crash-1'));
     expect(gone.setUp.done).not.toContain('piece:crash-1');
