@@ -37,6 +37,9 @@ test('an earlier point is looked at, compared in mm, and brought back as a new o
   await expect(points(page).first()).toContainText('As it is now');
   await expect(points(page).first()).toContainText('Snare moved');
   await expect(points(page).nth(1)).toContainText('Snare moved');
+  // What changed there is what the point is called; only the oldest has nothing before it.
+  await expect(points(page).nth(1).locator('.line-name')).toHaveText('Snare moved');
+  await expect(points(page).nth(2).locator('.line-name')).toHaveText('The first point there is');
   await points(page).nth(1).click();
   await expect(page.getByRole('heading', { name: /^As it was/ })).toBeVisible();
   const changes = page.locator('.history-changes');

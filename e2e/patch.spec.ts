@@ -222,6 +222,32 @@ test('the line check is walked through, and a result is kept @portrait', async (
   expect(text).toMatch(/,fail,Buzz\r\n/);
 });
 
+test('from line to line the buttons of the line check stay where they are, whatever is said above them @portrait', async ({
+  page,
+}) => {
+  await openPatch(page, 'Check');
+  const card = page.locator('.check-card');
+  const pass = card.getByRole('button', { name: 'Pass' });
+  const lines = page.getByRole('list', { name: 'Lines' }).getByRole('button');
+  const shown = new Set<string>();
+  const below = new Set<number>();
+  for (const state of ['open', 'fail']) {
+    for (let at = 0; at < 8; at += 1) {
+      await lines.nth(at).click();
+      await expect(card.getByRole('heading')).toContainText(`Channel ${at + 1}:`);
+      if (state === 'fail') await expect(card).toContainText('Now: ✗ failed.');
+      shown.add((await card.locator('p').nth(1).textContent()) ?? '');
+      const [box, button] = [await card.boundingBox(), await pass.boundingBox()];
+      below.add(Math.round((button?.y ?? 0) - (box?.y ?? 0)));
+      if (state === 'fail') continue;
+      await page.waitForTimeout(450);
+      await card.getByRole('button', { name: 'Fail' }).click();
+    }
+  }
+  expect(shown.size).toBeGreaterThan(2);
+  expect([...below]).toHaveLength(1);
+});
+
 test('a double tap on Pass passes one line, and that can be taken back', async ({ page }) => {
   await openPatch(page, 'Check');
   await page.getByRole('button', { name: '✓ Pass', exact: true }).dblclick();

@@ -16,7 +16,7 @@ import type { LibraryFile } from '../storage/libraryFile.ts';
 import type { StoragePort } from '../storage/port.ts';
 import type { FullStorage } from '../storage/shelved.ts';
 import type { Autosave } from './autosave.ts';
-import { boundedName, copyName } from './copyName.ts';
+import { boundedName, nameBeside } from './copyName.ts';
 import { historyActions } from './historyActions.ts';
 import { playersIn } from './playersIn.ts';
 import { wholeLibraryActions } from './wholeLibraryActions.ts';
@@ -59,8 +59,8 @@ export function libraryActions(around: LibrarySurroundings): LibraryActions {
       inTurn(async () => {
         const open = workbench.openNow();
         const { layout } = open?.id === id ? { layout: open } : await workbench.load(id);
-        const copy = { ...layout, id: newLayoutId(), name: copyName(layout.name) };
-        await workbench.storeNew(copy);
+        const name = nameBeside(layout.name, await namesIn(around.storage), 'copy');
+        await workbench.storeNew({ ...layout, id: newLayoutId(), name });
       }),
     rename: (id, wanted) =>
       inTurn(async () => {
@@ -77,7 +77,9 @@ export function libraryActions(around: LibrarySurroundings): LibraryActions {
       inTurn(async () => {
         const read = await readLayoutFile(file, newLayoutId());
         if (!read.ok) return refused(read);
-        await workbench.storeNew(read.layout);
+        // The same file once more is another layout: told apart, as a copy is.
+        const name = nameBeside(read.layout.name, await namesIn(around.storage));
+        await workbench.storeNew({ ...read.layout, name });
         return { ok: true, id: read.layout.id };
       }),
     ...wholeLibraryActions(around),
@@ -105,6 +107,10 @@ export function libraryActions(around: LibrarySurroundings): LibraryActions {
       }),
   };
 }
+
+/** Names that the list shows. */
+const namesIn = async (storage: StoragePort): Promise<readonly string[]> =>
+  (await storage.list()).rows.map(({ name }) => name);
 
 type Exports = Pick<LibraryActions, 'exportFile' | 'exportTable' | 'exportSheet'>;
 

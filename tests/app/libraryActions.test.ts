@@ -221,9 +221,12 @@ describe('files', () => {
     const outcome = await actions.importFile(offered(files[0]?.text ?? ''));
     expect(outcome.ok && outcome.id).not.toBe('one');
     expect(open()).toBeUndefined();
-    expect(rows()).toEqual(['Club', 'Club']);
+    // Beside the one that has its name it is told apart, as a copy is; all else is as in the file.
+    expect(rows()?.toSorted()).toEqual(['Club', 'Club (copy)']);
     const there = await inside.load(outcome.ok ? outcome.id : '');
-    expect(there.ok && { ...there.layout, id: 'one' }).toEqual(sample('one', 'Club'));
+    expect(there.ok && { ...there.layout, id: 'one', name: 'Club' }).toEqual(sample('one', 'Club'));
+    await actions.importFile(offered(files[0]?.text ?? ''));
+    expect(rows()?.toSorted()).toEqual(['Club', 'Club (copy 2)', 'Club (copy)']);
   });
 
   it('a bad file names path and what was expected, and changes nothing', async () => {

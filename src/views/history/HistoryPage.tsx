@@ -14,8 +14,8 @@ export function HistoryPage() {
       <section className="history-points" aria-labelledby="points-title">
         <h2 id="points-title">Points</h2>
         <p className="small soft">
-          Every save makes one, and nothing is overwritten. Automatic points of the last day all
-          stay, then one an hour for 30 days, then one a day; named and signed ones stay for good.
+          Every save makes one, and nothing is overwritten. Points that nobody named all stay for a
+          day, then one an hour for 30 days, then one a day; named and signed ones stay for good.
         </p>
         <p role="status" className="small">
           {view.task.failure === '' ? view.done : view.task.failure}
@@ -44,7 +44,10 @@ function Looked({ view }: { readonly view: HistoryView }) {
         <NowActions view={view} />
       ) : (
         <>
-          <p>{pointKindWords(looked.row)}. Only looked at: the open layout is as it was.</p>
+          <p>
+            {pointKindWords(looked.row, view.hints.known.get(looked.row.revision))}. Only looked at:
+            the open layout is as it was.
+          </p>
           <div className="page-buttons">
             <button
               type="button"

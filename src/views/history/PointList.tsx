@@ -58,7 +58,8 @@ interface PointLineProps {
 
 function PointLine({ row, before, view }: PointLineProps) {
   const line = useSeen<HTMLLIElement>(() => before && view.hints.want(row, before));
-  const hint = view.hints.known.get(row.revision);
+  const hint = before ? view.hints.known.get(row.revision) : 'The first point there is';
+  const title = pointKindWords(row, hint);
   const isNow = row.tip === 'holds';
   const isShown = view.looked === null ? isNow : view.looked.row.revision === row.revision;
   return (
@@ -70,8 +71,8 @@ function PointLine({ row, before, view }: PointLineProps) {
         onClick={() => view.look(row)}
       >
         <span className="line-text">
-          <span className="line-name">{pointKindWords(row)}</span>
-          {hint !== undefined && <span className="line-note">{hint}</span>}
+          <span className="line-name">{title}</span>
+          {hint !== undefined && hint !== title && <span className="line-note">{hint}</span>}
           {isNow && <span className="line-note">As it is now</span>}
         </span>
         <span className="line-number">

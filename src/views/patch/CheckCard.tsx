@@ -8,15 +8,17 @@ import { checkWords } from './checkWords.ts';
 
 interface CheckCardProps {
   readonly step: CheckStep;
+  /** Every line that comes in its turn: the card keeps room for the longest words of any. */
+  readonly steps: readonly CheckStep[];
   /** Whether a click on a button that leads on counts. */
   readonly counts: (event: MouseEvent) => boolean;
   readonly onSay: (outcome: CheckOutcome, note: string) => void;
 }
 
 /** The line at hand. Its buttons stay the same from line to line, so that a key goes on where it was. */
-export function CheckCard({ step, counts, onSay }: CheckCardProps) {
+export function CheckCard({ step, steps, counts, onSay }: CheckCardProps) {
   const { row, state } = step;
-  const [phantom, settings] = checkWords(step);
+  const [, settings] = checkWords(step);
   const [note, setNote] = useState(step.note);
   // biome-ignore lint/correctness/useExhaustiveDependencies: another line brings its own note
   useEffect(() => setNote(step.note), [row.id]);
@@ -25,16 +27,21 @@ export function CheckCard({ step, counts, onSay }: CheckCardProps) {
   };
   return (
     <section className="check-card" aria-label={`Check channel ${row.channel}`}>
-      <h3>
-        Channel {row.channel}: {row.name}
+      <h3 className="steady">
+        <span>{titleOf(step)}</span>
+        <Room texts={steps.map(titleOf)} />
       </h3>
       <p className="check-where">
         Box input <BoxInput input={row.input} /> {row.micClass.name}
       </p>
-      <p>
-        {phantom} {state === 'open' ? '' : `Now: ${CHECK_STATES[state]}.`}
+      <p className="steady">
+        <span>{phantomOf(step, state)}</span>
+        <Room texts={steps.map((each) => phantomOf(each, 'stale'))} />
       </p>
-      <p>{settings}</p>
+      <p className="steady">
+        <span>{settings}</span>
+        <Room texts={steps.map((each) => checkWords(each)[1])} />
+      </p>
       <TextField key={row.id} label="Note" value={note} most={200} mayBeEmpty onSet={setNote} />
       <div className="check-buttons">
         <button type="button" className="check-big pass" onClick={sayer('pass')}>
@@ -49,4 +56,16 @@ export function CheckCard({ step, counts, onSay }: CheckCardProps) {
       </div>
     </section>
   );
+}
+
+const titleOf = ({ row }: CheckStep): string => `Channel ${row.channel}: ${row.name}`;
+
+const phantomOf = (step: CheckStep, state: CheckStep['state']): string =>
+  state === 'open' ? checkWords(step)[0] : `${checkWords(step)[0]} Now: ${CHECK_STATES[state]}.`;
+
+/** Room for the longest of these texts, seen and read by nobody: what stands below them stays where it is, whichever of them is shown. */
+function Room({ texts }: { readonly texts: readonly string[] }) {
+  return [...new Set(texts)].map((text) => (
+    <span key={text} className="room" data-text={text} aria-hidden="true" />
+  ));
 }

@@ -70,7 +70,7 @@ export function LineCheck({ patch }: { readonly patch: PatchReport }) {
         <LastSaid step={lastStep} onUndo={() => last && takeBack(last)} />
       </div>
       {step ? (
-        <CheckCard step={step} counts={counts} onSay={said} />
+        <CheckCard step={step} steps={steps} counts={counts} onSay={said} />
       ) : (
         <p>{steps.length === 0 ? 'No lines yet.' : 'Every line has been checked.'}</p>
       )}

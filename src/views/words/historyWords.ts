@@ -1,15 +1,21 @@
 import type { HistoryRow } from '../../session/library.ts';
 import { clockWords, dayWords } from './timeWords.ts';
 
-/** What kind of point it is: `Signed off by Jo`, `Asked for changes by Jo`, `“Sound check”`, `Automatic`. */
-export function pointKindWords({ name, signed, withheld, tip }: HistoryRow): string {
+/** What a point that no person made anything of is called, until it is known what changed there. */
+const PLAIN = 'Saved as you worked';
+
+/** What kind of point it is: `Signed off by Jo`, `Asked for changes by Jo`, `“Sound check”`; of any other what changed there, where that is known. */
+export function pointKindWords(
+  { name, signed, withheld, tip }: HistoryRow,
+  changed: string = PLAIN,
+): string {
   const parts = [
     ...(name === '' ? [] : [`“${name}”`]),
     ...(signed === null ? [] : [`Signed off by ${signed}`]),
     ...(withheld === null ? [] : [`Asked for changes by ${withheld}`]),
     ...(tip === 'aside' ? ['From another tablet'] : []),
   ];
-  return parts.length > 0 ? parts.join(', ') : 'Automatic';
+  return parts.length > 0 ? parts.join(', ') : changed;
 }
 
 /** A point by its moment: `2026-03-01 14:32:05`. */

@@ -5,11 +5,13 @@ const row = { revision: 3, at: new Date(2026, 6, 11, 9, 5, 7).getTime() };
 const plain = { ...row, name: '', signed: null, withheld: null, tip: null } as const;
 
 it('says what kind of point it is', () => {
-  expect(pointKindWords(plain)).toBe('Automatic');
-  expect(pointKindWords({ ...plain, tip: 'holds' })).toBe('Automatic');
+  expect(pointKindWords(plain)).toBe('Saved as you worked');
+  expect(pointKindWords({ ...plain, tip: 'holds' })).toBe('Saved as you worked');
+  expect(pointKindWords(plain, 'Snare moved')).toBe('Snare moved');
   expect(pointKindWords({ ...plain, name: 'Sound check', signed: 'Drummer' })).toBe(
     '“Sound check”, Signed off by Drummer',
   );
+  expect(pointKindWords({ ...plain, name: 'Show' }, 'Snare moved')).toBe('“Show”');
   expect(pointKindWords({ ...plain, withheld: 'Drummer' })).toBe('Asked for changes by Drummer');
   expect(pointKindWords({ ...plain, tip: 'aside' })).toBe('From another tablet');
 });
