@@ -29,19 +29,26 @@ export const stampedOn = (canvas: CanvasRenderingContext2D): StampedOn => ({
 
 type Paint = (canvas: CanvasRenderingContext2D) => void;
 
-/** Looks known: those of a large kit many times over. When there are more, those drawn once are forgotten; all, where that is not enough. */
+/** Looks known: those of a large kit many times over. When there are more, those without a picture are forgotten; all, where that is not enough. */
 const MOST = 400;
+/** A picture costs what drawing without it costs so many times. */
+const OFTEN = 10;
+/** Pictures that may be made in one drawing: making all at once would be felt. */
+const MADE_AT_ONCE = 2;
 
 /**
  * Pictures of what is drawn in many frames: text with its halo costs many times what its picture costs.
  *
- * S1 What is drawn the first time is drawn as it is, since a number that changes in every frame of a drag would only fill the store;
- *    its picture is made when it comes again.
+ * S1 What is drawn seldom is drawn as it is, since making pictures of numbers that change in every frame of a drag costs more than they save; what
+ *    comes often has its picture made, of a few things in one drawing.
  * S2 All is moved to whole pixels of the device, so that the picture is what would have been drawn.
  */
 export class Stamps {
-  /** Null for what was drawn once. */
-  readonly #pictures = new Map<string, HTMLCanvasElement | null>();
+  /** The picture, or how often it was drawn without one. */
+  readonly #pictures = new Map<string, HTMLCanvasElement | number>();
+  /** The drawing under way, and how many pictures were made in it. */
+  #drawing: StampedOn | null = null;
+  #made = 0;
   readonly #newCanvas: () => HTMLCanvasElement;
 
   constructor(newCanvas = () => document.createElement('canvas')) {
@@ -49,7 +56,10 @@ export class Stamps {
   }
 
   /** @param paint Draws it where its box says. */
-  draw({ canvas, ratio }: StampedOn, { key, box }: Stamp, paint: Paint): void {
+  draw(on: StampedOn, { key, box }: Stamp, paint: Paint): void {
+    const { canvas, ratio } = on;
+    if (on !== this.#drawing) this.#made = 0;
+    this.#drawing = on;
     const [left, top] = [Math.round(box.left * ratio) / ratio, Math.round(box.top * ratio) / ratio];
     const picture = this.#pictureOf(`${key} ${ratio}`, box, ratio, paint);
     if (picture) {
@@ -65,20 +75,28 @@ export class Stamps {
   }
 
   #pictureOf(key: string, box: Box, ratio: number, paint: Paint): HTMLCanvasElement | null {
-    const known = this.#pictures.get(key);
-    if (known) return known;
-    if (this.#pictures.size >= MOST) this.#forget();
-    const picture = known === null ? this.#made(box, ratio, paint) : null;
-    this.#pictures.set(key, picture);
+    const known = this.#pictures.get(key) ?? 0;
+    if (typeof known !== 'number') return known;
+    if (known === 0 && this.#pictures.size >= MOST) this.#forget();
+    const isDue = known + 1 >= OFTEN && this.#made < MADE_AT_ONCE;
+    const picture = isDue ? this.#picture(box, ratio, paint) : null;
+    this.#pictures.set(key, picture ?? known + 1);
     return picture;
   }
 
   #forget(): void {
-    for (const [key, picture] of this.#pictures) if (picture === null) this.#pictures.delete(key);
+    for (const [key, picture] of this.#pictures) {
+      if (typeof picture === 'number') this.#pictures.delete(key);
+    }
     if (this.#pictures.size >= MOST) this.#pictures.clear();
   }
 
-  #made({ left, top, width, height }: Box, ratio: number, paint: Paint): HTMLCanvasElement | null {
+  #picture(
+    { left, top, width, height }: Box,
+    ratio: number,
+    paint: Paint,
+  ): HTMLCanvasElement | null {
+    this.#made += 1;
     const picture = this.#newCanvas();
     const margin = marginAt(ratio);
     picture.width = Math.ceil((width + 2 * margin) * ratio);
