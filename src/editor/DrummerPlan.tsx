@@ -9,7 +9,7 @@ import { keyOf, questionAt, type Signing, say, useSigning } from '../session/sig
 import { PlanStage } from './canvas/PlanStage.tsx';
 import type { Furniture } from './labels/reserved.ts';
 import { palettes } from './palette.ts';
-import { outlinesOf, pickablesOf } from './pick/pickables.ts';
+import { selectedOutlines } from './pick/pickables.ts';
 import './plan.css';
 import { extentOf, extentOfKit } from './view/extent.ts';
 import { screenToKit } from './view/kitView.ts';
@@ -65,8 +65,10 @@ function Shown({ open, size }: { readonly open: OpenLayout; readonly size: Scree
     (): Selection | null => (mic === null ? null : { kind: 'mic', id: mic }),
     [mic],
   );
-  const pickables = useMemo(() => pickablesOf(layout, report, false), [layout, report]);
-  const highlighted = useMemo(() => outlinesOf(pickables, selection), [pickables, selection]);
+  const highlighted = useMemo(
+    () => selectedOutlines(layout, report.rig, selection),
+    [layout, report.rig, selection],
+  );
   const plain = useMemo(() => ({ ...preferences, showRuns }), [preferences, showRuns]);
   const scene = question && question.about !== 'mic' ? question.about : null;
   const ringed = scene === null ? (isOverview ? lane : NOTHING) : sceneFindings(report)[scene];

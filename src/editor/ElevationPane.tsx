@@ -90,7 +90,7 @@ export function ElevationPane({
   useUncover({ selection, focus: turned, foot }, flat, controls);
   const ground = {
     kitView,
-    pickables,
+    pickables: () => pickables,
     handles,
     controls,
     notes,

@@ -16,7 +16,7 @@ import type { MicFocus } from './move/micFocus.ts';
 import { useShowMove } from './move/useShowMove.ts';
 import { OffViewButtons } from './OffViewButtons.tsx';
 import { offViewBoxes, offViewOf } from './offView.ts';
-import { outlinesOf, type Pickable, pickablesOf } from './pick/pickables.ts';
+import { type Pickable, pickablesOf, selectedOutlines } from './pick/pickables.ts';
 import type { AskedPlace } from './rim/useAskedPlace.ts';
 import { TouchSurface } from './TouchSurface.tsx';
 import { dragOf } from './tools/grab.ts';
@@ -75,11 +75,10 @@ export function PlanPane(props: PlanProps) {
   useForgetOnMove(view, notes);
   const kitView = useMemo(() => ({ view, deck: layout.deck }), [view, layout.deck]);
   const { showRuns } = preferences;
-  const pickables = useMemo(
-    () => pickablesOf(layout, report, showRuns),
-    [layout, report, showRuns],
+  const highlighted = useMemo(
+    () => selectedOutlines(layout, report.rig, selection),
+    [layout, report.rig, selection],
   );
-  const highlighted = useMemo(() => outlinesOf(pickables, selection), [pickables, selection]);
   const ghosts = useGhosts(open, pickablesIn);
   const chosen = opened === null ? selection : null;
   const handles = useHandles(open, chosen, kitView);
@@ -94,7 +93,7 @@ export function PlanPane(props: PlanProps) {
   useUncover({ selection, focus, foot: props.foot }, spotOfPoint, controls);
   const ground = {
     kitView,
-    pickables,
+    pickables: () => pickablesOf(layout, report, showRuns),
     handles,
     controls,
     notes,

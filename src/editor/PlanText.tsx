@@ -1,4 +1,4 @@
-import { type Ref, useEffect, useState } from 'react';
+import { memo, type Ref, useLayoutEffect, useState } from 'react';
 import type { Selection } from '../session/selection.ts';
 import { type OpenLayout, useSession } from '../session/session.ts';
 import { FloorLegend } from './FloorLegend.tsx';
@@ -29,7 +29,8 @@ interface Props {
 }
 
 /** What the plan says in words: how it is used, what is selected, what the hatch means. */
-export function PlanText({ id, open, explains, legends, here, note }: Props) {
+export const PlanText = memo(function PlanText(props: Props) {
+  const { id, open, explains, legends, here, note } = props;
   const selection = useSession((state) => state.selection);
   const zone = useSession((state) => state.zone);
   const zoneIsOld = useSession((state) => state.zoneIsOld);
@@ -78,14 +79,15 @@ export function PlanText({ id, open, explains, legends, here, note }: Props) {
       </div>
     </>
   );
-}
+});
 
 /** Nobody can listen to every frame of a drag: the text is said when it has stood still for a moment. */
 const STILL = 350;
 
 function useSettled(text: string): string {
   const [settled, setSettled] = useState(text);
-  useEffect(() => {
+  // No passive effect: the ring's words change in every other frame of a drag, and React would send itself a message about each.
+  useLayoutEffect(() => {
     const wait = setTimeout(() => setSettled(text), STILL);
     return () => clearTimeout(wait);
   }, [text]);

@@ -18,7 +18,7 @@ import {
   select,
   session,
 } from '../session/session.ts';
-import { drawNow } from './canvas/drawNow.ts';
+import { drawnAtOnce } from './canvas/drawNow.ts';
 import { grabbed, hitsAt, tapped, touchesAt } from './pick/pick.ts';
 import type { Pickable } from './pick/pickables.ts';
 import type { Drag, Hold, Place } from './tools/drag.ts';
@@ -34,7 +34,7 @@ import { type ScreenPoint, toDeck } from './view/view.ts';
 /** What lies on the plan now, for a finger that comes down. */
 export interface Ground {
   readonly kitView: KitView;
-  readonly pickables: readonly Pickable[];
+  pickables(): readonly Pickable[];
   readonly handles: readonly Handle[];
   readonly controls: ViewControls;
   /** What a drag of something that was met does; undefined where it can't be dragged. */
@@ -130,8 +130,7 @@ function createHands(ground: () => Ground) {
   const frame = lastPerFrame((to: ScreenPoint): void => {
     if (!dragging) return;
     const change = dragging.drag.to(placeOf(dragging.kitView, to));
-    flushSync(() => placeGesture(change, frame.again));
-    drawNow();
+    drawnAtOnce(() => flushSync(() => placeGesture(change, frame.again)));
   }, screenFrames);
 
   const act = (what: FingerAct): void => {
@@ -201,7 +200,7 @@ function grabAt(ground: Ground, at: ScreenPoint): Grab | undefined {
   const { selection } = session.getState();
   const handle = handleAt(handles, at);
   if (handle && selection) return { selection, start: handle.start };
-  const touches = touchesAt(pickables, screenToKit(kitView, at), kitView.view.scale);
+  const touches = touchesAt(pickables(), screenToKit(kitView, at), kitView.view.scale);
   const canDrag = (met: Pickable): boolean => ground.dragOf(met) !== undefined;
   const hit = grabbed(touches, selection, canDrag);
   const start = hit && ground.dragOf(hit.pickable);
@@ -225,7 +224,7 @@ function startDrag({ kitView }: Ground, grab: Grab, at: ScreenPoint): Dragging {
 function tapAt(ground: Ground, at: ScreenPoint, last: ScreenPoint | undefined): ScreenPoint {
   const { kitView, pickables } = ground;
   if (ground.tapFirst(at)) return at;
-  const hits = hitsAt(pickables, screenToKit(kitView, at), kitView.view.scale);
+  const hits = hitsAt(pickables(), screenToKit(kitView, at), kitView.view.scale);
   const again = last !== undefined && Math.hypot(at.x - last.x, at.y - last.y) <= SAME_SPOT;
   select(tapped(hits, session.getState().selection, again));
   ground.notes.met(hits.map(({ pickable }) => pickable.selection));

@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useMemo, useRef } from 'react';
+import { useCallback, useLayoutEffect, useMemo, useRef } from 'react';
 import type { Report } from '../../report/report.ts';
 import type { Lettering } from '../labels/lettering.ts';
 import { paintLabels } from '../labels/paintLabels.ts';
@@ -37,7 +37,8 @@ export function PlacedLabels({ labels, report, kitView, covered, furniture, colo
       return look ? [{ label, look }] : [];
     });
   }, [labels, report, kitView, covered, furniture]);
-  useEffect(() => {
+  // No passive effect: React would send itself a message about it in every frame of a drag.
+  useLayoutEffect(() => {
     before.current = new Map(placed.map(({ label }) => [label.key, label.place]));
   }, [placed]);
   const paint = useCallback(

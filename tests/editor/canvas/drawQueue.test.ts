@@ -34,20 +34,39 @@ describe('drawings that wait for a frame', () => {
     expect(drawn).toEqual(['a', 'b']);
   });
 
-  test('are made at once when somebody says so, and not again in the next frame', () => {
+  test('are made at once after a change that somebody makes, and not again in the next frame', () => {
     const screen = frames();
     const queue = drawQueue(screen);
     const drawn: string[] = [];
     queue.add(() => drawn.push('a'));
-    queue.drawNow();
-    expect(drawn).toEqual(['a']);
+    queue.drawnAtOnce(() => {
+      queue.add(() => drawn.push('changed'));
+      expect(drawn).toEqual([]);
+    });
+    expect(drawn).toEqual(['a', 'changed']);
     expect(screen.asked()).toBe(0);
-    queue.drawNow();
+    queue.drawnAtOnce(() => undefined);
     screen.come();
-    expect(drawn).toEqual(['a']);
+    expect(drawn).toEqual(['a', 'changed']);
     queue.add(() => drawn.push('b'));
     screen.come();
-    expect(drawn).toEqual(['a', 'b']);
+    expect(drawn).toEqual(['a', 'changed', 'b']);
+  });
+
+  test('no frame is asked for in a change that is drawn at once, and a change that fails is drawn too', () => {
+    const screen = frames();
+    const queue = drawQueue(screen);
+    const drawn: string[] = [];
+    const fail = () =>
+      queue.drawnAtOnce(() => {
+        queue.add(() => drawn.push('a'));
+        expect(screen.asked()).toBe(0);
+        throw new Error('fault');
+      });
+    expect(fail).toThrow('fault');
+    expect(drawn).toEqual(['a']);
+    queue.add(() => drawn.push('b'));
+    expect(screen.asked()).toBe(1);
   });
 
   test('what a drawing asks for is drawn in the frame after it', () => {

@@ -1,6 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { FINGER, grabbed, hitsAt, tapped, touchesAt } from '../../../src/editor/pick/pick.ts';
-import { outlinesOf, type Pickable, pickablesOf } from '../../../src/editor/pick/pickables.ts';
+import {
+  outlinesOf,
+  type Pickable,
+  pickablesOf,
+  selectedOutlines,
+} from '../../../src/editor/pick/pickables.ts';
 import { dragOf } from '../../../src/editor/tools/grab.ts';
 import { STARTING_KITS } from '../../../src/layout/catalogue/kits/startingKits.ts';
 import { isStruck } from '../../../src/layout/pieces/piece.ts';
@@ -181,7 +186,10 @@ describe('what a finger can mean', () => {
       { kind: 'player' } as const,
     ];
     for (const thing of all) {
-      expect(outlinesOf(pickables, thing).length, JSON.stringify(thing)).toBeGreaterThan(0);
+      const outlines = outlinesOf(pickables, thing);
+      expect(outlines.length, JSON.stringify(thing)).toBeGreaterThan(0);
+      expect(selectedOutlines(layout, rig, thing)).toEqual(outlines);
     }
+    expect(selectedOutlines(layout, rig, null)).toEqual([]);
   });
 });
