@@ -11,7 +11,7 @@ import type { Furniture } from './labels/reserved.ts';
 import { palettes } from './palette.ts';
 import { selectedOutlines } from './pick/pickables.ts';
 import './plan.css';
-import { extentOf, extentOfKit } from './view/extent.ts';
+import { extentOfDeck, extentOfKit } from './view/extent.ts';
 import { screenToKit } from './view/kitView.ts';
 import { useSizeOf } from './view/useSizeOf.ts';
 import { type Border, type Bounds, fitted, type ScreenSize, type View } from './view/view.ts';
@@ -143,7 +143,7 @@ function useFitted(open: OpenLayout, size: ScreenSize, subject: Id | 'deck' | nu
 }
 
 function extentFor({ layout, report }: OpenLayout, subject: Id | 'deck' | null): Bounds {
-  if (subject === 'deck') return extentOf(layout);
+  if (subject === 'deck') return extentOfDeck(layout, report.rig);
   const placed = report.rig.mics.find(({ mic }) => mic.id === subject);
   if (!placed) return extentOfKit(layout, report.rig);
   const tip = toDeck(layout.deck, placed.tip);

@@ -32,7 +32,13 @@ import {
   useUncover,
 } from './useReveal.ts';
 import { type TapNotes, useForgetOnMove } from './useTapNotes.ts';
-import { extentOf, extentOfAll, extentOfLargeKit, FIT_BORDER, firstFit } from './view/extent.ts';
+import {
+  extentOfAll,
+  extentOfDeck,
+  extentOfLargeKit,
+  FIT_BORDER,
+  firstFit,
+} from './view/extent.ts';
 import type { KitView } from './view/kitView.ts';
 import { type Subject, useView, type ViewControls } from './view/useView.ts';
 import type { ScreenPoint, ScreenSize, View } from './view/view.ts';
@@ -179,7 +185,7 @@ function usePlanView({ layout, report }: OpenLayout, size: ScreenSize): ViewCont
       border: FIT_BORDER,
       extentOf: (fit) =>
         fit === 'deck'
-          ? extentOf(layout)
+          ? extentOfDeck(layout, report.rig)
           : extentOfLargeKit(layout, report.rig, { seenFrom, size }),
     }),
     [layout, report.rig, seenFrom, size],

@@ -1,3 +1,4 @@
+import type { Vec2 } from '../../geometry/vector.ts';
 import type { Layout } from '../../layout/layout.ts';
 import { isStruck } from '../../layout/pieces/piece.ts';
 import { boxCorners } from '../../rig/boxShape.ts';
@@ -18,7 +19,7 @@ const ROUND_THRONE = 280;
 /** How much of stairs is shown: where they meet the deck matters, their foot does not. */
 const FIRST_STEP = 260;
 
-/** What a fitted plan must show: the deck, the head of its stairs, the box and the player, wherever they are. */
+/** The deck, the head of its stairs, the box and the player, wherever they are. */
 export function extentOf({ deck, box }: Pick<Layout, 'deck' | 'box'>): Bounds {
   const throne = toDeck(deck, { x: 0, y: 0 });
   const spots = [
@@ -35,6 +36,19 @@ export function extentOf({ deck, box }: Pick<Layout, 'deck' | 'box'>): Bounds {
   return boundsOf(spots);
 }
 
+/** What stands farther outside is not set up there: a mistyped number put it there, and it must not make all the rest small, mm. */
+const NEAR = 1500;
+
+/** What a plan fitted to the deck must show: the deck with box and player, and all that stands by it, feet and booms over its edge too. */
+export function extentOfDeck(layout: Pick<Layout, 'deck' | 'box'>, rig: Rig): Bounds {
+  const own = extentOf(layout);
+  const near = spotsOfKit(layout, rig).filter(
+    ({ x, y }) =>
+      x > own.left - NEAR && x < own.right + NEAR && y > own.back - NEAR && y < own.front + NEAR,
+  );
+  return near.length === 0 ? own : both(own, boundsOf(near));
+}
+
 /** px per mm of the smallest plan on which things lie far enough apart for fingers and names: a head of 10 in is 33 px wide. */
 const LEGIBLE = 0.13;
 
@@ -46,13 +60,17 @@ export function firstFit(
 ): 'deck' | 'kit' {
   const start = { seenFrom: 'house', size, centre: { x: 0, y: 0 }, scale: 1 } as const;
   const scaleOf = (extent: Bounds): number => fitted(start, extent, FIT_BORDER).scale;
-  const deck = scaleOf(extentOf(layout));
+  const deck = scaleOf(extentOfDeck(layout, rig));
   if (deck >= LEGIBLE || !layout.pieces.some(isStruck)) return 'deck';
   return scaleOf(extentOfKit(layout, rig)) > deck ? 'kit' : 'deck';
 }
 
 /** What a plan fitted to the kit must show: the pieces, every mic and every stand's feet. */
-export function extentOfKit({ deck }: Pick<Layout, 'deck'>, rig: Rig): Bounds {
+export const extentOfKit = (layout: Pick<Layout, 'deck'>, rig: Rig): Bounds =>
+  boundsOf(spotsOfKit(layout, rig));
+
+/** Where all that stands reaches to. */
+function spotsOfKit({ deck }: Pick<Layout, 'deck'>, rig: Rig): readonly Vec2<'deck'>[] {
   const stands = [
     ...rig.pieces.flatMap(({ footprints }) => footprints),
     ...rig.mics.flatMap(({ stand }) => (stand ? [stand.footprint] : [])),
@@ -66,7 +84,7 @@ export function extentOfKit({ deck }: Pick<Layout, 'deck'>, rig: Rig): Bounds {
     ...rig.mics.map(({ tip }) => tip),
     ...stands.flatMap(({ hub, feet }) => [hub, ...feet]),
   ];
-  return boundsOf(spots.map((spot) => toDeck(deck, spot)));
+  return spots.map((spot) => toDeck(deck, spot));
 }
 
 /**

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { controlZones } from '../../../src/editor/labels/reserved.ts';
 import {
   extentOf,
+  extentOfDeck,
   extentOfKit,
   extentOfLargeKit,
   FIT_BORDER,
@@ -12,6 +13,7 @@ import { STARTING_KITS } from '../../../src/layout/catalogue/kits/startingKits.t
 import type { Layout } from '../../../src/layout/layout.ts';
 import { createAnalyst } from '../../../src/report/analyse.ts';
 import { boxCorners } from '../../../src/rig/boxShape.ts';
+import { toDeck } from '../../../src/rig/deckFrame.ts';
 
 const kits = STARTING_KITS.map((kit) => kit.make(kit.key)).filter(
   ({ pieces }) => pieces.length > 1,
@@ -32,7 +34,7 @@ function shown(layout: Layout, size: ScreenSize) {
   const { rig } = createAnalyst()(layout);
   return {
     first: firstFit(layout, rig, size),
-    deck: scaleOf(extentOf(layout), size),
+    deck: scaleOf(extentOfDeck(layout, rig), size),
     kit: scaleOf(extentOfKit(layout, rig), size),
   };
 }
@@ -51,6 +53,25 @@ test('a deck that is legible is shown whole, and so is one without a kit', () =>
     expect(shown(kit, { width: 1600, height: 1200 }).first).toBe('deck');
     const empty = { ...kit, pieces: [], mics: [] };
     for (const size of sizes) expect(shown(empty, size).first).toBe('deck');
+  }
+});
+
+test('the whole deck is shown with all that stands over its edge, and what a mistyped number put far away is left out', () => {
+  for (const kit of kits) {
+    const small = { ...kit, deck: { ...kit.deck, width: 1400, depth: 1200 } };
+    const { rig } = createAnalyst()(small);
+    const shownOf = extentOfDeck(small, rig);
+    const feet = rig.mics.flatMap(({ stand }) => stand?.footprint.feet ?? []);
+    const tips = rig.mics.map(({ tip }) => tip);
+    for (const spot of [...feet, ...tips]) {
+      const { x, y } = toDeck(small.deck, spot);
+      expect(x >= shownOf.left && x <= shownOf.right, kit.name).toBe(true);
+      expect(y >= shownOf.back && y <= shownOf.front, kit.name).toBe(true);
+    }
+    const [far] = rig.mics;
+    if (!far) throw new Error('expected a mic');
+    const lost = { ...rig, mics: [...rig.mics, { ...far, tip: { ...far.tip, x: 30_000 } }] };
+    expect(extentOfDeck(small, lost)).toEqual(shownOf);
   }
 });
 
