@@ -23,7 +23,7 @@ test('the ground on which the chosen mic would be struck is computed beside the 
       .click(),
   ]);
   expect(new URL(worker.url()).pathname).toMatch(/^\/assets\/fieldWorker-.*\.js$/);
-  await expect(page.getByText(/^Struck if moved here/)).toBeVisible({ timeout: 60_000 });
+  await expect(page.getByText(/^Struck with its tip here/)).toBeVisible({ timeout: 60_000 });
 });
 
 test('while its mic is moved the ground is marked as that of before, with the height that it is for', async ({
@@ -32,15 +32,17 @@ test('while its mic is moved the ground is marked as that of before, with the he
   await startLayout(page);
   await chooseSnareMic(page);
   const legend = page.locator('.plan-legends');
-  await expect(legend).toContainText(/Struck if moved here, [\d.]+ mm high/, { timeout: 60_000 });
+  await expect(legend).toContainText(/Struck with its tip here, [\d.]+ mm high/, {
+    timeout: 60_000,
+  });
   const height = /[\d.]+ mm/.exec((await legend.textContent()) ?? '')?.[0] ?? 'a height';
   const more = page.getByRole('button', { name: 'Height of the tip, more' });
   await more.scrollIntoViewIfNeeded();
   await more.hover();
   await page.mouse.down();
-  await expect(legend).toContainText(`Before this change: struck at ${height}`);
+  await expect(legend).toContainText(`Before this change: struck with its tip at ${height}`);
   await page.mouse.up();
-  await expect(legend).toContainText('Struck if moved here', { timeout: 60_000 });
+  await expect(legend).toContainText('Struck with its tip here', { timeout: 60_000 });
   await expect(legend).not.toContainText(height);
 });
 

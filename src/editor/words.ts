@@ -262,8 +262,8 @@ export const floorSpotText = (height: Mm, unit: LengthUnit): string =>
 /** What the hatch on the plan means; of the zone of before a change only its broken edge is drawn. */
 export const zoneText = (height: Mm, unit: LengthUnit, isOld: boolean): string =>
   isOld
-    ? `Before this change: struck at ${showLength(height, unit)}`
-    : `Struck if moved here, ${showLength(height, unit)} high`;
+    ? `Before this change: struck with its tip at ${showLength(height, unit)}`
+    : `Struck with its tip here, ${showLength(height, unit)} high`;
 
 /** What is said where they are wanted and have not come: nothing drawn must not be taken for nothing there. */
 export const zoneLate = 'Struck zone: not worked out yet';

@@ -28,7 +28,8 @@ export function ClearEverything() {
   const spots = useClearSpots();
   const search = useSearch(null);
   // What is only offered for one of them has cleared nothing yet, and is left when all are looked for.
-  const own = useOfferedOver() ?? report;
+  const offeredOver = useOfferedOver();
+  const own = offeredOver ?? report;
   switch (search?.kind) {
     case 'working': {
       const { request, done, spent, found } = search;
@@ -70,6 +71,7 @@ export function ClearEverything() {
             onClick={() => spots.find({ mics, whole: true, label: 'Clear all mics' })}
           >
             Clear all mics: {inTheWayWords(own)}
+            {offeredOver !== null && ' as it is now'}
           </button>
         </div>
       );

@@ -33,7 +33,7 @@ export function MicVerdict({ mic }: { readonly mic: Id }) {
         </p>
         {within && <p>{findingWords(within, layout).title}.</p>}
         <p>{capitalised(clearanceWords(row, layout))}.</p>
-        {place !== undefined && <p className="small soft">{capitalised(place)}.</p>}
+        {place !== undefined && <p className="small soft">Where it is nearest: {place}.</p>}
         {finding && <p className="next">{findingWords(finding, layout, report.clearances).next}</p>}
         <ClearSpot mic={mic} />
       </section>

@@ -29,7 +29,7 @@ export function VerdictTally() {
           </div>
         ))}
       </dl>
-      {need !== '' && <p className="tally-more">{need}</p>}
+      {need !== '' && <p className="tally-more">Of all findings: {need}</p>}
       {within > 0 && <p className="field-problem tally-more">{withinWords(within)}.</p>}
     </>
   );
