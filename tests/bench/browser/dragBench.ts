@@ -88,7 +88,8 @@ async function drags(
     mimeType: 'application/json',
     buffer: Buffer.from(JSON.stringify(layout)),
   });
-  await page.getByRole('button', { name: 'Open it' }).click();
+  // A mouse left on the page would be asked in every frame what lies under it; a tablet has none.
+  await page.getByRole('button', { name: 'Open it' }).tap();
   const surface = page.getByRole('application', { name: 'Plan of the deck' });
   await surface.waitFor();
   const box = await surface.boundingBox();
@@ -104,7 +105,6 @@ async function drags(
     const undo = page.getByRole('button', { name: /^Undo/ });
     // A thing that could not be taken hold of would measure nothing.
     if (await undo.isDisabled()) throw new Error(`${name} was not dragged`);
-    // A mouse left on the page would be asked in every frame what lies under it; a tablet has none.
     await undo.tap();
     await page.keyboard.press('Escape');
     rows.push({ name, cost });
