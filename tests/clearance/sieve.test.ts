@@ -1,14 +1,16 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Motion, motionFrom, motionOf, reachOf } from '../../src/clearance/micClearance.ts';
 import { micPose } from '../../src/clearance/micPose.ts';
 import type { Drift } from '../../src/clearance/question.ts';
 import { Sieve } from '../../src/clearance/sieve.ts';
 import { type Vec3, vec } from '../../src/geometry/vector.ts';
+import { POSITION } from '../../src/player/arm.ts';
 import { createPlaying } from '../../src/player/moves.ts';
 import { buildRig } from '../../src/rig/buildRig.ts';
 import type { MicSolid } from '../../src/rig/placed.ts';
 import { seededKits } from '../support/randomKit.ts';
-import { startingKit } from './kits.ts';
+import { rod, startingKit } from './kits.ts';
 
 const kits = [startingKit('five-piece-two-racks'), ...seededKits(8, 77)];
 
@@ -95,4 +97,55 @@ describe('rule C4: the sieve at the edge of a threshold', () => {
     const fresh = frames.map((pieces) => motionOf(player, pieces));
     expect(shared).toEqual(answers([...fresh, ...fresh.toReversed()]));
   }, 240_000);
+});
+
+describe('rule C4: the sieve of one pose', () => {
+  it('tells a rod beside any part of the arm as clear exactly where the engine does', () => {
+    const motions = kits.map(({ player, pieces }) => motionOf(player, pieces));
+    const share = fc.double({ min: 0, max: 1, noNaN: true });
+    const scene = fc.record({
+      kit: fc.nat({ max: motions.length - 1 }),
+      move: share,
+      time: share,
+      part: fc.constantFrom(0, 1, 2),
+      along: share,
+      way: fc.constantFrom(...WAYS),
+      lies: fc.constantFrom(...WAYS),
+      off: fc.integer({ min: 5, max: 120 }),
+    });
+    const position = new Float64Array(POSITION);
+    let near = 0;
+    fc.assert(
+      fc.property(scene, ({ kit, move, time, part, along, way, lies, off }) => {
+        const motion = motions[kit] as Motion;
+        const { moves, arm } = motion.swept;
+        const moving = moves[Math.floor(move * (moves.length - 1))]?.move;
+        const { at, radius } = arm.parts[part] as (typeof arm.parts)[number];
+        moving?.write(time, position, 0);
+        const onAxis = (k: number): number => {
+          const [a = 0, b = 0] = [position[at + k], position[at + 3 + k]];
+          return a + along * (b - a);
+        };
+        const far = radius + off;
+        const side = moving?.side === 'left' ? -1 : 1;
+        const p = vec(
+          side * onAxis(0) + far * way.x,
+          onAxis(1) + far * way.y,
+          onAxis(2) + far * way.z,
+        );
+        const solids = rod(p, vec(p.x + 60 * lies.x, p.y + 60 * lies.y, p.z + 60 * lies.z), 8);
+        const clearance = clearanceOf(motion, solids);
+        if (!Number.isFinite(clearance)) return;
+        near += clearance > 0 ? 1 : 0;
+        for (const by of [-3, -0.4, 0.4, 3]) {
+          const sieve = new Sieve(motion);
+          const question = { threshold: clearance + by, rooms: [0], room: 0, tolerance: 0.1 };
+          const answer = sieve.ask(micPose(solids), question, sieve.all());
+          expect(answer).toBe(by > 0 ? 'below' : 'clear');
+        }
+      }),
+      { numRuns: 300 },
+    );
+    expect(near).toBeGreaterThan(20);
+  });
 });
