@@ -143,6 +143,25 @@ describe('facts about the cables', () => {
     ]);
   });
 
+  it('K5: a cable that crosses the lane is not told again where it lies before its stairs', () => {
+    const layout: Layout = {
+      ...stocked,
+      deck: { ...stocked.deck, stairs: [{ edge: 'back', offset: 0, width: 900 }] },
+      box: { ...stocked.box, y: -1700 },
+    };
+    // The lane is 600 mm wide, the stairs 900: one cable lies across both, the other ends beside the lane, before the stairs.
+    const across = hangingMic('across', { x: 1500, y: -1700 }, 1);
+    const beside = hangingMic('beside', { x: -380, y: -1700 }, 2);
+    const told = (mics: readonly PlacedMic[]) =>
+      factsOf(layout, mics).map(({ code, ids }) => [code, ids]);
+    expect(told([across])).toEqual([['lane-crossed', ['across']]]);
+    expect(told([beside])).toEqual([['stairs-crossed', ['beside']]]);
+    expect(told([across, beside])).toEqual([
+      ['lane-crossed', ['across']],
+      ['stairs-crossed', ['beside']],
+    ]);
+  });
+
   it('K5: are told with a memory as without one, whatever changes', () => {
     const stairs: readonly Stairs[] = [
       { edge: 'back', offset: 0, width: 900 },
