@@ -1,11 +1,12 @@
 import { fromInches, toInches } from './inch.ts';
-import { type LengthUnit, showLength } from './lengthText.ts';
-import { inFull } from './numberText.ts';
+import { type LengthUnit, showLength, TYPED_DECIMALS } from './lengthText.ts';
+import { inFull, neverWhole } from './numberText.ts';
 import type { Mm } from './quantity.ts';
 
 /**
  * How clearances and the margin that judges them are written, so that no verdict contradicts its number. Rules:
- * - M1 The margin is written in full where it was typed in this unit, else rounded down.
+ * - M1 The margin is written in full where it was typed in this unit, else rounded down to the hundredth, and never to a whole number that it
+ *   is not.
  * - M2 A clearance is rounded down: no screen promises more room than there is. What is short of the last digit shown is `under 1 mm` or
  *   `under 0.1 in`: 0 would be read as touching.
  * - M3 A clear one, at or over the margin, is never written as less than the margin is; a tight one always is.
@@ -15,9 +16,9 @@ export interface Judged {
   readonly units: LengthUnit;
 }
 
-/** Steps of the last digit shown in one unit, and the decimals in which a margin can be typed. */
+/** Steps of the last digit shown in one unit, and the decimals of a margin that was typed in another unit. */
 const STEPS: Readonly<Record<LengthUnit, number>> = { mm: 1, in: 10 };
-const DECIMALS: Readonly<Record<LengthUnit, number>> = { mm: 1, in: 3 };
+const DECIMALS = 2;
 
 const inUnit = (length: Mm, unit: LengthUnit): number =>
   unit === 'mm' ? length : toInches(length);
@@ -28,15 +29,17 @@ const down = (number: number, steps: number): number => Math.floor(number * step
 /** The margin as it is written, in its unit (M1). */
 function shownMargin({ margin, units }: Judged): number {
   const number = inUnit(margin, units);
-  const typed = inFull(number, DECIMALS[units]);
-  return typed ?? (down(number, STEPS[units]) || down(number, 10 ** DECIMALS[units]));
+  return (
+    inFull(number, TYPED_DECIMALS[units]) ??
+    neverWhole(number, DECIMALS, (value, decimals) => down(value, 10 ** decimals))
+  );
 }
 
 /** The number of a margin alone, as its edit field writes it (M1). */
 export const writeMargin = (margin: Mm, units: LengthUnit): string =>
   String(shownMargin({ margin, units }));
 
-/** The margin as text: `50 mm`, `1.9 in` (M1). */
+/** The margin as text: `50 mm`, `1.96 in` (M1). */
 export const showMargin = ({ margin, units }: Judged): string =>
   `${writeMargin(margin, units)} ${units}`;
 

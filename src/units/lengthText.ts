@@ -1,5 +1,5 @@
 import { fromInches, MM_PER_FOOT, MM_PER_INCH, toInches } from './inch.ts';
-import { readNumber, readWithUnit, writeNumber } from './numberText.ts';
+import { inFull, readNumber, readWithUnit, writeNear, writeNumber } from './numberText.ts';
 import type { Mm } from './quantity.ts';
 
 /** How lengths are shown. Data are always mm. */
@@ -36,12 +36,42 @@ export function showCableLength(length: Mm, unit: LengthUnit): string {
   return `${Number(value.toFixed(2))} ${unit === 'mm' ? 'm' : 'ft'}`;
 }
 
+/** The decimals in which a length can be typed, and to which one is rounded that nobody typed, as after a drag. */
+export const TYPED_DECIMALS: Readonly<Record<LengthUnit, number>> = { mm: 2, in: 3 };
+const USUAL_DECIMALS: Readonly<Record<LengthUnit, number>> = { mm: 0, in: 1 };
+/** To which one is rounded that was typed in the other unit. */
+const NEAR_DECIMALS = 2;
+
+const inUnit = (length: Mm, unit: LengthUnit): number =>
+  unit === 'mm' ? length : toInches(length);
+
+const isTyped = (length: Mm): boolean =>
+  (['mm', 'in'] as const).some(
+    (unit) => inFull(inUnit(length, unit), TYPED_DECIMALS[unit]) !== undefined,
+  );
+
 /**
- * A length as an edit field writes it: whole mm or tenths of an inch, but what was typed finer is written in full, down to tenths of
- * a mm and thousandths of an inch (13 3/8 in is 13.375).
+ * A length as an edit field writes it. What was typed is written in full, down to hundredths of a mm and thousandths of an inch (13 3/8 in
+ * is 13.375), or to the hundredth where it was typed in the other unit, and never as a whole number that it is not; any other is
+ * rounded to the usual decimals: whole mm or tenths of an inch.
  */
-export const writeLength = (length: Mm, unit: LengthUnit): string =>
-  unit === 'mm' ? writeNumber(length, 0, 1) : writeNumber(toInches(length), 1, 3);
+export function writeLength(
+  length: Mm,
+  unit: LengthUnit,
+  usual: number = USUAL_DECIMALS[unit],
+): string {
+  const number = inUnit(length, unit);
+  const full = inFull(number, TYPED_DECIMALS[unit]);
+  if (full !== undefined) return String(full);
+  return isTyped(length) ? writeNear(number, NEAR_DECIMALS) : writeNumber(number, usual, usual);
+}
+
+/** A typed length as it is kept: as it is, where either unit writes it in full; else, as a third of an inch, rounded to what the shown one writes. */
+export function keptLength(length: Mm, unit: LengthUnit): Mm {
+  if (isTyped(length)) return length;
+  const number = Number(inUnit(length, unit).toFixed(TYPED_DECIMALS[unit]));
+  return unit === 'mm' ? number : fromInches(number);
+}
 
 /** What a bare number is read as. */
 export type BareUnit = LengthUnit | 'm' | 'ft';

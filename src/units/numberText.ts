@@ -57,3 +57,23 @@ export function inFull(value: number, decimals: number): number | undefined {
 export function writeNumber(value: number, usual: number, most: number): string {
   return String(inFull(value, most) ?? Number(value.toFixed(usual)) + 0);
 }
+
+/** As many decimals as a number is ever written with. */
+const MOST = 6;
+
+/** So many decimals of a number, by `to`, and more where it would be taken for a whole number that it is not. */
+export function neverWhole(
+  value: number,
+  decimals: number,
+  to: (value: number, decimals: number) => number,
+): number {
+  for (let more = decimals; more < MOST; more += 1) {
+    const written = to(value, more);
+    if (!Number.isInteger(written) || Math.abs(written - value) <= NOISE) return written + 0;
+  }
+  return to(value, MOST) + 0;
+}
+
+/** A number rounded to so many decimals, never to a whole number that it is not: 2.0004 in stays 2.0004. */
+export const writeNear = (value: number, decimals: number): string =>
+  String(neverWhole(value, decimals, (number, to) => Number(number.toFixed(to))));

@@ -57,22 +57,27 @@ describe('clearances and their margin in writing', () => {
     );
   });
 
-  it('M1 a margin is written in full where it was typed, else rounded down', () => {
+  it('M1 a margin is written in full where it was typed, else rounded down, never to another whole number', () => {
     expect(showMargin({ margin: 50, units: 'mm' })).toBe('50 mm');
-    expect(showMargin({ margin: 50, units: 'in' })).toBe('1.9 in');
+    expect(showMargin({ margin: 50, units: 'in' })).toBe('1.96 in');
+    expect(showMargin({ margin: 51, units: 'in' })).toBe('2.007 in');
     expect(showMargin({ margin: fromInches(1.97), units: 'in' })).toBe('1.97 in');
     expect(showMargin({ margin: fromInches(2), units: 'mm' })).toBe('50.8 mm');
-    expect(showMargin({ margin: 50.55, units: 'mm' })).toBe('50 mm');
+    expect(showMargin({ margin: 50.55, units: 'mm' })).toBe('50.55 mm');
+    expect(showMargin({ margin: fromInches(3.05), units: 'mm' })).toBe('77.47 mm');
+    expect(showMargin({ margin: fromInches(13.375), units: 'mm' })).toBe('339.72 mm');
     fc.assert(
       fc.property(judged, (by) => {
         const read = readLength(writeMargin(by.margin, by.units), by.units);
         expect(read).toBeLessThanOrEqual(by.margin + 1e-4);
+        const whole = Number.isInteger(Number(writeMargin(by.margin, by.units)));
+        expect(read).toBeGreaterThan(by.margin - (whole ? 1e-4 : 0.01 * 25.4));
       }),
     );
   });
 
-  it('M2 says 1.9 in beside a margin of 1.9 in, and under the last digit instead of 0', () => {
-    expect(showClearance(50, { margin: 50, units: 'in' })).toBe('1.9 in');
+  it('M2 says 1.96 in beside a margin of 1.96 in, and under the last digit instead of 0', () => {
+    expect(showClearance(50, { margin: 50, units: 'in' })).toBe('1.96 in');
     expect(showClearance(0.4, { margin: 50, units: 'mm' })).toBe('under 1 mm');
     expect(showClearance(2.5, { margin: 50, units: 'in' })).toBe('under 0.1 in');
     expect(showClearance(-0.4, { margin: 50, units: 'mm' })).toBe('−1 mm');
@@ -100,7 +105,7 @@ describe('clearances and their margin in writing', () => {
       }),
       { numRuns: 2000 },
     );
-    expect(showClearance(49.9, { margin: 50, units: 'in' })).toBe('1.8 in');
+    expect(showClearance(49.9, { margin: 50, units: 'in' })).toBe('1.9 in');
     expect(showInside(49.9, { margin: 50, units: 'in' })).toBe('0.1 in');
   });
 

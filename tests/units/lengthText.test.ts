@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
+  keptLength,
   readLength,
   roundedDown,
   showLength,
@@ -222,6 +223,49 @@ describe('writeLength', () => {
         );
       }),
     );
+  });
+});
+
+describe('a typed length', () => {
+  const lengths = fc.oneof(
+    fc.integer({ min: -400_000, max: 400_000 }).map((hundredths) => `${hundredths / 100} mm`),
+    fc.integer({ min: -20_000, max: 20_000 }).map((thousandths) => `${thousandths / 1000} in`),
+    fc.integer({ min: -500, max: 500 }).map((n) => `${n}/64 in`),
+    fc.integer({ min: -9999, max: 9999 }).map((n) => `${n / 10_000} cm`),
+    fc.integer({ min: -99, max: 99 }).map((n) => `${n}/7`),
+  );
+
+  it('is shown as it is kept: to the last digit of the unit shown, and never as another whole number', () => {
+    fc.assert(
+      fc.property(lengths, unit, unit, (text, typedIn, shownIn) => {
+        const typed = readLength(text, typedIn);
+        fc.pre(typed !== undefined);
+        const kept = keptLength(typed, typedIn);
+        expect(Math.abs(kept - typed)).toBeLessThanOrEqual(0.0005 * 25.4 + 1e-9);
+        const shown = Number(writeLength(kept, shownIn));
+        const number = shownIn === 'mm' ? kept : kept / 25.4;
+        expect(Math.abs(shown - number)).toBeLessThanOrEqual(0.005 + 1e-9);
+        if (Number.isInteger(shown)) expect(number).toBeCloseTo(shown, 5);
+        // In the unit in which it was typed nothing of it is lost.
+        if (text.endsWith(typedIn) && shownIn === typedIn) expect(shown).toBeCloseTo(number, 5);
+      }),
+      { numRuns: 2000 },
+    );
+  });
+
+  it.each([
+    ['50.55', 'mm', 'mm', '50.55'],
+    ['3.05 in', 'mm', 'mm', '77.47'],
+    ['1801.25', 'mm', 'mm', '1801.25'],
+    ['13 3/8 in', 'mm', 'mm', '339.72'],
+    ['13 3/8 in', 'mm', 'in', '13.375'],
+    ['50.55 mm', 'in', 'in', '1.99'],
+    ['152 mm', 'in', 'in', '5.98'],
+    ['152.4 mm', 'in', 'in', '6'],
+    ['152.39 mm', 'in', 'in', '5.9996'],
+  ] as const)('%s typed where %s are shown is written, in %s, as %s', (text, typedIn, unit, as) => {
+    const typed = readLength(text, typedIn) ?? Number.NaN;
+    expect(writeLength(keptLength(typed, typedIn), unit)).toBe(as);
   });
 });
 

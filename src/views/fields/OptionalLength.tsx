@@ -2,7 +2,7 @@ import { type KeyboardEvent, useId, useState } from 'react';
 import { useSession } from '../../session/session.ts';
 import { FieldProblem } from './FieldProblem.tsx';
 import { LENGTH } from './measure.ts';
-import { type Limits, readField } from './reading.ts';
+import { type Limits, readField, roundedWords } from './reading.ts';
 
 interface OptionalLengthProps {
   readonly label: string;
@@ -29,14 +29,19 @@ export function OptionalLength({
   const derived = `${LENGTH.show(otherwise, unit)} ${unit}`;
   const [draft, setDraft] = useState<string | null>(null);
   const [problem, setProblem] = useState('');
+  const [rounded, setRounded] = useState('');
   const take = () => {
     setDraft(null);
     setProblem('');
+    setRounded('');
     if (draft === null || draft === shown) return;
     if (draft.trim() === '') return onSet(undefined);
     const reading = readField(draft, LENGTH, limits, unit);
-    if (reading.ok) onSet(reading.value);
-    else setProblem(`${reading.message} Kept ${shown === '' ? `the value from ${from}` : shown}.`);
+    if (reading.ok) {
+      onSet(reading.value);
+      setRounded(roundedWords(reading));
+    } else
+      setProblem(`${reading.message} Kept ${shown === '' ? `the value from ${from}` : shown}.`);
   };
   const onKeyDown = (event: KeyboardEvent<HTMLInputElement>) => {
     if (event.key === 'Enter') take();
@@ -62,6 +67,11 @@ export function OptionalLength({
       <p className="field-hint" id={`${id}-from`}>
         From {from}: {derived}
       </p>
+      {rounded !== '' && (
+        <p className="field-hint" role="status">
+          {rounded}
+        </p>
+      )}
       <FieldProblem id={`${id}-problem`} text={problem} />
     </div>
   );

@@ -13,6 +13,8 @@ export interface StepperEntry {
   /** What is being typed; null while nothing is. */
   readonly draft: string | null;
   readonly problem: string;
+  /** How what was typed was rounded; empty while it was not. */
+  readonly rounded: string;
   readonly setDraft: (text: string) => void;
   readonly take: () => void;
   readonly onKeyDown: (event: KeyboardEvent<HTMLInputElement>) => void;
@@ -30,7 +32,7 @@ interface StepperProps {
 /** A number with its unit between − and +, and the message of what could not be read. */
 export function Stepper({ label, measure, note, entry }: StepperProps) {
   const id = useId();
-  const { unit, shown, draft, problem } = entry;
+  const { unit, shown, draft, problem, rounded } = entry;
   const setDraft = useStable(entry.setDraft);
   const take = useStable(entry.take);
   const onKeyDown = useStable(entry.onKeyDown);
@@ -64,6 +66,11 @@ export function Stepper({ label, measure, note, entry }: StepperProps) {
       {note !== undefined && (
         <p className="field-hint" id={`${id}-note`}>
           {note}
+        </p>
+      )}
+      {rounded !== '' && (
+        <p className="field-hint" role="status">
+          {rounded}
         </p>
       )}
       <FieldProblem id={`${id}-problem`} text={problem} />

@@ -1,8 +1,8 @@
 import { writeMargin } from '../../units/clearanceText.ts';
 import { oClockText } from '../../units/clock.ts';
-import { MM_PER_FOOT, toInches } from '../../units/inch.ts';
-import { type LengthUnit, readLength, writeLength } from '../../units/lengthText.ts';
-import { readWithUnit, writeNumber } from '../../units/numberText.ts';
+import { MM_PER_FOOT } from '../../units/inch.ts';
+import { keptLength, type LengthUnit, readLength, writeLength } from '../../units/lengthText.ts';
+import { inFull, readWithUnit, writeNear, writeNumber } from '../../units/numberText.ts';
 
 /** How one kind of quantity is shown, stepped and read in a field. Values are what the layout stores. */
 export interface Measure {
@@ -14,6 +14,8 @@ export interface Measure {
   unitSpoken(unit: LengthUnit): string;
   /** What a person typed; undefined when it is not this quantity. */
   read(text: string, unit: LengthUnit): number | undefined;
+  /** What was typed as it is kept: rounded where the field could not write it in full. */
+  kept(value: number, unit: LengthUnit): number;
   /** What could have been typed. */
   expected(unit: LengthUnit): string;
   /** One press of a step button. */
@@ -27,10 +29,11 @@ const lengthStep =
     unit === 'mm' ? mm : inches * 25.4;
 
 const lengthWithStep = (mm: number, inches: number): Measure => ({
-  show: writeLength,
+  show: (value, unit) => writeLength(value, unit),
   unitText: (unit) => unit,
   unitSpoken: (unit) => (unit === 'mm' ? 'millimetres' : 'inches'),
   read: readLength,
+  kept: keptLength,
   expected: (unit) =>
     unit === 'mm'
       ? 'a length such as 120, 12.5 cm, 1.2 m, 14 in or 5 ft 11 in'
@@ -48,21 +51,32 @@ export const MARGIN: Measure = { ...FINE_LENGTH, show: writeMargin };
 /** A stick's thickness and the like: 0.5 mm a press, shown to a tenth. */
 export const THICKNESS: Measure = {
   ...lengthWithStep(0.5, 0.02),
-  show: (value, unit) =>
-    unit === 'mm' ? writeNumber(value, 1, 2) : writeNumber(toInches(value), 2, 3),
+  show: (value, unit) => writeLength(value, unit, unit === 'mm' ? 1 : 2),
 };
 /** Decks and boxes: 10 cm (4 in) a press. */
 export const COARSE_LENGTH = lengthWithStep(100, 4);
 
+const PER_CABLE_UNIT: Readonly<Record<LengthUnit, number>> = { mm: 1000, in: MM_PER_FOOT };
+/** The decimals in which a cable can be typed. */
+const CABLE_DECIMALS = 3;
+
 /** Cables: metres or feet, always with a decimal. */
 export const CABLE_LENGTH: Measure = {
   show: (value, unit) => {
-    const text = writeNumber(unit === 'mm' ? value / 1000 : value / MM_PER_FOOT, 1, 2);
+    const number = value / PER_CABLE_UNIT[unit];
+    const text = String(inFull(number, CABLE_DECIMALS) ?? writeNear(number, 2));
     return text.includes('.') ? text : `${text}.0`;
   },
   unitText: (unit) => (unit === 'mm' ? 'm' : 'ft'),
   unitSpoken: (unit) => (unit === 'mm' ? 'metres' : 'feet'),
   read: (text, unit) => readLength(text, unit === 'mm' ? 'm' : 'ft'),
+  kept(value, unit) {
+    const isTyped = Object.values(PER_CABLE_UNIT).some(
+      (size) => inFull(value / size, CABLE_DECIMALS) !== undefined,
+    );
+    const size = PER_CABLE_UNIT[unit];
+    return isTyped ? value : Number((value / size).toFixed(CABLE_DECIMALS)) * size;
+  },
   expected: (unit) =>
     unit === 'mm' ? 'a length such as 5, 2.5 m or 16 ft' : 'a length such as 15, 12 ft 6 in or 5 m',
   step: (unit) => (unit === 'mm' ? 500 : MM_PER_FOOT),
@@ -79,14 +93,17 @@ interface Plain {
   readonly decimals?: number;
 }
 
+const decimalsOf = ({ decimals = 1 }: Plain): number => decimals + 1;
+
 const plain = (of: Plain): Measure => ({
-  show: (value) => writeNumber(value, of.decimals ?? 1, (of.decimals ?? 1) + 1),
+  show: (value) => writeNumber(value, decimalsOf(of) - 1, decimalsOf(of)),
   unitText: () => of.unit,
   unitSpoken: () => of.spoken,
   read: (text) => {
     const read = readWithUnit(text);
     return read && of.accepts.test(read.unit) ? read.number : undefined;
   },
+  kept: (value) => Number(value.toFixed(decimalsOf(of))) + 0,
   expected: () => of.expected,
   step: () => of.step,
   whole: of.whole ?? false,
@@ -132,6 +149,7 @@ export const GATHERED: Measure = {
     const percent = PERCENT.read(text, unit);
     return percent === undefined ? undefined : percent / 100;
   },
+  kept: (value, unit) => PERCENT.kept(100 * value, unit) / 100,
   step: () => 0.1,
 };
 

@@ -20,7 +20,12 @@ export function limitsOf(field: {
 }
 
 export type Reading =
-  | { readonly ok: true; readonly value: number }
+  | {
+      readonly ok: true;
+      readonly value: number;
+      /** How the value is shown, where it is not quite what was typed. */
+      readonly rounded?: string;
+    }
   | { readonly ok: false; readonly message: string };
 
 /** Reads what a person typed into a field, or says what was expected. */
@@ -30,19 +35,28 @@ export function readField(
   limits: Limits,
   unit: LengthUnit,
 ): Reading {
-  const value = measure.read(text, unit);
-  if (value === undefined) return { ok: false, message: unreadable(text, measure, unit) };
-  if (measure.whole && !Number.isInteger(value)) {
+  const typed = measure.read(text, unit);
+  if (typed === undefined) return { ok: false, message: unreadable(text, measure, unit) };
+  if (measure.whole && !Number.isInteger(typed)) {
     return {
       ok: false,
       message: `“${shortened(text)}” can't be used. Type ${measure.expected(unit)}.`,
     };
   }
+  const value = measure.kept(typed, unit);
   if (value < limits.low || value > limits.high) {
     return { ok: false, message: rangeWords(measure, limits, unit) };
   }
-  return { ok: true, value };
+  if (Math.abs(value - typed) <= SAME) return { ok: true, value };
+  return { ok: true, value, rounded: measure.show(value, unit) };
 }
+
+/** Nearer than this, nobody typed another number. */
+const SAME = 1e-6;
+
+/** What is said beside a number that was typed finer than the field keeps: `Rounded to 12.35.` */
+export const roundedWords = ({ rounded }: Extract<Reading, { ok: true }>): string =>
+  rounded === undefined ? '' : `Rounded to ${rounded}.`;
 
 /** Why a text is no value, and what would be. */
 function unreadable(text: string, measure: Measure, unit: LengthUnit): string {

@@ -12,7 +12,7 @@ import {
 } from '../../session/session.ts';
 import { wrapDegrees } from '../../units/angle.ts';
 import type { Measure } from './measure.ts';
-import { type Limits, readField, stepped } from './reading.ts';
+import { type Limits, readField, roundedWords, stepped } from './reading.ts';
 import type { Hold } from './useHold.ts';
 
 export interface NumberEntry {
@@ -49,9 +49,10 @@ function undoByKey(event: KeyboardEvent<HTMLInputElement>): boolean {
   return true;
 }
 
-/** What was said of what was typed, beside which value. */
-interface Refused {
-  readonly message: string;
+/** What was said of what was typed, beside which value: why it was refused, or how it was rounded. */
+interface Said {
+  readonly problem: string;
+  readonly rounded: string;
   readonly beside: number;
 }
 
@@ -68,10 +69,9 @@ export function useNumberEntry({
   const value = round ? wrapDegrees(stored) : stored;
   const shown = measure.show(value, unit);
   const [draft, setDraft] = useState<string | null>(null);
-  const [refused, setRefused] = useState<Refused | null>(null);
-  const problem = refused?.message ?? '';
+  const [said, setSaid] = useState<Said | null>(null);
   // A value that changed by other means ends the old message.
-  if (refused !== null && refused.beside !== stored) setRefused(null);
+  if (said !== null && said.beside !== stored) setSaid(null);
   const held = useRef(value);
 
   const set = (to: number) => edit(step, (layout) => apply(layout, to));
@@ -82,11 +82,15 @@ export function useNumberEntry({
 
   const take = () => {
     setDraft(null);
-    setRefused(null);
+    setSaid(null);
     if (draft === null || draft === shown) return;
     const reading = readField(draft, measure, limits, unit);
-    if (reading.ok) set(reading.value);
-    else setRefused({ message: `${reading.message} Kept ${shown}.`, beside: stored });
+    if (reading.ok) {
+      set(reading.value);
+      setSaid({ problem: '', rounded: roundedWords(reading), beside: reading.value });
+    } else {
+      setSaid({ problem: `${reading.message} Kept ${shown}.`, rounded: '', beside: stored });
+    }
   };
   const onKeyDown = (event: KeyboardEvent<HTMLInputElement>) => {
     if (event.key === 'Enter') {
@@ -113,5 +117,6 @@ export function useNumberEntry({
     end: commitGesture,
     cancel: cancelGesture,
   });
-  return { unit, shown, draft, problem, setDraft, take, onKeyDown, holding };
+  const { problem, rounded } = said ?? { problem: '', rounded: '' };
+  return { unit, shown, draft, problem, rounded, setDraft, take, onKeyDown, holding };
 }

@@ -1,6 +1,6 @@
 import { type KeyboardEvent, useRef, useState } from 'react';
 import type { Measure } from '../fields/measure.ts';
-import { type Limits, readField, stepped } from '../fields/reading.ts';
+import { type Limits, readField, roundedWords, stepped } from '../fields/reading.ts';
 import { Stepper, type StepperEntry } from '../fields/Stepper.tsx';
 
 interface SettingFieldProps {
@@ -25,16 +25,20 @@ function useSettingEntry({
   const shown = measure.show(value, 'mm');
   const [draft, setDraft] = useState<string | null>(null);
   const [problem, setProblem] = useState('');
+  const [rounded, setRounded] = useState('');
   const held = useRef(value);
   const step = (from: number, count: number) =>
     onSet(stepped(from, count * measure.step('mm'), limits));
   const take = () => {
     setDraft(null);
     setProblem('');
+    setRounded('');
     if (draft === null || draft === shown) return;
     const reading = readField(draft, measure, limits, 'mm');
-    if (reading.ok) onSet(reading.value);
-    else setProblem(`${reading.message} Kept ${shown}.`);
+    if (reading.ok) {
+      onSet(reading.value);
+      setRounded(roundedWords(reading));
+    } else setProblem(`${reading.message} Kept ${shown}.`);
   };
   const onKeyDown = (event: KeyboardEvent<HTMLInputElement>) => {
     if (event.key === 'Enter') take();
@@ -52,5 +56,5 @@ function useSettingEntry({
     end: () => undefined,
     cancel: () => onSet(held.current),
   });
-  return { unit: 'mm', shown, draft, problem, setDraft, take, onKeyDown, holding };
+  return { unit: 'mm', shown, draft, problem, rounded, setDraft, take, onKeyDown, holding };
 }

@@ -5,13 +5,19 @@ import {
   CABLE_LENGTH,
   CELSIUS,
   COUNT,
+  DECIBELS,
   DIRECTION,
+  GATHERED,
+  HERTZ,
   KILOGRAMS,
   LENGTH,
+  MARGIN,
+  OHMS,
   PERCENT,
+  SHARE,
   THICKNESS,
 } from '../../../src/views/fields/measure.ts';
-import { limitsOf, readField, stepped } from '../../../src/views/fields/reading.ts';
+import { limitsOf, readField, roundedWords, stepped } from '../../../src/views/fields/reading.ts';
 
 const wide = { low: -20_000, high: 20_000 };
 
@@ -85,6 +91,36 @@ describe('typed numbers', () => {
           expect(again.ok && again.value).toBeCloseTo(value, 6);
         },
       ),
+    );
+  });
+
+  it('what was typed finer than a field keeps is rounded as it is shown, and the field says so', () => {
+    expect(readField('50.55', MARGIN, wide, 'mm')).toEqual({ ok: true, value: 50.55 });
+    const angle = readField('12.3456', DIRECTION, wide, 'mm');
+    expect(angle).toEqual({ ok: true, value: 12.35, rounded: '12.35' });
+    expect(angle.ok && roundedWords(angle)).toBe('Rounded to 12.35.');
+    const third = readField('1/3 in', LENGTH, wide, 'mm');
+    expect(third).toEqual({ ok: true, value: 8.47, rounded: '8.47' });
+    const text = fc.integer({ min: 0, max: 999_999 }).map((n) => `${n / 10_000}`);
+    const all = [
+      ...[LENGTH, MARGIN, THICKNESS, CABLE_LENGTH, DIRECTION, CELSIUS, PERCENT, GATHERED],
+      ...[KILOGRAMS, OHMS, SHARE, DECIBELS, HERTZ],
+    ];
+    fc.assert(
+      fc.property(
+        text,
+        fc.constantFrom(...all),
+        fc.constantFrom('mm', 'in'),
+        (typed, measure, unit) => {
+          const reading = readField(typed, measure, wide, unit);
+          fc.pre(reading.ok);
+          const shown = measure.show(reading.value, unit);
+          const again = readField(shown, measure, wide, unit);
+          const off = again.ok ? Math.abs(again.value - reading.value) : Number.NaN;
+          expect(off).toBeLessThanOrEqual(2e-6);
+        },
+      ),
+      { numRuns: 1000 },
     );
   });
 
