@@ -25,10 +25,20 @@ async function openMove(page: Page) {
   await page.getByRole('button', { name: 'Show the move' }).click();
   const slider = page.getByRole('slider', { name: 'Moment of the move' });
   const said = page.locator('.plan-moment');
-  const nearest = `${Math.floor(row.clearance)} mm, ${row.verdict}`;
-  const mm = async () => Number.parseInt((await said.textContent()) ?? '', 10);
+  const nearest = `Nearest: ${Math.floor(row.clearance)} mm, ${row.verdict}`;
+  const mm = async () => Number(/\d+/.exec((await said.textContent()) ?? '')?.[0]);
   return { plan, row, slider, said, nearest, mm };
 }
+
+/** Plays for so many frames, and stops. */
+const playFor = (page: Page, frames: number): Promise<void> =>
+  page.evaluate(async (count) => {
+    const press = (name: string): void =>
+      document.querySelector<HTMLButtonElement>(`.plan-move [aria-label="${name}"]`)?.click();
+    press('Play');
+    for (let i = 0; i < count; i += 1) await new Promise((go) => requestAnimationFrame(go));
+    press('Pause');
+  }, frames);
 
 test('a move rests at its nearest moment, is drawn to and fro by finger and keys, and played @portrait', async ({
   page,
@@ -48,17 +58,36 @@ test('a move rests at its nearest moment, is drawn to and fro by finger and keys
   await page.touchscreen.tap(box.x + box.width * 0.95, box.y + 6);
   expect(Number(await slider.inputValue())).toBeGreaterThan(170);
   const before = await slider.inputValue();
-  await page.getByRole('button', { name: 'Play' }).click();
-  await expect(slider).not.toHaveValue(before);
-  await page.getByRole('button', { name: 'Pause' }).click();
+  await playFor(page, 3);
   const paused = await slider.inputValue();
+  expect(paused).not.toBe(before);
   await page.waitForTimeout(300);
   await expect(slider).toHaveValue(paused);
   await page.getByRole('button', { name: 'Close the move' }).click();
   await expect(slider).toBeHidden();
 });
 
-test('who wants less motion draws the move by hand: nothing plays', async ({ page }) => {
+test('a move that is played stops by itself at its nearest moment, and goes round once more when it is played again @portrait', async ({
+  page,
+}) => {
+  const { slider, said, nearest } = await openMove(page);
+  const rest = await slider.inputValue();
+  for (const from of ['Home', 'nearest']) {
+    if (from === 'Home') await slider.press('Home');
+    await page.getByRole('button', { name: 'Play' }).click();
+    await expect(page.getByRole('button', { name: 'Pause' })).toBeVisible();
+    await expect(said).not.toHaveText(nearest);
+    await expect(said).toHaveText(nearest);
+    await expect(slider).toHaveValue(rest);
+    await expect(page.getByRole('button', { name: 'Play' })).toBeVisible();
+    await page.waitForTimeout(400);
+    await expect(slider).toHaveValue(rest);
+  }
+});
+
+test('who wants less motion draws the move by hand or steps through it: nothing plays', async ({
+  page,
+}) => {
   await page.emulateMedia({ reducedMotion: 'reduce' });
   const { slider, said, nearest } = await openMove(page);
   await expect(said).toHaveText(nearest);
@@ -66,11 +95,21 @@ test('who wants less motion draws the move by hand: nothing plays', async ({ pag
   await slider.focus();
   await page.keyboard.press('Home');
   await expect(slider).toHaveValue('0');
+  const step = page.getByRole('button', { name: 'Step through the move' });
+  await step.click();
+  await expect(slider).not.toHaveValue('0');
+  const stepped = await slider.inputValue();
+  await page.waitForTimeout(300);
+  await expect(slider).toHaveValue(stepped);
+  for (let steps = 0; (await said.textContent()) !== nearest; steps += 1) {
+    expect(steps).toBeLessThan(12);
+    await step.click();
+  }
 });
 
 test('a cymbal that comes nearest is swung over the plan and beside it', async ({ page }) => {
   const { row } = await selectMic(page, 'swing');
-  const nearest = `${Math.floor(row.clearance)} mm, ${row.verdict}`;
+  const nearest = `Nearest: ${Math.floor(row.clearance)} mm, ${row.verdict}`;
   const said = page.locator('.plan-moment');
   await page.getByRole('button', { name: 'Show the swing' }).click();
   await expect(said).toHaveText(nearest);
@@ -78,7 +117,7 @@ test('a cymbal that comes nearest is swung over the plan and beside it', async (
   await slider.focus();
   await page.keyboard.press('Home');
   await expect(said).not.toHaveText(nearest);
-  expect(Number.parseInt((await said.textContent()) ?? '', 10)).toBeGreaterThan(row.clearance);
+  expect(Number(/\d+/.exec((await said.textContent()) ?? '')?.[0])).toBeGreaterThan(row.clearance);
   await page.getByRole('radio', { name: 'Front', exact: true }).check();
   await page.getByRole('button', { name: 'Nearest' }).click();
   await expect(said).toHaveText(nearest);

@@ -155,6 +155,7 @@ export const moveWords = {
   show: 'Show the move',
   name: 'The move that comes nearest',
   moment: 'Moment of the move',
+  step: 'Step through the move',
   close: 'Close the move',
 } as const;
 
@@ -163,6 +164,7 @@ export const swingWords = {
   show: 'Show the swing',
   name: 'The swing that comes nearest',
   moment: 'Moment of the swing',
+  step: 'Step through the swing',
   close: 'Close the swing',
 } as const;
 
@@ -174,6 +176,9 @@ export const spokenMoment = (
   { clearance, verdict }: Pick<Moment, 'clearance' | 'verdict'>,
   judged: Judged,
 ): string => `${showClearance(clearance, judged)}, ${verdictWords[verdict]}`;
+
+/** The same at the nearest moment, where it stops when it is played. */
+export const atNearest = (moment: string): string => `Nearest: ${moment}`;
 
 const keyVerbs = {
   nudge: 'Move',

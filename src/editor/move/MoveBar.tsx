@@ -1,7 +1,7 @@
 import { type CSSProperties, useCallback, useState, useSyncExternalStore } from 'react';
 import type { Judged } from '../../units/clearanceText.ts';
 import { Sign } from '../Sign.tsx';
-import { moveWords, spokenMoment, swingWords } from '../words.ts';
+import { atNearest, moveWords, spokenMoment, swingWords } from '../words.ts';
 import type { ShownMove } from './useMove.ts';
 
 interface Props {
@@ -29,6 +29,7 @@ export function MoveBar({ move, judged, isOpen, open }: Props) {
     );
   }
   const text = spokenMoment(moment, judged);
+  const isNearest = at === nearestAt;
   const close = (): void => {
     move.show(nearestAt);
     open(false);
@@ -36,7 +37,11 @@ export function MoveBar({ move, judged, isOpen, open }: Props) {
   return (
     <fieldset className="plan-card plan-move">
       <legend className="plan-spoken">{words.name}</legend>
-      {!still && (
+      {still ? (
+        <button type="button" aria-label={words.step} onClick={move.step}>
+          <Sign path={signs.step} />
+        </button>
+      ) : (
         <button
           type="button"
           aria-label={isPlaying ? 'Pause' : 'Play'}
@@ -57,8 +62,10 @@ export function MoveBar({ move, judged, isOpen, open }: Props) {
           onChange={(event) => move.show(Number(event.target.value) / STEPS)}
         />
       </span>
-      <output className={`plan-moment plan-${moment.verdict}`}>{text}</output>
-      <button type="button" disabled={at === nearestAt} onClick={() => move.show(nearestAt)}>
+      <output className={`plan-moment plan-${moment.verdict}`}>
+        {isNearest ? atNearest(text) : text}
+      </output>
+      <button type="button" disabled={isNearest} onClick={() => move.show(nearestAt)}>
         Nearest
       </button>
       <button type="button" aria-label={words.close} onClick={close}>
@@ -70,6 +77,7 @@ export function MoveBar({ move, judged, isOpen, open }: Props) {
 
 const signs = {
   play: 'M8 5v14l11-7z',
+  step: 'M7 5v14l8-7zM18 5v14',
   pause: 'M8 5v14M16 5v14',
   close: 'M6 6l12 12M18 6L6 18',
 } as const;

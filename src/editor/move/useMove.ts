@@ -5,6 +5,7 @@ import type { Moment } from '../../report/moment.ts';
 import type { ClearanceRow } from '../../report/report.ts';
 import { type OpenLayout, useSession } from '../../session/session.ts';
 import { focusAt, focusOn, type MicFocus } from './micFocus.ts';
+import { playedFrom, stepFrom } from './playing.ts';
 
 /** The move or the swing that comes nearest to the selected mic, to be looked at moment by moment. */
 export interface ShownMove {
@@ -17,6 +18,8 @@ export interface ShownMove {
   /** Shows a moment, and stops. */
   show(at: number): void;
   play(isPlaying: boolean): void;
+  /** Shows the next moment of a few (P3). */
+  step(): void;
 }
 
 /** What is asked to be shown of one move; another move starts at its nearest moment, at rest. */
@@ -26,9 +29,6 @@ interface Asked {
   readonly at: number | null;
   readonly isPlaying: boolean;
 }
-
-/** How long a move takes when it is played: slow enough to be followed with the eye, ms. */
-const DURATION = 2400;
 
 /** What the selected mic is judged by, null when no mic is selected, and what of it can be played; null for a leg, which is at rest. */
 export function useMove(open: OpenLayout): {
@@ -57,12 +57,15 @@ export function useMove(open: OpenLayout): {
     [still, open, row, at],
   );
   const isPlaying = kept.isPlaying && isAtRest;
-  usePlaying(isPlaying, at ?? 0, setAsked);
+  usePlaying(isPlaying, { from: at ?? 0, nearestAt: nearestAt ?? 0 }, setAsked);
   const show = useCallback((next: number) => setAsked({ key, at: next, isPlaying: false }), [key]);
   const play = useCallback((on: boolean) => setAsked((now) => ({ ...now, isPlaying: on })), []);
   const move =
     found && mic !== null && at !== null && nearestAt !== null
-      ? { mic, at, nearestAt, moment: found.moment, isPlaying, show, play }
+      ? {
+          ...{ mic, at, nearestAt, moment: found.moment, isPlaying, show, play },
+          step: () => show(stepFrom(at, nearestAt)),
+        }
       : null;
   return { focus: found?.focus ?? still, move };
 }
@@ -70,10 +73,15 @@ export function useMove(open: OpenLayout): {
 const keyOf = (row: ClearanceRow | undefined): string =>
   JSON.stringify([row?.mic, { ...row?.nearest?.movement, at: 0 }]);
 
-/** Goes on from moment to moment while it is played, round and round. */
+interface Way {
+  readonly from: number;
+  readonly nearestAt: number;
+}
+
+/** Goes on from moment to moment while it is played, until it is nearest (P1, P2). */
 function usePlaying(
   isPlaying: boolean,
-  from: number,
+  { from, nearestAt }: Way,
   setAsked: (next: (now: Asked) => Asked) => void,
 ): void {
   // Where it starts is read once: the moments that follow are this effect's own.
@@ -83,12 +91,12 @@ function usePlaying(
     let ticket = 0;
     let began: number | undefined;
     const draw = (time: number): void => {
-      began ??= time - from * DURATION;
-      const at = ((time - began) / DURATION) % 1;
-      setAsked((now) => (now.isPlaying ? { ...now, at } : now));
-      ticket = requestAnimationFrame(draw);
+      began ??= time;
+      const played = playedFrom(from, nearestAt, time - began);
+      setAsked((now) => (now.isPlaying ? { ...now, ...played } : now));
+      if (played.isPlaying) ticket = requestAnimationFrame(draw);
     };
     ticket = requestAnimationFrame(draw);
     return () => cancelAnimationFrame(ticket);
-  }, [isPlaying]);
+  }, [isPlaying, nearestAt]);
 }
