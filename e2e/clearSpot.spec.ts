@@ -100,8 +100,12 @@ test('everything in the way is cleared in one step, with what moved and what is 
   const offer = page.getByRole('region', { name: 'Clear all mics' });
   await expect(offer).toContainText('2 mics would move', { timeout: 80_000 });
   await expect(offer.getByRole('listitem').first()).toContainText(
-    /Floor tom 1.*→ Clear, 72 mm, \d mm to spare/,
+    /Floor tom 1.*→ Clear, 72 mm, \d mm to spare\. (Turn|Set|Push|Draw) it/,
   );
+  // What a hand does stands there; its numbers are a tap away.
+  await expect(offer.getByText(/direct sound, an estimate/)).toHaveCount(0);
+  await offer.locator('summary').filter({ hasText: 'of Floor tom 1 mic' }).click();
+  await expect(offer.getByText(/direct sound, an estimate/)).toHaveCount(1);
   await expect(page.getByText('If you take them all', { exact: true })).toBeVisible();
   await expect(page.getByText('If you take it', { exact: true })).toHaveCount(0);
   await offer.getByRole('button', { name: 'Take them all' }).click();

@@ -1,25 +1,16 @@
-import type { Id } from '../../layout/fields.ts';
 import type { Clearing } from '../../session/clearing.ts';
 import { inTheWay } from '../panel/worstFirst.ts';
 import { useClearSpots } from '../parts/useClearSpots.ts';
 import { useOfferedOver } from '../parts/useOfferedOver.ts';
 import { useOpen } from '../parts/useOpen.ts';
-import {
-  BEST_FOUND,
-  inTurnWords,
-  roomWords,
-  spareWords,
-  stayWords,
-} from '../words/clearSpotWords.ts';
-import { moveRows } from '../words/moveRows.ts';
-import { moveToDo } from '../words/moveToDo.ts';
-import { capitalised, counted, nameOf, unbroken } from '../words/nameOf.ts';
+import { bestFoundWords, inTurnWords, stayWords } from '../words/clearSpotWords.ts';
+import { counted, nameOf } from '../words/nameOf.ts';
 import { inTheWayWords } from '../words/verdictWords.ts';
 import { LeftMics } from './LeftMics.tsx';
+import { MovedMic } from './MovedMic.tsx';
 import { NewFindings } from './NewFindings.tsx';
 import { OfferButtons } from './OfferButtons.tsx';
 import { SearchWorking } from './SearchWorking.tsx';
-import { SoundOfSpot } from './SoundOfSpot.tsx';
 import { useSearch } from './useSearch.ts';
 
 /** All mics that are in the way, cleared in one step: looked for one after the other, summed up, taken or left. */
@@ -82,8 +73,9 @@ export function ClearEverything() {
 type Offer = Extract<Clearing, { kind: 'offered' }>;
 
 function Summary({ offer }: { readonly offer: Offer }) {
-  const { report } = useOpen();
+  const { layout, report } = useOpen();
   const { before, moved, left } = offer;
+  const unproven = bestFoundWords(moved, offer.unproven, layout);
   const rest = stayWords(
     left.map(({ mic }) => mic),
     report,
@@ -97,7 +89,7 @@ function Summary({ offer }: { readonly offer: Offer }) {
       <p className="small soft">Shown on the plan. Nothing is changed until you take it.</p>
       <ul className="plain-list">
         {moved.map((mic) => (
-          <MovedMic key={mic} mic={mic} offer={offer} />
+          <MovedMic key={mic} mic={mic} before={before} />
         ))}
       </ul>
       {left.length > 0 && (
@@ -106,37 +98,9 @@ function Summary({ offer }: { readonly offer: Offer }) {
           <LeftMics left={left} />
         </>
       )}
+      {unproven !== '' && <p className="small soft">{unproven}</p>}
       <NewFindings before={before.report} />
       <OfferButtons take={moved.length === 1 ? 'Take it' : 'Take them all'} />
     </section>
-  );
-}
-
-function MovedMic({
-  mic,
-  offer: { before, unproven },
-}: {
-  readonly mic: Id;
-  readonly offer: Offer;
-}) {
-  const { layout, report } = useOpen();
-  const old = before.layout.mics.find(({ id }) => id === mic);
-  const now = layout.mics.find(({ id }) => id === mic);
-  const was = before.report.clearances.find((row) => row.mic === mic);
-  const would = report.clearances.find((row) => row.mic === mic);
-  if (!old || !now || !was || !would) return null;
-  const spare = spareWords(would, layout);
-  const changes = moveRows(old, now, layout.units).map(({ said }) => said);
-  return (
-    <li>
-      <strong>{nameOf(layout, mic)}</strong>:{' '}
-      <span className="unbroken">{roomWords(was, before)}</span> →{' '}
-      <span className="unbroken">{roomWords(would, { layout, report })}</span>
-      {spare !== '' && `, ${spare}`}. {unbroken(moveToDo(old, now, layout.units))}{' '}
-      <span className="soft">
-        {unbroken(capitalised(changes.join('; ')))}. <SoundOfSpot mic={mic} before={before} />
-        {unproven.includes(mic) && ` ${BEST_FOUND}`}
-      </span>
-    </li>
   );
 }

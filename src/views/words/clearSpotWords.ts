@@ -9,7 +9,7 @@ import { showClearance, showSpare } from '../../units/clearanceText.ts';
 import { roundedDown, showLength } from '../../units/lengthText.ts';
 import { choiceOf, mountChoices } from '../mics/mountChoices.ts';
 import { choiceWords } from './kindWords.ts';
-import { capitalised, counted, inSentence, listed } from './nameOf.ts';
+import { capitalised, counted, inSentence, listed, nameOf } from './nameOf.ts';
 import { saidVerdict } from './verdictWords.ts';
 
 /** `Struck, −12 mm`: the verdict as it is shown with its number. */
@@ -111,6 +111,23 @@ export function nextForLeft({ why }: Pick<LeftMic, 'why'>, { mount }: Mic): stri
 
 /** Said of a spot that is not known to be the nearest. */
 export const BEST_FOUND = 'The smallest change found; a smaller one may exist.';
+
+/** The same, once for all of those that would move; empty where each is known to be the nearest. */
+export function bestFoundWords(
+  moved: readonly Id[],
+  unproven: readonly Id[],
+  layout: Layout,
+): string {
+  const of = moved.filter((mic) => unproven.includes(mic));
+  if (of.length === 0) return '';
+  const all = of.length === moved.length;
+  const names = all ? '' : `${listed(of.map((mic) => nameOf(layout, mic)))}: `;
+  const what =
+    of.length === 1
+      ? 'the smallest change found; a smaller one may exist.'
+      : 'the smallest changes found; smaller ones may exist.';
+  return capitalised(`${names}${what}`);
+}
 
 /** Ways shown of each kind: a hint, not a catalogue. */
 const SHOWN = 3;

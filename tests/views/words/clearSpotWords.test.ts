@@ -1,5 +1,7 @@
 import { expect, test } from 'vitest';
 import {
+  BEST_FOUND,
+  bestFoundWords,
   enoughWords,
   inTurnWords,
   nextForLeft,
@@ -11,6 +13,7 @@ import {
   whatToTry,
   whyNotWords,
 } from '../../../src/views/words/clearSpotWords.ts';
+import { nameOf } from '../../../src/views/words/nameOf.ts';
 import { inDrum, sample, snareRow } from './sampleLayout.ts';
 
 const tries = (id: string) => {
@@ -28,6 +31,20 @@ test('names classes that are smaller and can be held as the mic is', () => {
   const smaller = tries('mic-rack-1').find((text) => text.startsWith('A smaller class'));
   expect(smaller).toMatch(/clip/);
   expect(tries('mic-snare').join(' ')).not.toContain('oundary plate');
+});
+
+test('that smaller changes may exist is said once, for all of those that it holds for', () => {
+  const [first = '', second = '', third = ''] = sample.mics.map(({ id }) => id);
+  const words = (...unproven: readonly string[]) =>
+    bestFoundWords([first, second, third], unproven, sample);
+  expect(words()).toBe('');
+  expect(words(first, second, third)).toBe('The smallest changes found; smaller ones may exist.');
+  expect(bestFoundWords([first], [first], sample)).toBe(BEST_FOUND);
+  const names = [second, third].map((mic) => nameOf(sample, mic));
+  expect(words(third, second, 'mic-that-stays')).toBe(
+    `${names.join(' and ')}: the smallest changes found; smaller ones may exist.`,
+  );
+  expect(words(third)).toBe(`${names[1]}: the smallest change found; a smaller one may exist.`);
 });
 
 test('what stays is said by what it is, and what was cleared by the others is not said', () => {
