@@ -129,7 +129,7 @@ export function PlanPane(props: PlanProps) {
       />
       <TouchSurface name={planName} described={described} ground={ground} framed={framed} />
       {floor && floorSpot.spot && (
-        <FloorHeight {...{ floor, kitView }} spot={floorSpot.spot} unit={layout.units} />
+        <FloorHeight {...{ floor, kitView, furniture }} spot={floorSpot.spot} unit={layout.units} />
       )}
       <OffViewButtons layout={layout} off={off} showAll={showAll} />
       <BoxSpotMarks layout={layout} view={view} />

@@ -2,6 +2,7 @@ import type { MarkSign } from '../../session/patchView.ts';
 import type { Palette } from '../palette.ts';
 import { paintVerdictMark } from '../shapes/verdictMark.ts';
 import { fontOf, isQuiet, type LabelLook, MARK, PAD } from './lettering.ts';
+import { nearestIn } from './lines.ts';
 import type { PlacedLabel } from './placeLabels.ts';
 import { stampedOn, stampsIn } from './stamps.ts';
 
@@ -89,7 +90,7 @@ function paintBody(ink: Ink, label: PlacedLabel, look: LabelLook): void {
       paintName(ink, label, ink.colours.contour);
       return;
     case 'side':
-      paintName(ink, label, ink.colours.ink);
+      paintSide(ink, label);
       return;
   }
 }
@@ -151,8 +152,7 @@ function paintLeader(
   { box, at }: Pick<PlacedLabel, 'box' | 'at'>,
   colour: string,
 ): void {
-  const x = Math.min(Math.max(at.x, box.left), box.left + box.width);
-  const y = Math.min(Math.max(at.y, box.top), box.top + box.height);
+  const { x, y } = nearestIn(box, at);
   for (const [stroke, width] of [
     [colours.halo, 4],
     [colour, 1.5],
@@ -182,6 +182,19 @@ function paintInput({ canvas, colours }: Ink, { box, form }: PlacedLabel, strong
   canvas.textAlign = 'center';
   canvas.fillStyle = strong ? colours.plate : colours.ink;
   canvas.fillText(form.text, box.left + box.width / 2, middle + 0.5);
+}
+
+/** On a plate, like the legend: drawn large, the kit lies under it. */
+function paintSide(ink: Ink, label: PlacedLabel): void {
+  const { canvas, colours } = ink;
+  const { left, top, width, height } = label.box;
+  canvas.beginPath();
+  canvas.roundRect(left, top, width, height, 7);
+  canvas.fillStyle = colours.plate;
+  canvas.globalAlpha = 0.85;
+  canvas.fill();
+  canvas.globalAlpha = 1;
+  paintName(ink, label, colours.ink);
 }
 
 function paintName({ canvas, colours }: Ink, { box, form }: PlacedLabel, colour: string): void {

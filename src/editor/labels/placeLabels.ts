@@ -1,4 +1,5 @@
 import type { ScreenPoint, ScreenSize } from '../view/view.ts';
+import { crosses, type Line, nearestIn } from './lines.ts';
 
 /** One way to write a label, with the room it takes, px. */
 export interface LabelForm {
@@ -16,6 +17,8 @@ export interface LabelSpot {
   readonly y: number;
   readonly sideX: number;
   readonly sideY: number;
+  /** What the label names there, where it names another point at every spot, as along a ring. */
+  readonly names?: ScreenPoint;
 }
 
 /** A label that wants a place. */
@@ -83,13 +86,14 @@ const GAP = 3;
  *
  * L1. No label is cut off by the edge of the screen, as long as it fits on the screen at all.
  * L2. No two labels overlap, except those that must be shown and find no room.
- * L3. A label that names something off the screen is left out, unless it must be shown.
- * L4. No label stands under what stands over the drawing, except as in L2.
+ * L3. A label that names something off the screen is left out: at the edge it would be a fragment that names nothing there.
+ * L4. No label stands under what stands over the drawing: one that must be shown and finds no room is moved out of there, as long as there is a way.
  * L5. Of places that hide the same, a label that names a mic takes one that is not nearer to another mic's tip.
  * L6. A label that need not be shown is left out where mics or handles would hide much of it.
  * L7. Of labels that keep apart, the first to choose stands, and another only as far from it as it keeps.
  * L8. A label that names a mic and is nearer to another mic's tip than to its own has a line to its own, however short; so has any
  *     label that is far from what it names.
+ * L9. No label that keeps apart stands on the line of another.
  */
 export function placeLabels(
   wishes: readonly LabelWish[],
@@ -97,15 +101,18 @@ export function placeLabels(
 ): readonly PlacedLabel[] {
   const placed: PlacedLabel[] = [];
   const kin: PlacedLabel[] = [];
+  const lines: Line[] = [];
   const inOrder = [...wishes].sort((a, b) => a.rank - b.rank);
   for (const wish of inOrder) {
-    const here = { ...ground, others: wish.points ? ground.tips : [], kin };
+    if (!onScreen(wish.at, ground.size)) continue;
+    const here = { ...ground, others: wish.points ? ground.tips : [], kin, lines };
     const found =
       freePlace(wish, placed, here) ?? (wish.must ? leastOverlap(wish, placed, here) : undefined);
     if (!found) continue;
     const choice = { ...found, led: isLed(found, here) };
     placed.push(choice);
     if (wish.apart !== undefined) kin.push(choice);
+    else if (choice.led) lines.push([choice.at, nearestIn(choice.box, choice.at)]);
   }
   return placed;
 }
@@ -130,7 +137,6 @@ function freePlace(
   placed: readonly PlacedLabel[],
   ground: Surroundings,
 ): Candidate | undefined {
-  if (!onScreen(wish.at, ground.size)) return undefined;
   const kept = ground.before.get(wish.key);
   const turns = inTurn(wish.spots.length, kept);
   for (const form of wish.forms) {
@@ -147,7 +153,7 @@ function freePlace(
   return undefined;
 }
 
-/** The shortest form, moved inside the screen, where it hides least of other labels. */
+/** The shortest form, moved inside the screen and out of what stands over it, where it hides least of other labels. */
 function leastOverlap(
   wish: LabelWish,
   placed: readonly PlacedLabel[],
@@ -156,7 +162,7 @@ function leastOverlap(
   const form = wish.forms.at(-1);
   if (!form) return undefined;
   const choices = candidates(wish, form).map((label): Choice => {
-    const box = movedInside(label.box, ground.size);
+    const box = movedOut(movedInside(label.box, ground.size), ground);
     const others = placed.map((other) => other.box);
     const hidden = shared(box, others) + shared(box, ground.reserved);
     return { label: { ...label, box }, cost: hidden * 100 + costOf(label, ground) };
@@ -169,15 +175,16 @@ const candidates = (wish: LabelWish, form: LabelForm): readonly Candidate[] =>
 
 function candidate(wish: LabelWish, form: LabelForm, place: number): Candidate | undefined {
   const spot = wish.spots[place];
+  const { x, y } = wish.at;
   return (
     spot && {
       key: wish.key,
-      at: wish.at,
+      at: spot.names ? { x: x + spot.names.x, y: y + spot.names.y } : wish.at,
       form,
       place,
       box: {
-        left: wish.at.x + spot.x + ((spot.sideX - 1) * form.width) / 2,
-        top: wish.at.y + spot.y + ((spot.sideY - 1) * form.height) / 2,
+        left: x + spot.x + ((spot.sideX - 1) * form.width) / 2,
+        top: y + spot.y + ((spot.sideY - 1) * form.height) / 2,
         width: form.width,
         height: form.height,
       },
@@ -196,6 +203,8 @@ interface Surroundings extends LabelGround {
   readonly others: readonly ScreenPoint[];
   /** The labels placed that keep apart. */
   readonly kin: readonly PlacedLabel[];
+  /** The lines of the labels placed (L8). */
+  readonly lines: readonly Line[];
 }
 
 /** A text of which a mic or a handle hides more than this share can't be read. */
@@ -211,7 +220,8 @@ const isFree = (
   !hits(grown(box, GAP), placed) &&
   (apart === undefined || !hits(grown(box, apart), ground.kin)) &&
   !ground.reserved.some((zone) => overlap(box, zone) > 0) &&
-  (must || !isBuried(box, ground.covered));
+  (must || !isBuried(box, ground.covered)) &&
+  (apart === undefined || !ground.lines.some((line) => crosses(line, box)));
 
 const isBuried = (box: Box, covered: readonly Box[]): boolean =>
   shared(box, covered) > MOST_HIDDEN * box.width * box.height;
@@ -278,6 +288,18 @@ function overlap(a: Box, b: Box): number {
   const wide = Math.min(a.left + a.width, b.left + b.width) - Math.max(a.left, b.left);
   const high = Math.min(a.top + a.height, b.top + b.height) - Math.max(a.top, b.top);
   return wide > 0 && high > 0 ? wide * high : 0;
+}
+
+/** Moved toward the middle of the screen's height, out of all that stands over the drawing at its upper and its lower edge. */
+function movedOut(box: Box, { reserved, size }: LabelGround): Box {
+  let now = box;
+  for (const _ of reserved) {
+    const zone = reserved.find((one) => overlap(now, one) > 0);
+    if (!zone) break;
+    const isUpper = zone.top + zone.height / 2 < size.height / 2;
+    now = { ...box, top: isUpper ? zone.top + zone.height : zone.top - box.height };
+  }
+  return now;
 }
 
 const movedInside = (box: Box, size: ScreenSize): Box => ({

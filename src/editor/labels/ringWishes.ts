@@ -89,7 +89,9 @@ function outward(
   const [x, y] = [(point.x - middle.x) / size, (point.y - middle.y) / size];
   // The label touches the point with the side that faces the drum.
   const side = (value: number): number => (Math.abs(value) > 0.4 ? Math.sign(value) : 0);
+  const names = { x: point.x - from.x, y: point.y - from.y };
   return [12, 26].map((out) => ({
+    names,
     x: point.x - from.x + x * out,
     y: point.y - from.y + y * out,
     sideX: side(x),

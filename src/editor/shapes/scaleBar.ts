@@ -9,8 +9,8 @@ export interface ScaleLength {
   readonly text: string;
 }
 
-const metric: readonly number[] = [50, 100, 200, 500, 1000, 2000, 5000, 10_000];
-const inches: readonly number[] = [2, 4, 6, 12, 24, 48, 96, 240, 480];
+const metric: readonly number[] = [20, 50, 100, 200, 500, 1000, 2000, 5000, 10_000];
+const inches: readonly number[] = [1, 2, 4, 6, 12, 24, 48, 96, 240, 480];
 
 /** The longest round length that is at most `most` px long; the shortest one where none is. */
 export function scaleLength(pxPerMm: number, most: number, unit: LengthUnit): ScaleLength {

@@ -1,6 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Box, type LabelWish, placeLabels } from '../../../src/editor/labels/placeLabels.ts';
+import {
+  type Box,
+  type LabelWish,
+  onScreen,
+  placeLabels,
+} from '../../../src/editor/labels/placeLabels.ts';
 import { reservedZones } from '../../../src/editor/labels/reserved.ts';
 import { overBroad, roundAbout } from '../../../src/editor/labels/spots.ts';
 
@@ -68,19 +73,20 @@ describe('places for labels', () => {
     );
   });
 
-  test('L3: one that must be shown always is', () => {
+  test('L3: one that must be shown is, whenever its thing is on the screen, and no other', () => {
     fc.assert(
       fc.property(anyWishes(fc.constant(true), 40), (wishes) => {
         const keys = placeLabels(wishes, nothing).map((label) => label.key);
-        expect(new Set(keys)).toEqual(new Set(wishes.map((wish) => wish.key)));
+        const seen = wishes.filter(({ at }) => onScreen(at, size));
+        expect(new Set(keys)).toEqual(new Set(seen.map((wish) => wish.key)));
       }),
     );
   });
 
-  test('L3: one whose thing is off the screen is left out unless it must be shown', () => {
+  test('L3: one whose thing is off the screen is left out, and leaves no fragment at the edge', () => {
     const wish = wishAt(-50, 300);
     expect(placeLabels([wish], nothing)).toEqual([]);
-    expect(placeLabels([{ ...wish, must: true }], nothing)).toHaveLength(1);
+    expect(placeLabels([{ ...wish, must: true }], nothing)).toEqual([]);
   });
 
   test('L4: none that may be left out stands under what stands over the drawing', () => {
@@ -100,11 +106,50 @@ describe('places for labels', () => {
         }
       }),
     );
-    const [kept] = placeLabels([{ ...wishAt(20, 590), must: true }], {
-      ...nothing,
-      reserved: zones,
+  });
+
+  test('L4: one that must be shown, though its thing lies under the legend, is moved out of there with a line to it', () => {
+    const zones = reservedZones(size, {
+      head: true,
+      legend: true,
+      foot: 0,
+      legends: { width: 0, height: 0 },
     });
-    expect(kept).toBeDefined();
+    const under = fc.record({
+      x: fc.integer({ min: 0, max: 500 }),
+      y: fc.constantFrom(...[3, 20, 40, 570, 585, 599]),
+    });
+    fc.assert(
+      fc.property(under, ({ x, y }) => {
+        const wish = { ...wishAt(x, y), points: true, must: true } as const;
+        const [label] = placeLabels([wish], { ...nothing, reserved: zones });
+        if (!label) throw new Error('expected a label');
+        for (const zone of zones) expect(overlap(label.box, zone)).toBe(false);
+        expect(isInside(label.box)).toBe(true);
+      }),
+    );
+  });
+
+  test('L8: one that names another point at every spot has its line to the point beside it', () => {
+    const spots = [0, 200].map((x) => ({ x, y: 40, sideX: 0, sideY: 1, names: { x, y: 0 } }));
+    const ground = { ...nothing, reserved: [{ left: 60, top: 300, width: 80, height: 80 }] };
+    const [label] = placeLabels([{ ...wishAt(100, 300), spots }], ground);
+    expect(label).toMatchObject({ place: 1, at: { x: 300, y: 300 }, led: true });
+  });
+
+  test('L9: one that keeps apart does not stand on the line of another', () => {
+    const far = { ...wishAt(100, 300), spots: [{ x: 200, y: 0, sideX: 1, sideY: 0 }], rank: 0 };
+    const height = (apart: number | undefined): LabelWish => ({
+      ...wishAt(200, 300),
+      key: 'height',
+      spots: [0, 60].map((y) => ({ x: 0, y, sideX: 0, sideY: 0 })),
+      rank: 1,
+      ...(apart !== undefined && { apart }),
+    });
+    const placeOf = (wish: LabelWish) =>
+      placeLabels([far, wish], nothing).find(({ key }) => key === 'height')?.place;
+    expect(placeOf(height(24))).toBe(1);
+    expect(placeOf(height(undefined))).toBe(0);
   });
 
   test('L5: of free places one is taken that is not nearer to the tip of another mic', () => {
