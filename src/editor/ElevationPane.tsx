@@ -66,7 +66,7 @@ export function ElevationPane({
   const [figureIn] = useState(createFigures);
   const figure = turner.figure(figureIn(layout));
   const { moving } = useMoving(open);
-  const controls = useElevationView(open, turner, { size, top });
+  const controls = useElevationView(open, turner, { size, top, selection });
   const { view } = controls;
   useForgetOnMove(view, notes);
   const kitView = useMemo(() => ({ view, deck: UPRIGHT }), [view]);
@@ -129,7 +129,11 @@ const flat = ({ x, y }: Vec3) => ({ x, y });
 function useElevationView(
   { layout, report }: OpenLayout,
   turner: Turner,
-  { size, top }: Pick<PaneProps, 'size' | 'top'>,
+  {
+    size,
+    top,
+    selection,
+  }: Pick<PaneProps, 'size' | 'top'> & { readonly selection: Selection | null },
 ): ViewControls {
   const { id, deck } = layout;
   const { facing, seenFrom } = turner.standpoint;
@@ -147,8 +151,9 @@ function useElevationView(
         const kit = kitExtent(turner.report(report).rig, figure);
         return fit === 'deck' ? deckExtent(deck, turner.standpoint, kit) : kit;
       },
+      chosen: () => (selection ? spotAt(placeIn(turner.report(report), selection)) : undefined),
     }),
-    [id, deck, facing, seenFrom, top, turner, report, figure],
+    [id, deck, facing, seenFrom, top, turner, report, figure, selection],
   );
   return useView(subject, size);
 }

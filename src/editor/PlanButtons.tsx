@@ -7,14 +7,12 @@ const STEP = 1.4;
 
 /** Zoom and fit for a thumb. */
 export const ZoomButtons = memo(function ZoomButtons({ controls }: { controls: ViewControls }) {
-  const { width, height } = controls.view.size;
-  const middle = { x: width / 2, y: height / 2 };
   return (
     <div className="plan-buttons">
-      <button type="button" aria-label="Zoom in" onClick={() => controls.zoom(STEP, middle)}>
+      <button type="button" aria-label="Zoom in" onClick={() => controls.zoomStep(STEP)}>
         <Sign path="M12 5v14M5 12h14" />
       </button>
-      <button type="button" aria-label="Zoom out" onClick={() => controls.zoom(1 / STEP, middle)}>
+      <button type="button" aria-label="Zoom out" onClick={() => controls.zoomStep(1 / STEP)}>
         <Sign path="M5 12h14" />
       </button>
       <button type="button" aria-label={fitWords[controls.nextFit]} onClick={controls.fit}>

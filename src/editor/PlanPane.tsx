@@ -76,7 +76,7 @@ export function PlanPane(props: PlanProps) {
   const ring = useSession((state) => state.ring);
   const floor = useSession((state) => state.floor);
   const marks = useSession((state) => state.marks);
-  const controls = usePlanView(open, size);
+  const controls = usePlanView(open, selection, size);
   const { view } = controls;
   useForgetOnMove(view, notes);
   const kitView = useMemo(() => ({ view, deck: layout.deck }), [view, layout.deck]);
@@ -174,7 +174,11 @@ export const useFurniture = (
     [top, foot, size.width, legends, hasLegend],
   );
 
-function usePlanView({ layout, report }: OpenLayout, size: ScreenSize): ViewControls {
+function usePlanView(
+  { layout, report }: OpenLayout,
+  selection: Selection | null,
+  size: ScreenSize,
+): ViewControls {
   const seenFrom = useSession((state) => state.preferences.seenFrom);
   const subject = useMemo(
     (): Subject => ({
@@ -187,8 +191,9 @@ function usePlanView({ layout, report }: OpenLayout, size: ScreenSize): ViewCont
         fit === 'deck'
           ? extentOfDeck(layout, report.rig)
           : extentOfLargeKit(layout, report.rig, { seenFrom, size }),
+      chosen: () => (selection ? spotOf(selection, layout, report) : undefined),
     }),
-    [layout, report.rig, seenFrom, size],
+    [layout, report, selection, seenFrom, size],
   );
   return useView(subject, size);
 }

@@ -83,7 +83,6 @@ function obey(command: KeyCommand, keyboard: Keyboard, held: Held): boolean {
   const { open, selection } = session.getState();
   if (!open) return false;
   const { controls, framed } = keyboard;
-  const { width, height } = controls.view.size;
   switch (command.kind) {
     case 'cycle':
       return !held.letGo && cycle(open.layout, selection, command.by);
@@ -92,7 +91,7 @@ function obey(command: KeyCommand, keyboard: Keyboard, held: Held): boolean {
       if (!keyboard.takeBack()) select(null);
       return true;
     case 'zoom':
-      controls.zoom(command.factor, { x: width / 2, y: height / 2 });
+      controls.zoomStep(command.factor);
       return true;
     case 'fit':
       controls.fit();

@@ -10,6 +10,7 @@ import {
   revealing,
   type ScreenPoint,
   type ScreenSize,
+  stillPoint,
   type View,
   zoomed,
 } from './view.ts';
@@ -28,6 +29,8 @@ export interface Subject {
   start(): Fit;
   readonly border: Border;
   extentOf(fit: Fit): Bounds;
+  /** Where what is selected stands. */
+  chosen(): Vec2<'deck'> | undefined;
 }
 
 interface Chosen {
@@ -35,6 +38,8 @@ interface Chosen {
   readonly ground: unknown;
   /** Null when the user moved it. */
   readonly fit: Fit | null;
+  /** Of the drawing that was fitted as at first; null once the user chose. */
+  readonly first: ScreenSize | null;
   /** What a fitted drawing shows. It stays while things are dragged: the drawing must not slide under the finger. */
   readonly extent: Bounds;
   /** Where the user moved it. */
@@ -53,6 +58,8 @@ export interface ViewControls {
   fit(): void;
   pan(by: ScreenPoint): void;
   zoom(factor: number, about: ScreenPoint): void;
+  /** Zooms by a button or a key (rule V4). */
+  zoomStep(factor: number): void;
   /** Shows an extent as large as it can be, above what may stand over the lower edge. */
   show(extent: Bounds): void;
   /** Moves the view as little as needed to show a spot. */
@@ -67,10 +74,13 @@ export interface ViewControls {
 /** The view of a drawing, fitted until the user moves it; what is fitted stays fitted when the screen is turned. */
 export function useView(subject: Subject, size: ScreenSize): ViewControls {
   const { key, ground, seenFrom, border } = subject;
-  const [kept, setChosen] = useState(() => fittedTo(subject.start(), subject));
-  // Another layout, or another size of deck, is shown as at first.
-  const stale = kept.key !== key || (kept.fit === 'deck' && kept.ground !== ground);
-  const chosen = stale ? fittedTo(subject.start(), subject) : kept;
+  const [kept, setChosen] = useState(() => atFirst(subject, size));
+  // Another layout, or another size of deck, is shown as at first; and another size of drawing, as long as the user chose nothing else.
+  const stale =
+    kept.key !== key ||
+    (kept.fit === 'deck' && kept.ground !== ground) ||
+    (kept.first !== null && !sameSize(kept.first, size));
+  const chosen = stale ? atFirst(subject, size) : kept;
   if (stale) setChosen(chosen);
   const viewOf = useCallback(
     ({ fit, extent, place }: Chosen): View => {
@@ -93,7 +103,7 @@ export function useView(subject: Subject, size: ScreenSize): ViewControls {
       const after = next(before);
       if (sameView(before, after)) return;
       const place = { centre: after.centre, scale: after.scale };
-      choose({ ...now.current.chosen, fit: null, place });
+      choose({ ...now.current.chosen, fit: null, first: null, place });
     },
     [viewOf, choose],
   );
@@ -104,6 +114,14 @@ export function useView(subject: Subject, size: ScreenSize): ViewControls {
   const zoom = useCallback(
     (factor: number, about: ScreenPoint) =>
       change((view) => zoomed(view, factor, about, leastScale(view, now.current.subject))),
+    [change],
+  );
+  const zoomStep = useCallback(
+    (factor: number) =>
+      change((view) => {
+        const { subject: what } = now.current;
+        return zoomed(view, factor, stillPoint(view, what.chosen()), leastScale(view, what));
+      }),
     [change],
   );
   const reveal = useCallback(
@@ -117,8 +135,8 @@ export function useView(subject: Subject, size: ScreenSize): ViewControls {
   );
   const view = useMemo(() => viewOf(chosen), [viewOf, chosen]);
   return useMemo(
-    () => ({ view, nextFit, fit, pan, zoom, show, reveal, settle }),
-    [view, nextFit, fit, pan, zoom, show, reveal, settle],
+    () => ({ view, nextFit, fit, pan, zoom, zoomStep, show, reveal, settle }),
+    [view, nextFit, fit, pan, zoom, zoomStep, show, reveal, settle],
   );
 }
 
@@ -133,9 +151,18 @@ const fittedTo = (fit: Fit, { key, ground, extentOf }: Subject): Chosen => ({
   key,
   ground,
   fit,
+  first: null,
   extent: extentOf(fit),
   place: { centre: { x: 0, y: 0 }, scale: 1 },
 });
+
+const atFirst = (subject: Subject, size: ScreenSize): Chosen => ({
+  ...fittedTo(subject.start(), subject),
+  first: size,
+});
+
+const sameSize = (a: ScreenSize, b: ScreenSize): boolean =>
+  a.width === b.width && a.height === b.height;
 
 const sameView = (a: View, b: View): boolean =>
   a.scale === b.scale && Math.hypot(a.centre.x - b.centre.x, a.centre.y - b.centre.y) < 1e-6;

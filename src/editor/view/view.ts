@@ -114,6 +114,17 @@ export function zoomed(view: View, asked: number, about: ScreenPoint, least = 0)
   return panned(closer, { x: about.x - moved.x, y: about.y - moved.y });
 }
 
+/**
+ * What stays where it is when buttons or keys zoom: what is selected while it is in view, else the middle of the drawing (rule V4). Fingers and
+ * a wheel zoom about themselves.
+ */
+export function stillPoint(view: View, selected: Vec2<'deck'> | undefined): ScreenPoint {
+  const { width, height } = view.size;
+  const at = selected && toScreen(view, selected);
+  const isInView = at && at.x >= 0 && at.y >= 0 && at.x <= width && at.y <= height;
+  return isInView ? at : { x: width / 2, y: height / 2 };
+}
+
 /** The view moved as little as needed to show `spot` at least `border` px from every edge. */
 export function revealing(view: View, spot: Vec2<'deck'>, border: number): View {
   const at = toScreen(view, spot);

@@ -6,6 +6,7 @@ import {
   panned,
   revealing,
   SMALLEST_SCALE,
+  stillPoint,
   toDeck,
   toScreen,
   type View,
@@ -72,6 +73,21 @@ describe('the view', () => {
         const still = toDeck(view, about);
         close(toScreen(zoomed(view, factor, about), still), about, 1e-6);
       }),
+    );
+  });
+
+  test('V4: a button zooms about what is selected while it is in view, else about the middle', () => {
+    fc.assert(
+      fc.property(anyView, spot, number(0.2, 5), (view, selected, factor) => {
+        const at = toScreen(view, selected);
+        const { width, height } = view.size;
+        const isIn = at.x >= 0 && at.y >= 0 && at.x <= width && at.y <= height;
+        const after = zoomed(view, factor, stillPoint(view, selected));
+        if (isIn) close(toScreen(after, selected), at, 1e-5);
+        else close(after.centre, view.centre, 1e-5);
+        close(zoomed(view, factor, stillPoint(view, undefined)).centre, view.centre, 1e-5);
+      }),
+      { numRuns: 500 },
     );
   });
 
