@@ -40,6 +40,6 @@ describe('rule N7: the most room where no spot is clear', () => {
       const more = gridSpot(sceneOf(none.most + 2), id, { grids: FINE, dearest: 500 });
       expect(more).toBeUndefined();
     },
-    60_000,
+    240_000,
   );
 });
