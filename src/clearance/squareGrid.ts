@@ -34,6 +34,11 @@ export class SquareGrid {
   }
 
   isFull({ level, column, row }: Square): boolean {
+    return this.isFullAt(level, column, row);
+  }
+
+  /** {@link isFull} without an object, for the loops that ask most. */
+  isFullAt(level: number, column: number, row: number): boolean {
     return this.full[level]?.[row * this.across(level) + column] === 1;
   }
 

@@ -22,6 +22,12 @@ export class SegmentGap {
 
   /** Measures the segment with its ends at p[i..i+5], shifted, against the one at q[k..k+5]. */
   measure(p: Float64Array, i: number, q: Float64Array, k: number): Mm {
+    this.meet(p, i, q, k);
+    return this.distance;
+  }
+
+  /** Too long to be compiled into its callers: a number that it returned would be an object each time. */
+  private meet(p: Float64Array, i: number, q: Float64Array, k: number): void {
     const px = (p[i] as number) + this.shiftX;
     const py = (p[i + 1] as number) + this.shiftY;
     const pz = p[i + 2] as number;
@@ -56,7 +62,6 @@ export class SegmentGap {
     this.dy = t * vy - s * uy - ry;
     this.dz = t * vz - s * uz - rz;
     this.distance = Math.sqrt(this.dx * this.dx + this.dy * this.dy + this.dz * this.dz);
-    return this.distance;
   }
 }
 
