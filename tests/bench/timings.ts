@@ -32,9 +32,18 @@ export class Checksum {
   };
 }
 
+/**
+ * A full analysis soon after a start, and later. In the first hundred runs the engine's own compiler takes about as much time of the processors as the
+ * analysis does: what is measured then depends on whether the machine has one to spare for it.
+ */
+export const timesOfFullAnalysis = (checksum: Checksum) => ({
+  atFirst: timesOfAnalyses(20, checksum),
+  later: timesOfAnalyses(120, checksum),
+});
+
 /** Equal but new data, and a new analyst for it: nothing known from before can be used. */
-export function timesOfFullAnalysis(checksum: Checksum): Times {
-  const [warmUp, runs] = [20, 40];
+function timesOfAnalyses(warmUp: number, checksum: Checksum): Times {
+  const runs = 40;
   const kits = Array.from({ length: warmUp + runs }, () => structuredClone(largest));
   let next = 0;
   const analyse = (): Report => createAnalyst()(kits[next++] ?? largest);
