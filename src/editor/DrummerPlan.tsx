@@ -25,6 +25,7 @@ const BARE: Furniture = {
   legend: true,
   foot: 0,
   legends: { width: 0, height: 0 },
+  isFixed: true,
 };
 const NOTHING: readonly Finding[] = [];
 const BORDER: Border = { top: 24, right: 24, bottom: 52, left: 24 };

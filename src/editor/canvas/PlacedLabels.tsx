@@ -1,5 +1,6 @@
 import { useCallback, useLayoutEffect, useMemo, useRef } from 'react';
 import type { Report } from '../../report/report.ts';
+import { namesLeftOut, paintLeftOut } from '../labels/leftOut.ts';
 import type { Lettering } from '../labels/lettering.ts';
 import { paintLabels } from '../labels/paintLabels.ts';
 import { type Box, placeLabels } from '../labels/placeLabels.ts';
@@ -45,7 +46,29 @@ export function PlacedLabels({ labels, report, kitView, covered, furniture, colo
     ({ canvas }: Pen) => paintLabels({ canvas, colours }, placed),
     [placed, colours],
   );
-  return <Drawn paint={paint} colours={colours} />;
+  const { size } = kitView.view;
+  const tells = furniture.isFixed === undefined;
+  const leftOut = useMemo(
+    () =>
+      tells
+        ? namesLeftOut(
+            labels,
+            placed.map(({ label }) => label),
+            size,
+          )
+        : 0,
+    [tells, labels, placed, size],
+  );
+  const paintLine = useCallback(
+    ({ canvas }: Pen) => paintLeftOut({ canvas, colours }, leftOut, size),
+    [leftOut, size, colours],
+  );
+  return (
+    <>
+      <Drawn paint={paint} colours={colours} />
+      {leftOut > 0 && <Drawn paint={paintLine} colours={colours} />}
+    </>
+  );
 }
 
 /** Labels keep off the mics themselves. */

@@ -11,12 +11,15 @@ export interface Furniture {
   readonly foot: number;
   /** What the drawing's patterns mean stands in its upper left corner, so large, px. */
   readonly legends: ScreenSize;
+  /** Nobody can zoom it. */
+  readonly isFixed?: true;
 }
 
 /** Px, with a little room round each; plan.css has the same sizes. */
 const HEAD = 60;
 const BUTTONS = { width: 180, height: 64 } as const;
-const SCALE_BAR = { width: 212, height: 46 } as const;
+/** With the line over it that tells of names left out. */
+const SCALE_BAR = { width: 212, height: 70 } as const;
 const LEGEND = { width: 566, height: 40 } as const;
 /** From the drawing's corner to the legends, and free round them. */
 const ROUND_LEGENDS = 12 + 6;

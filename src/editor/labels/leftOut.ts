@@ -1,0 +1,49 @@
+import type { ScreenSize } from '../view/view.ts';
+import { FONTS, type Lettering } from './lettering.ts';
+import { onScreen, type PlacedLabel } from './placeLabels.ts';
+
+/** How many things that are seen have a name that found no room. Verdicts always stand; what is too small for a name at this zoom asks for none. */
+export function namesLeftOut(
+  labels: readonly Lettering[],
+  placed: readonly Pick<PlacedLabel, 'key'>[],
+  size: ScreenSize,
+): number {
+  const keys = new Set(placed.map(({ key }) => key));
+  return labels.filter(
+    ({ wish, look }) =>
+      look.kind === 'name' && isOfThing(wish.key) && onScreen(wish.at, size) && !keys.has(wish.key),
+  ).length;
+}
+
+const isOfThing = (key: string): boolean => key.startsWith('piece ');
+
+/** What is said of them; empty where none is left out. */
+export const leftOutText = (names: number): string =>
+  names === 0 ? '' : `${names} ${names === 1 ? 'name' : 'names'} left out: zoom in`;
+
+interface Ink {
+  readonly canvas: CanvasRenderingContext2D;
+  readonly colours: { readonly halo: string; readonly inkSoft: string };
+}
+
+/** From the lower left corner to the line, over the scale bar, px; labels keep out of it. */
+const AT = { left: 15, bottom: 54 } as const;
+
+/** A quiet line over the scale bar (screen px). */
+export function paintLeftOut(
+  { canvas, colours }: Ink,
+  names: number,
+  { height }: ScreenSize,
+): void {
+  const text = leftOutText(names);
+  if (text === '') return;
+  canvas.font = FONTS.plain;
+  canvas.textAlign = 'left';
+  canvas.textBaseline = 'alphabetic';
+  canvas.lineJoin = 'round';
+  canvas.strokeStyle = colours.halo;
+  canvas.lineWidth = 4;
+  canvas.fillStyle = colours.inkSoft;
+  canvas.strokeText(text, AT.left, height - AT.bottom);
+  canvas.fillText(text, AT.left, height - AT.bottom);
+}
