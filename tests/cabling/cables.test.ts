@@ -21,6 +21,19 @@ const largeKit = startingLayout('large-kit');
 const onStand = largeKit.mics.find(({ mount }) => mount.kind === 'stand')?.id ?? '';
 
 describe('the cables of a layout', () => {
+  it('K10: what a signal loses is that of all its cable: the same, whether 2 m are in the loop at the box or in its multicore', () => {
+    const start = setBox(startingLayout('five-piece-two-racks'), { tail: 60_000 });
+    const inLoop = setCabling(start, { loopAtBox: start.cabling.loopAtBox + 2000 });
+    const inTail = setBox(start, { tail: 62_000 });
+    const losses = (layout: Layout) => fresh(layout).runs.map(({ electrical }) => electrical);
+    const [before, loop, tail] = [losses(start), losses(inLoop), losses(inTail)];
+    for (const [i, loss] of tail.entries()) {
+      expect(loss.loop).toBeCloseTo(loop[i]?.loop ?? Number.NaN, 6);
+      expect(loss.lossAt20k).toBeCloseTo(loop[i]?.lossAt20k ?? Number.NaN, 9);
+      expect(loss.lossAt20k).toBeGreaterThan(before[i]?.lossAt20k ?? Number.NaN);
+    }
+  });
+
   it('are those of the loom: lengths, stock and lines agree', () => {
     for (const layout of startingLayouts) {
       const { runs, loom, stock } = fresh(layout);

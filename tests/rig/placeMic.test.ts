@@ -282,6 +282,12 @@ describe('placeMic', () => {
     }
     expect(placed.descent.map((part) => part.along)).toEqual(['kick', 'air']);
     expect(placed.deckPoint.y).toBeCloseTo(kick.y + kick.depth / 2 + kick.rim.height + 50, 9);
+    // The cable as worked by hand: a plate of 130 mm ends 90 mm behind the front head; from there aside to the port and over its lower edge.
+    const { diameter, right, up } = kick.port;
+    expect([kick.turn, kick.rise]).toEqual([90, 0]);
+    const edge = kick.z + up - diameter / 2;
+    expect(placed.descent[0]?.length).toBeCloseTo(Math.hypot(right, 90, edge - placed.tip.z), 9);
+    expect(placed.descent[1]?.length).toBeCloseTo(Math.hypot(kick.rim.height + 50, edge), 9);
   });
 
   it('M15, M17: a plate on the deck covers its length and width', () => {
