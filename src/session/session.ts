@@ -233,10 +233,11 @@ export function placeGesture(change: LayoutEdit, came: () => void): void {
   }
   const layout = change(gesture.before);
   const rig = analyse.place(layout);
+  // Asked before anything is shown: the answers come the sooner.
+  beside.ask({ layout, rig }, came);
   const answered = beside.forDrawing() ?? answeredOf(open);
   const newest = beside.newest ?? answered;
   session.setState({ open: { layout, report: { ...answered.report, rig }, answered, newest } });
-  beside.ask({ layout, rig }, came);
   // What was not its turn yet is drawn in the next frame, even when the finger rests.
   if (newest !== answered) came();
 }
