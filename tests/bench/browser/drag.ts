@@ -19,10 +19,12 @@ export interface DragCost {
 }
 
 /** What the page being measured holds for the bench; {@link exposeSession} hands over its session. */
-interface Bench {
+export interface Bench {
   frame: number;
   readonly ages: { readonly ring: number[]; readonly answer: number[] };
-  session: { getState(): { readonly open: Shown | null } } | null;
+  session: {
+    getState(): { readonly open: Shown | null; readonly selection: object | null };
+  } | null;
   /** What the plan was painted with last. */
   painted: Shown | null;
 }

@@ -1,11 +1,12 @@
 import { join } from 'node:path';
+import { isDeepStrictEqual } from 'node:util';
 import { type Browser, chromium, type Page } from '@playwright/test';
 import { build } from 'vite';
 import { serveFolder } from '../../../src/app/launch/localServer.mjs';
 import { largeKit } from '../../../src/layout/catalogue/kits/largeKit.ts';
 import type { Layout } from '../../../src/layout/layout.ts';
 import { findOrInstallChromium } from '../../support/chromium.mjs';
-import { type DragCost, measureDrag, prepareDrags } from './drag.ts';
+import { type Bench, type DragCost, measureDrag, prepareDrags } from './drag.ts';
 import { exposeSession } from './exposeSession.ts';
 import { itemsOf } from './items.ts';
 
@@ -99,19 +100,28 @@ async function drags(
   const rows: Row[] = [];
   const items = itemsOf(layout, size);
   const step = Math.max(1, Math.floor(items.length / most));
-  for (const { name, at } of items.filter((_, i) => i % step === step - 1)) {
+  for (const { name, selection, at } of items.filter((_, i) => i % step === step - 1)) {
     const from = { x: box.x + at.x, y: box.y + at.y };
     const cost = await measureDrag(browser, page, '.plan-touch', from);
     const undo = page.getByRole('button', { name: /^Undo/ });
-    // A thing that could not be taken hold of would measure nothing.
-    if (await undo.isDisabled()) throw new Error(`${name} was not dragged`);
+    // A thing that could not be taken hold of would measure nothing, or what lies over it.
+    if ((await undo.isDisabled()) || !isDeepStrictEqual(await selectedIn(page), selection)) {
+      throw new Error(`${name} was not dragged`);
+    }
     await undo.tap();
-    await page.keyboard.press('Escape');
+    // What is selected would be taken hold of before anything that lies over it.
+    await surface.press('Escape');
     rows.push({ name, cost });
   }
   await page.close();
   return rows;
 }
+
+const selectedIn = (page: Page): Promise<unknown> =>
+  page.evaluate(() => {
+    const { bench } = window as unknown as { bench: Bench };
+    return bench.session?.getState().selection;
+  });
 
 async function newPage(browser: Browser): Promise<Page> {
   const context = await browser.newContext({

@@ -10,6 +10,8 @@ import type { Selection } from '../../../src/session/selection.ts';
 /** Something that is dragged, and where on the plan a finger takes hold of it, px. */
 export interface Item {
   readonly name: string;
+  /** What a drag of it selects. */
+  readonly selection: Selection;
   readonly at: { readonly x: number; readonly y: number };
 }
 
@@ -30,11 +32,13 @@ export function itemsOf(layout: Layout, size: ScreenSize): readonly Item[] {
     grip: Grip,
     id: string,
   ) => {
-    const spot = spots.find((one) => {
-      const met = first(one);
-      return met !== undefined && idOf(met.selection) === id && met.grip === grip;
-    });
-    return spot ? [{ name, at: kitToScreen(kitView, spot) }] : [];
+    for (const spot of spots) {
+      const met = first(spot);
+      if (met !== undefined && idOf(met.selection) === id && met.grip === grip) {
+        return [{ name, selection: met.selection, at: kitToScreen(kitView, spot) }];
+      }
+    }
+    return [];
   };
   return [
     ...layout.pieces.flatMap((piece) => {
@@ -46,7 +50,7 @@ export function itemsOf(layout: Layout, size: ScreenSize): readonly Item[] {
       ...found(mic.name, about(tip, 20), 'tip', mic.id),
       ...(stand ? found(`${mic.name}, base`, about(stand.footprint.hub, 20), 'base', mic.id) : []),
     ]),
-    { name: 'Box', at: toScreen(kitView.view, layout.box) },
+    { name: 'Box', selection: { kind: 'box' }, at: toScreen(kitView.view, layout.box) },
   ];
 }
 
