@@ -266,6 +266,8 @@ function deckLabel({ layout, kitView, measure }: Lettered): Lettering {
 
 /** How far the words keep from the deck's edge, from the screen's edge and from the scale bar, px. */
 const INSIDE = 6;
+/** How far aside they stand where a mic lies under them, px. */
+const ASIDE = [0, 100, -100, 200, -200];
 const SAFE = { side: 70, top: 10, bottom: 70 } as const;
 
 /** Which way the audience is stays on the screen wherever the plan is moved; the player's word goes with the player. */
@@ -279,7 +281,7 @@ function sideLabels({ layout, kitView, measure }: Lettered): readonly Lettering[
     wish: {
       key: `side ${must}`,
       at,
-      spots: [{ x: 0, y: -down * INSIDE, sideX: 0, sideY: -down }],
+      spots: (must ? ASIDE : [0]).map((x) => ({ x, y: -down * INSIDE, sideX: 0, sideY: -down })),
       forms: [formOf(text, look, measure)],
       rank: RANK.side,
       must,

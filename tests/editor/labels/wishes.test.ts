@@ -95,6 +95,22 @@ describe('what is lettered on the plan', () => {
     }
   });
 
+  test('the word of the audience steps aside where a mic lies under it, and the player’s stays with the player', () => {
+    const what = lettered(kit('five-piece-one-rack'));
+    const labels = lettering(what).filter(({ wish }) => wish.key.startsWith('side'));
+    const [audience, player] = labels.map(({ wish }) => wish);
+    if (!audience || !player) throw new Error('expected both words');
+    expect(player.spots).toHaveLength(1);
+    const { size } = what.kitView.view;
+    const { x, y } = audience.at;
+    const mic = { left: x - 40, top: y - 40, width: 80, height: 80 };
+    const ground = { size, covered: [mic], reserved: [], before: new Map(), tips: [] };
+    const [free] = placeLabels([audience], { ...ground, covered: [] });
+    const [aside] = placeLabels([audience], ground);
+    expect(free?.place).toBe(0);
+    expect(aside?.place).toBeGreaterThan(0);
+  });
+
   test('from afar secondary labels are left out, close by they are all there', () => {
     const layout = kit('large-kit');
     const fit = viewOf(layout);
