@@ -176,6 +176,14 @@ test('a row says how much is to solve in its layout, and one that knows nothing 
   const row = page.locator('.layout-row').first();
   await expect(row).toContainText('Nothing to solve');
   await row.locator('.layout-open').click();
+  await page.getByRole('tab', { name: 'Stage' }).click();
+  const wanted = page.getByLabel('Wanted clearance', { exact: true });
+  await wanted.fill('90');
+  await wanted.press('Enter');
+  await closeLayout(page);
+  await expect(row).toContainText('to look at');
+  await expect(row).not.toContainText('Nothing to solve');
+  await row.locator('.layout-open').click();
   await page.getByRole('tab', { name: 'Mics' }).click();
   await page.locator('.line-name').getByText('Rack tom', { exact: true }).click();
   for (const [field, value] of [

@@ -6,11 +6,12 @@ import { countByNeed } from '../views/panel/worstFirst.ts';
 /** What the worker tells of a layout; null where it could not be analysed. */
 export interface NeedAnswer {
   readonly solve: number;
+  readonly look: number;
   readonly signOff: SignedState;
 }
 
 /** What a row of the list tells of a layout that was analysed. */
 export const needIn = (layout: Layout, report: Report): NeedAnswer => ({
-  solve: countByNeed(report).solve,
+  ...countByNeed(report),
   signOff: signedState(layout),
 });

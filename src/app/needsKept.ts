@@ -11,6 +11,7 @@ const kept = z.strictObject({
     z.strictObject({
       changedAt: z.number(),
       solve: z.int().nonnegative(),
+      look: z.int().nonnegative(),
       signOff: z.enum(['none', 'broken', 'stale', 'holds', 'withheld', 'reworked']),
     }),
   ),

@@ -8,8 +8,9 @@ import type { LibraryRow } from './library.ts';
 export interface RowNeed {
   /** When the layout was changed that it is of: a row that was changed since knows nothing. */
   readonly changedAt: number;
-  /** How many findings must be solved. */
+  /** How many findings must be solved, and should be looked at. */
   readonly solve: number;
+  readonly look: number;
   readonly signOff: SignedState;
 }
 

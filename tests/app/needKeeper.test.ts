@@ -60,12 +60,15 @@ describe('what is to solve in the layouts of the list', () => {
     expect(computers).toEqual([]);
     await rest();
     expect(asked()?.id).toBe('new');
-    answer({ solve: 2, signOff: 'none' });
-    expect(solveOf('new', 20)).toBe(2);
+    answer({ solve: 2, look: 4, signOff: 'none' });
+    expect(needOf(rowNeeds.getState().known, { id: 'new', changedAt: 20 })).toMatchObject({
+      solve: 2,
+      look: 4,
+    });
     expect(solveOf('new', 21)).toBeUndefined();
     await rest();
     expect(asked()?.id).toBe('old');
-    answer({ solve: 0, signOff: 'stale' });
+    answer({ solve: 0, look: 4, signOff: 'stale' });
     await rest();
     expect(computers.map(({ questions, ended }) => [questions.length, ended])).toEqual([[2, true]]);
   });
@@ -76,7 +79,7 @@ describe('what is to solve in the layouts of the list', () => {
     await rest();
     openLayout(kit('b'));
     expect(computers[0]?.ended).toBe(true);
-    answer({ solve: 7, signOff: 'none' });
+    answer({ solve: 7, look: 4, signOff: 'none' });
     await rest();
     expect([computers.length, solveOf('a', 10)]).toEqual([1, undefined]);
   });
@@ -115,7 +118,7 @@ describe('what is to solve in the layouts of the list', () => {
     const { answer, make } = keeping({ a: 10 });
     session.setState({ library: [row('a', 10)] });
     await rest();
-    answer({ solve: 3, signOff: 'none' });
+    answer({ solve: 3, look: 4, signOff: 'none' });
     rowNeeds.setState({ known: new Map() });
     make('two');
     expect(solveOf('a', 10)).toBeUndefined();

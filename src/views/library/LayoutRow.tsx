@@ -1,13 +1,14 @@
 import { memo, useId, useMemo, useState } from 'react';
 import { outlineIn } from '../../layout/kitOutline.ts';
 import type { LibraryRow } from '../../session/library.ts';
-import { useRowNeed } from '../../session/rowNeeds.ts';
+import { type RowNeed, useRowNeed } from '../../session/rowNeeds.ts';
 import { Icon } from '../parts/Icon.tsx';
 import { VerdictMark } from '../parts/VerdictMark.tsx';
 import { counted } from '../words/nameOf.ts';
 import { needWords } from '../words/needWords.ts';
 import { signedRowWords } from '../words/signOffWords.ts';
 import { changedWords } from '../words/timeWords.ts';
+import type { Verdict } from '../words/verdictWords.ts';
 import { KitPicture } from './KitPicture.tsx';
 import type { Library } from './useLibrary.ts';
 
@@ -79,7 +80,7 @@ function LayoutFacts({ row }: { readonly row: LibraryRow }) {
         {row.otherLines > 0 && (
           <span className="layout-mark warn">Changed on another tablet too: see its history</span>
         )}
-        {need && row.mics > 0 && <ToSolve solve={need.solve} />}
+        {need && row.mics > 0 && <Need need={need} />}
         {signOff !== 'none' && (
           <span className={signOff === 'holds' ? 'layout-mark' : 'layout-mark warn'}>
             {signedRowWords[signOff]}
@@ -96,13 +97,19 @@ function LayoutFacts({ row }: { readonly row: LibraryRow }) {
   );
 }
 
-function ToSolve({ solve }: { readonly solve: number }) {
+function Need({ need }: { readonly need: Pick<RowNeed, 'solve' | 'look'> }) {
+  const worst = worstOf(need);
   return (
-    <span className={solve > 0 ? 'layout-need struck' : 'layout-need'}>
-      <VerdictMark verdict={solve > 0 ? 'struck' : 'clear'} />
-      {solve > 0 ? needWords({ solve, look: 0 }) : 'Nothing to solve'}
+    <span className={`layout-need ${worst}`}>
+      <VerdictMark verdict={worst} />
+      {needWords(need) || 'Nothing to solve'}
     </span>
   );
+}
+
+function worstOf({ solve, look }: Pick<RowNeed, 'solve' | 'look'>): Verdict {
+  if (solve > 0) return 'struck';
+  return look > 0 ? 'tight' : 'clear';
 }
 
 function MoreButtons({ row, library, onRename, onTags }: LayoutRowProps) {
