@@ -170,7 +170,7 @@ test('a clip turned to the player is struck or tight and says which move; undo c
   await type(page, 'Inside the rim', '60');
   await expect(card).toContainText('Struck');
   await expect(card).toContainText(/mm too close: (right|left) (stick|hand|forearm)/);
-  await expect(card).toContainText('Turn the clip round the rim');
+  await expect(card).toContainText(/turn the clip round the rim/i);
   await expect(page.getByTestId('verdict-news')).toHaveText(/Rack tom mic: Struck/);
   await section(page, 'Findings');
   const first = page.locator('.line').first();

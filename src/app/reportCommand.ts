@@ -1,10 +1,10 @@
 import type { Layout } from '../layout/layout.ts';
 import { createAnalyst } from '../report/analyse.ts';
+import { shownVerdict } from '../report/judgement.ts';
 import { patchReport } from '../report/patch.ts';
 import { PATCH_TABLES, type PatchTable, patchCsv } from '../report/patchCsv.ts';
 import type { Report } from '../report/report.ts';
 import { reportJson } from '../report/reportJson.ts';
-import { verdictCounts } from '../report/standingIn.ts';
 import { type CommandSurroundings, readGiven } from './readGiven.ts';
 import { reportText } from './reportText.ts';
 
@@ -13,7 +13,7 @@ const USAGE = `Usage: npm run report -- FILE [--json | --csv ${PATCH_TABLES.join
 /**
  * Prints the whole report of a layout file.
  *
- * @returns The exit code: 0 when no mic is struck or stands in a drum or cymbal, 1 when one does, 2 when there is no report.
+ * @returns The exit code: 0 when no mic is struck, stands in something or is where its stand can't hold it, 1 when one is, 2 when there is no report.
  */
 export function reportCommand(
   given: readonly string[],
@@ -29,7 +29,7 @@ export function reportCommand(
   if (!layout) return 2;
   const report = createAnalyst()(layout);
   print(shown(layout, report, as));
-  return verdictCounts(report).struck > 0 ? 1 : 0;
+  return report.clearances.some((row) => shownVerdict(row, report) === 'struck') ? 1 : 0;
 }
 
 /** How the report is printed: for people, as JSON, or one table as CSV. */

@@ -1,15 +1,16 @@
 import type { Layout } from '../layout/layout.ts';
+import { cantStay, rowsWorstFirst } from '../report/judgement.ts';
 import type { Finding, Report, RunRow, Severity } from '../report/report.ts';
-import { standingIn, verdictCounts } from '../report/standingIn.ts';
 import { showMargin } from '../units/clearanceText.ts';
 import { showLongLength } from '../units/lengthText.ts';
 import { kitChangeLines } from '../views/words/changeWords.ts';
-import { clearancePlace, clearanceWords } from '../views/words/clearanceWords.ts';
+import { clearancePlace, clearanceWords, movingWords } from '../views/words/clearanceWords.ts';
 import { findingWords } from '../views/words/findingWords.ts';
 import { counted, nameOf } from '../views/words/nameOf.ts';
 import { cableSumWords, runPartWords, runWords } from '../views/words/runWords.ts';
 import { signOffHeadWords, signOffStateWords } from '../views/words/signOffWords.ts';
-import { saidVerdict, withinWords } from '../views/words/verdictWords.ts';
+import { troublesWords } from '../views/words/troubleWords.ts';
+import { saidVerdict, tallyWords } from '../views/words/verdictWords.ts';
 
 /** The whole report of a layout for a person to read, line by line. */
 export function reportText(layout: Layout, report: Report): string {
@@ -25,13 +26,10 @@ export function reportText(layout: Layout, report: Report): string {
 
 function headLines(layout: Layout, report: Report): string[] {
   const { clearances } = report;
-  const within = standingIn(report).size;
-  const { struck, tight, clear } = verdictCounts(report);
   const { name, venue } = layout;
   return [
     venue.name === '' ? name : `${name}, at ${venue.name}`,
-    `${counted(clearances.length, 'mic')}: ${struck} struck, ${tight} tight, ${clear} clear; margin ${showMargin(layout)}`,
-    ...(within > 0 ? [withinWords(within)] : []),
+    `${counted(clearances.length, 'mic')}: ${tallyWords(report)}; margin ${showMargin(layout)}`,
   ];
 }
 
@@ -49,16 +47,19 @@ function signOffLines(layout: Layout, { signOff }: Report): string[] {
 }
 
 function clearanceLines(layout: Layout, report: Report): string[] {
-  return [...report.clearances]
-    .sort((a, b) => a.clearance - b.clearance)
-    .flatMap((row) => {
-      const verdict = saidVerdict(row, report).word.toUpperCase().padEnd(6);
-      const place = row.verdict === 'clear' ? undefined : clearancePlace(row, layout);
-      return [
-        `  ${verdict}  ${nameOf(layout, row.mic)}: ${clearanceWords(row, layout)}`,
-        ...(place === undefined ? [] : [`          ${place}`]),
-      ];
-    });
+  return rowsWorstFirst(report).flatMap((row) => {
+    const said = `  ${saidVerdict(row, report).word.toUpperCase().padEnd(6)}  ${nameOf(layout, row.mic)}`;
+    const troubles = troublesWords(row, report, layout);
+    if (troubles !== '') {
+      const why = cantStay(report).get(row.mic)?.findings ?? [];
+      return [`${said}: ${troubles}`, `          ${movingWords(row, why, layout)}`];
+    }
+    const place = row.verdict === 'clear' ? undefined : clearancePlace(row, layout);
+    return [
+      `${said}: ${clearanceWords(row, layout)}`,
+      ...(place === undefined ? [] : [`          ${place}`]),
+    ];
+  });
 }
 
 function runLines(layout: Layout, report: Report): string[] {

@@ -118,3 +118,9 @@ const light: Palette = {
 
 export const palettes = { dark, light } as const;
 export type Theme = keyof typeof palettes;
+
+/** The colour of what has a verdict, or of what is told without one. */
+export const verdictInk = (
+  verdict: Verdict | null,
+  { verdict: colours, inkSoft }: Palette,
+): string => (verdict === null ? inkSoft : colours[verdict]);

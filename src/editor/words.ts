@@ -1,10 +1,10 @@
 import type { Layout } from '../layout/layout.ts';
 import { micName } from '../layout/mics/micName.ts';
 import { isDrum } from '../layout/pieces/piece.ts';
+import { type Judgement, judgementOf } from '../report/judgement.ts';
 import type { Moment } from '../report/moment.ts';
 import type { ClearanceRow, Report } from '../report/report.ts';
 import type { RingOfMic, RingPlace } from '../report/ring.ts';
-import { standingIn } from '../report/standingIn.ts';
 import type { SeenFrom, Standpoint } from '../rig/standpoint.ts';
 import type { PlanMarks } from '../session/patchView.ts';
 import { isThere, type Selection, sameSelection } from '../session/selection.ts';
@@ -23,6 +23,17 @@ export const verdictWords: Readonly<Record<Verdict, string>> = {
   tight: 'tight',
   struck: 'struck',
 };
+
+type Stuck = Exclude<Judgement, Verdict>;
+
+/** What is said of a mic that can't stay, in place of its verdict. */
+export const stuckWords: Readonly<Record<Stuck, string>> = {
+  'in-the-way': 'in the way',
+  'not-held': "won't hold",
+};
+
+/** Whether a mic can't stay where it is. */
+export const isStuck = (judged: Judgement): judged is Stuck => judged in stuckWords;
 
 /** What is written at an arc of a rim ring: what the clip would be there, which is not what any mic is. */
 export const arcText = (verdict: Verdict): string => `here: ${verdictWords[verdict]}`;
@@ -98,7 +109,8 @@ export function spokenSelection(
   const name = nameOfSelection(layout, selection);
   if (selection.kind === 'mic') {
     const row = report.clearances.find(({ mic }) => mic === selection.id);
-    if (standingIn(report).has(selection.id)) return `${name}, mic: in the way`;
+    const judged = row && judgementOf(row, report);
+    if (judged && isStuck(judged)) return `${name}, mic: ${stuckWords[judged]}`;
     return row ? `${name}, mic: ${spokenVerdict(row, layout)}` : `${name}, mic`;
   }
   const where = placeOf(layout, selection);

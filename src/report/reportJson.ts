@@ -3,6 +3,7 @@ import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
 import type { Side } from '../player/hands.ts';
 import type { MicPart } from '../rig/placed.ts';
+import { type Judgement, judgementOf } from './judgement.ts';
 import { type PatchJson, patchJson } from './patchJson.ts';
 import type { FindingCode, Report, RunRow, Severity } from './report.ts';
 import { type SignOffJson, signOffJson } from './signOffJson.ts';
@@ -29,7 +30,7 @@ export interface ReportJson {
   readonly format: 'strokespace-report';
   readonly version: typeof REPORT_VERSION;
   readonly layout: { readonly id: Id; readonly name: string; readonly margin: number };
-  /** The worst verdict of all mics; `clear` when there is none. */
+  /** The worst verdict of all mics' clearances; `clear` when there is none. */
   readonly verdict: Verdict;
   readonly clearances: readonly ClearanceJson[];
   readonly runs: readonly RunJson[];
@@ -70,7 +71,10 @@ export interface CableCountJson {
 export interface ClearanceJson {
   readonly mic: Id;
   readonly name: string;
+  /** Of its clearance alone. */
   readonly verdict: Verdict;
+  /** What is said of it (J1 to J3): `in-the-way` where it stands in something with nothing moving, `not-held` where its stand can't hold it, else the verdict. */
+  readonly judgement: Judgement;
   /** The smallest distance to anything that moves, below 0 by the depth of the overlap; null when nothing moves. */
   readonly clearance: number | null;
   readonly nearest: NearestJson | null;
@@ -140,6 +144,7 @@ export function reportJson(layout: Layout, report: Report): ReportJson {
       mic,
       name: nameOf(mic),
       verdict,
+      judgement: judgementOf({ mic, verdict }, report),
       clearance: finite(clearance),
       nearest: nearest ? nearestJson(nearest) : null,
     })),

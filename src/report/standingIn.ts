@@ -3,12 +3,12 @@ import type { Id } from '../layout/fields.ts';
 import type { ClearanceRow, Finding, Report } from './report.ts';
 
 /** The mic that a finding says stands in a drum or cymbal with nothing moving; undefined for any other finding. */
-export const micStandingIn = ({ code, about }: Finding): Id | undefined =>
+export const micStandingIn = ({ code, about }: Pick<Finding, 'code' | 'about'>): Id | undefined =>
   code === 'mic-in-shell' || code === 'boom-through-piece' ? about[0] : undefined;
 
 /**
  * Mics that stand in a drum or cymbal with nothing moving, each with the first finding that says so. Whatever room what moves leaves
- * them, they can't stay: nobody should read 'clear' of them.
+ * them, they can't stay.
  */
 export const standingIn = remembered(
   ({ findings }: Pick<Report, 'findings'>): ReadonlyMap<Id, Finding> => {
@@ -21,18 +21,8 @@ export const standingIn = remembered(
   },
 );
 
-/** What a report's mics are judged by. */
-export type Judging = Pick<Report, 'clearances' | 'findings'>;
-
-/** A mic's verdict as it is shown: whatever room it has from what moves, one that stands in a drum or cymbal is never clear or tight. */
-export const shownVerdict = (
+/** Whether a mic has to be led to a clear spot: too near to what moves, or in a drum or cymbal. */
+export const needsSpot = (
   { mic, verdict }: Pick<ClearanceRow, 'mic' | 'verdict'>,
   report: Pick<Report, 'findings'>,
-): ClearanceRow['verdict'] => (standingIn(report).has(mic) ? 'struck' : verdict);
-
-/** How many mics are shown with each verdict. */
-export function verdictCounts(report: Judging): Readonly<Record<ClearanceRow['verdict'], number>> {
-  const counts = { clear: 0, tight: 0, struck: 0 };
-  for (const row of report.clearances) counts[shownVerdict(row, report)] += 1;
-  return counts;
-}
+): boolean => verdict !== 'clear' || standingIn(report).has(mic);

@@ -9,6 +9,7 @@ import { demo } from '../../src/layout/catalogue/kits/demo.ts';
 import type { Layout } from '../../src/layout/layout.ts';
 import { writeLayout } from '../../src/layout/read.ts';
 import { nameOf } from '../../src/views/words/nameOf.ts';
+import { farFromStand } from '../report/cantStaySamples.ts';
 import { clipInDrum } from '../report/clipInDrum.ts';
 import { sample } from '../storage/sample.ts';
 
@@ -54,7 +55,7 @@ describe('the report command', () => {
     const [, , , , first] = printed.split('\n');
     expect(first).toMatch(/^ {2}STRUCK {2}Rack 1: \d+ mm too close: /);
     expect(printed).toContain('STOP  Rack 1 would be struck');
-    expect(printed).toContain('Turn the clip round the rim');
+    expect(printed).toContain('turn the clip round the rim');
   });
 
   it('tells of a mic that stands in its drum with the first line, and never calls it clear', () => {
@@ -62,10 +63,20 @@ describe('the report command', () => {
     const { code, printed } = run(['a.json'], { 'a.json': writeLayout(layout) });
     expect(code).toBe(1);
     const lines = printed.split('\n');
-    expect(lines[1]).toContain(': 1 struck, 0 tight, ');
-    expect(lines[2]).toBe('1 mic of these stands in a drum or cymbal');
+    expect(lines[1]).toContain(': 0 struck, 1 in the way, 0 tight, ');
     const own = lines.find((line) => line.includes(`  ${nameOf(layout, mic.id)}: `));
-    expect(own).toMatch(/^ {2}IN THE WAY {2}/);
+    expect(own).toMatch(/^ {2}IN THE WAY {2}.*: in .*, \d+ mm deep$/);
+    expect(lines.indexOf(own ?? '')).toBe(4);
+    expect(lines[5]).toMatch(/^ {10}From what moves: \d+ mm clear \(/);
+  });
+
+  it('ends with 1 when a stand cannot hold its mic, and says so before every clear one', () => {
+    const { layout, id } = farFromStand(clear);
+    const { code, printed } = run(['a.json'], { 'a.json': writeLayout(layout) });
+    expect(code).toBe(1);
+    const lines = printed.split('\n');
+    expect(lines[4]).toContain(nameOf(layout, id));
+    expect(lines[4]).toMatch(/^ {2}WON'T HOLD {2}.*: out of reach by \d+ mm; tips over$/);
   });
 
   it.each([

@@ -10,7 +10,8 @@ export type LabelLook =
   | { readonly kind: 'side' }
   /** A height on its contour. */
   | { readonly kind: 'contour' }
-  | { readonly kind: 'measure'; readonly verdict: Verdict }
+  /** Null: without a mark. */
+  | { readonly kind: 'measure'; readonly verdict: Verdict | null }
   /** What came of a line, or what is to be undone. */
   | { readonly kind: 'mark'; readonly sign: MarkSign };
 
@@ -55,7 +56,8 @@ export function formOf(text: string, look: LabelLook, measure: Measure): LabelFo
     case 'measure':
       return {
         text,
-        width: text === '' ? MARK + PAD : width + MARK + 2.75 * PAD,
+        width:
+          text === '' ? MARK + PAD : width + (look.verdict === null ? 2 * PAD : MARK + 2.75 * PAD),
         height: isQuiet(look) ? 22 : 26,
       };
     case 'mark':

@@ -1,5 +1,5 @@
 import type { MarkSign } from '../../session/patchView.ts';
-import type { Palette } from '../palette.ts';
+import { type Palette, verdictInk } from '../palette.ts';
 import { paintVerdictMark } from '../shapes/verdictMark.ts';
 import { fontOf, isQuiet, type LabelLook, MARK, PAD } from './lettering.ts';
 import { nearestIn } from './lines.ts';
@@ -55,7 +55,7 @@ function leaderOf(look: LabelLook, colours: Palette): string | null {
   switch (look.kind) {
     case 'verdict':
     case 'measure':
-      return colours.verdict[look.verdict];
+      return verdictInk(look.verdict, colours);
     case 'mark':
       return edgeOf(look.sign, colours);
     case 'input':
@@ -99,7 +99,7 @@ type BadgeLook = Extract<LabelLook, { kind: 'verdict' | 'measure' }>;
 
 function paintBadge(ink: Ink, { box, form }: PlacedLabel, look: BadgeLook): void {
   const { canvas, colours } = ink;
-  const edge = colours.verdict[look.verdict];
+  const edge = verdictInk(look.verdict, colours);
   const middle = box.top + box.height / 2;
   canvas.beginPath();
   canvas.roundRect(box.left, box.top, box.width, box.height, 7);
@@ -110,11 +110,14 @@ function paintBadge(ink: Ink, { box, form }: PlacedLabel, look: BadgeLook): void
     canvas.lineWidth = look.kind === 'verdict' && look.strong ? 2.5 : 1.25;
     canvas.stroke();
   }
-  const before = form.text === '' ? PAD / 2 : PAD;
-  const mark = { x: box.left + before + MARK / 2, y: middle, size: MARK };
-  paintVerdictMark(canvas, look.verdict, mark, colours);
+  if (look.verdict !== null) {
+    const before = form.text === '' ? PAD / 2 : PAD;
+    const mark = { x: box.left + before + MARK / 2, y: middle, size: MARK };
+    paintVerdictMark(canvas, look.verdict, mark, colours);
+  }
+  const left = look.verdict === null ? PAD : 1.75 * PAD + MARK;
   canvas.fillStyle = colours.ink;
-  canvas.fillText(form.text, box.left + 1.75 * PAD + MARK, middle + 0.5);
+  canvas.fillText(form.text, box.left + left, middle + 0.5);
 }
 
 /** A mark's edge by its sign; the sign itself is written on it. */

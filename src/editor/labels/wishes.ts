@@ -1,8 +1,8 @@
 import { along, type Vec2 } from '../../geometry/vector.ts';
 import type { Layout } from '../../layout/layout.ts';
 import type { Piece } from '../../layout/pieces/piece.ts';
+import { judgementOf, markOf } from '../../report/judgement.ts';
 import type { ClearanceRow, Report, RunRow } from '../../report/report.ts';
-import { shownVerdict, standingIn } from '../../report/standingIn.ts';
 import { boxCorners } from '../../rig/boxShape.ts';
 import { kickFrame } from '../../rig/pieces/kickFrame.ts';
 import type { Selection } from '../../session/selection.ts';
@@ -11,7 +11,7 @@ import { showLongLength } from '../../units/lengthText.ts';
 import type { FocusPlace } from '../move/micFocus.ts';
 import { type KitView, kitToScreen } from '../view/kitView.ts';
 import { type ScreenPoint, toScreen } from '../view/view.ts';
-import { noWay } from '../words.ts';
+import { isStuck, noWay, stuckWords } from '../words.ts';
 import { formOf, type LabelLook, type Lettering, type Measure } from './lettering.ts';
 import { onScreen } from './placeLabels.ts';
 import { alongLine, besideBox, overBroad, roundAbout } from './spots.ts';
@@ -69,11 +69,11 @@ function micLabel(lettered: Lettered, mic: string): readonly Lettering[] {
   const placed = report.rig.mics.find((one) => one.mic.id === mic);
   if (!row || !placed) return [];
   const chosen = selection?.kind === 'mic' && selection.id === mic;
-  const isIn = standingIn(report).has(mic);
-  const verdict = shownVerdict(row, report);
+  const judged = judgementOf(row, report);
+  const verdict = markOf(judged);
   const look: LabelLook = { kind: 'verdict', verdict, strong: chosen };
-  const forms = isIn
-    ? [`${placed.mic.name}  in the way`, 'in the way']
+  const forms = isStuck(judged)
+    ? [`${placed.mic.name}  ${stuckWords[judged]}`, stuckWords[judged]]
     : micForms(lettered, row, placed.mic.name);
   const at = kitToScreen(kitView, placed.tip);
   return [

@@ -3,9 +3,9 @@ import type { Vec3 } from '../../geometry/vector.ts';
 import type { Layout } from '../../layout/layout.ts';
 import { isStruck } from '../../layout/pieces/piece.ts';
 import type { Figure } from '../../report/figure.ts';
+import { judgementOf } from '../../report/judgement.ts';
 import { type Moment, momentOf, nearestMoment } from '../../report/moment.ts';
 import type { ClearanceRow } from '../../report/report.ts';
-import { shownVerdict } from '../../report/standingIn.ts';
 import { type ArmPosition, type Sweep, sweepOf } from '../../report/sweep.ts';
 import { type Surface, surfaceOf } from '../../rig/surface.ts';
 import type { OpenLayout } from '../../session/session.ts';
@@ -31,10 +31,10 @@ export interface MicFocus {
   readonly place: FocusPlace | null;
 }
 
-/** Where mic and moving part face each other, and how far they are apart; the verdict as it is shown: a mic in a drum is never clear. */
+/** Where mic and moving part face each other, and how far they are apart, with the verdict of that; null where the mic can't stay whatever it is. */
 export interface FocusPlace {
   readonly ends: readonly [Vec3, Vec3];
-  readonly verdict: Verdict;
+  readonly verdict: Verdict | null;
   readonly text: string;
 }
 
@@ -67,7 +67,7 @@ export function focusOn(
     place: nearest
       ? {
           ends: [nearest.onMic, nearest.onMoving],
-          verdict: shownVerdict(row, report),
+          verdict: verdictAt(row, verdict, report),
           text: nearestText(row, layout),
         }
       : null,
@@ -87,11 +87,19 @@ export function focusAt(
   const moment = nearest && placed ? momentOf(layout, placed, nearest, at) : null;
   if (!nearest || !moment) return null;
   const { arm, cymbal, onMic, onMoving } = moment;
-  const verdict = shownVerdict({ mic: row.mic, verdict: moment.verdict }, report);
+  const verdict = verdictAt(row, moment.verdict, report);
   const text = momentText(moment, nearest.movement, layout);
   const place: FocusPlace = { ends: [onMic, onMoving], verdict, text };
   return { moment, focus: { ...focus, arm, swung: cymbal, place } };
 }
+
+/** No room from what moves is the trouble of a mic that can't stay, nor does it make it clear: only what strikes it is judged too. */
+const verdictAt = (
+  row: ClearanceRow,
+  verdict: Verdict,
+  report: OpenLayout['report'],
+): Verdict | null =>
+  verdict === 'struck' || judgementOf(row, report) === row.verdict ? verdict : null;
 
 function swingingIn({ pieces }: Layout, movement: Movement): Surface | null {
   if (movement.kind !== 'swing') return null;

@@ -1,5 +1,5 @@
 import type { Vec2 } from '../../geometry/vector.ts';
-import type { Verdict } from '../palette.ts';
+import { type Verdict, verdictInk } from '../palette.ts';
 import { apart, type Pen, strokePath, traceDisc, traceLine } from './pen.ts';
 
 /** A dimension shorter than this could be overlooked: a ring is drawn round it, px. */
@@ -7,9 +7,9 @@ const SHORT = 26;
 const RING = 14;
 
 /** The place of least clearance: a dimension line between mic and moving part with a tick at both ends, ringed when it is short. */
-export function paintNearest(pen: Pen, ends: readonly [Vec2, Vec2], verdict: Verdict): void {
+export function paintNearest(pen: Pen, ends: readonly [Vec2, Vec2], verdict: Verdict | null): void {
   const [a, b] = ends;
-  const colour = pen.colours.verdict[verdict];
+  const colour = verdictInk(verdict, pen.colours);
   const reach = Math.hypot(b.x - a.x, b.y - a.y);
   const middle = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
   apart(pen, () => {

@@ -7,7 +7,7 @@ const SAYS: { readonly [Code in StandingCode]: readonly [Severity, string] } = {
   'mic-in-shell': ['stop', 'depth'],
   'boom-through-piece': ['stop', 'depth'],
   'mic-against-stand': ['warn', 'depth'],
-  'mic-against-mic': ['warn', 'depth'],
+  'mic-against-mic': ['stop', 'depth'],
   'piece-in-piece': ['stop', 'overlap'],
   'feet-overlap': ['warn', 'overlap'],
   'base-off-deck': ['stop', 'beyond'],

@@ -91,6 +91,8 @@ export function stepFindings(
   }
 }
 
-/** The box in the way is about nothing that has an id. */
-const toldAt = ({ code, about }: Finding): ToldAt =>
-  code === 'lane-blocked' && about.length === 0 ? 'box' : TOLD_AT[code];
+/** The box in the way is about nothing that has an id; a stand that falls by itself is more than its step's word of weights. */
+function toldAt({ code, about, severity }: Finding): ToldAt {
+  if (code === 'stand-may-tip' && severity === 'stop') return 'thing';
+  return code === 'lane-blocked' && about.length === 0 ? 'box' : TOLD_AT[code];
+}

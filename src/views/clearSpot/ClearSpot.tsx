@@ -1,5 +1,5 @@
 import type { Id } from '../../layout/fields.ts';
-import { shownVerdict } from '../../report/standingIn.ts';
+import { needsSpot } from '../../report/standingIn.ts';
 import type { LeftMic } from '../../session/clearing.ts';
 import { useClearSpots } from '../parts/useClearSpots.ts';
 import { useOpen } from '../parts/useOpen.ts';
@@ -32,7 +32,7 @@ export function ClearSpot({ mic }: { readonly mic: Id }) {
       return <p role="alert">The search failed: {search.reason}</p>;
     default: {
       const row = report.clearances.find((each) => each.mic === mic);
-      if (!row || shownVerdict(row, report) === 'clear') return null;
+      if (!row || !needsSpot(row, report)) return null;
       const find = () => spots.find({ mics: [mic], whole: false, label: `Clear spot of ${name}` });
       return (
         <div className="buttons">

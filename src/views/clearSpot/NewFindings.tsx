@@ -1,5 +1,5 @@
+import { isClearance } from '../../report/judgement.ts';
 import type { Report } from '../../report/report.ts';
-import { isClearance } from '../panel/worstFirst.ts';
 import { useOpen } from '../parts/useOpen.ts';
 import { findingWords } from '../words/findingWords.ts';
 

@@ -1,6 +1,6 @@
 import { findMicClass } from '../../layout/catalogue/micClasses.ts';
 import type { Mic } from '../../layout/mics/mic.ts';
-import { isClearance } from '../panel/worstFirst.ts';
+import { cantStay, isClearance } from '../../report/judgement.ts';
 import { useOpen } from '../parts/useOpen.ts';
 import { AboutFindings } from './AboutFindings.tsx';
 import { ClipFields } from './ClipFields.tsx';
@@ -15,13 +15,18 @@ import { StandFields } from './StandFields.tsx';
 
 /** All numbers of one mic, its clearance first. */
 export function MicDetails({ mic }: { readonly mic: Mic }) {
-  const { layout } = useOpen();
+  const { layout, report } = useOpen();
+  const why = cantStay(report).get(mic.id)?.findings;
   const micClass = findMicClass(layout, mic.micClass);
   return (
     <>
       <DetailsHead kind={micClass ? `Mic · ${micClass.name}` : 'Mic'} title={mic.name} />
       <MicVerdict mic={mic.id} />
-      <AboutFindings of={(finding) => !isClearance(finding) && finding.about.includes(mic.id)} />
+      <AboutFindings
+        of={(finding) =>
+          finding.about.includes(mic.id) && !isClearance(finding) && !why?.includes(finding)
+        }
+      />
       <HoldingFields mic={mic} />
       <MountFields mic={mic} />
       <PatchFields mic={mic} />

@@ -6,6 +6,7 @@ import { usePanel } from '../panel/usePanel.ts';
 import { useOpen } from '../parts/useOpen.ts';
 import { VerdictMark } from '../parts/VerdictMark.tsx';
 import { mountWords } from '../words/kindWords.ts';
+import { troublesWords } from '../words/troubleWords.ts';
 import { saidVerdict } from '../words/verdictWords.ts';
 
 /** One mic with class, mount and verdict; tapped, its numbers open. */
@@ -16,6 +17,7 @@ export function MicLine({ mic }: { readonly mic: Mic }) {
   const isSelected = selection?.kind === 'mic' && selection.id === mic.id;
   const row = report.clearances.find((each) => each.mic === mic.id);
   const said = row && saidVerdict(row, report);
+  const troubles = row ? troublesWords(row, report, layout) : '';
   const className = findMicClass(layout, mic.micClass)?.name ?? mic.micClass;
   return (
     <li className={isSelected ? 'line shown' : 'line'}>
@@ -30,8 +32,13 @@ export function MicLine({ mic }: { readonly mic: Mic }) {
           <span className="line-note">
             {className} · {mountWords(mic.mount)}
           </span>
+          {said && troubles !== '' && (
+            <span className="line-note">
+              <span className={said.verdict}>{said.word}</span> · {troubles}
+            </span>
+          )}
         </span>
-        {row && said && (
+        {row && said && troubles === '' && (
           <span className="line-number">
             <span className="spoken">{said.word}, </span>
             {showClearance(row.clearance, layout)}

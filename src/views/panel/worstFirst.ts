@@ -1,59 +1,70 @@
 import type { Id } from '../../layout/fields.ts';
 import type { Layout } from '../../layout/layout.ts';
-import { standsInSwing } from '../../report/findings/standsInSwing.ts';
-import type { ClearanceRow, Finding, Report } from '../../report/report.ts';
-import { shownVerdict } from '../../report/standingIn.ts';
+import {
+  isClearance,
+  isOfPlace,
+  judgementOf,
+  nearnessOf,
+  shownVerdict,
+  staysNot,
+} from '../../report/judgement.ts';
+import type { ClearanceRow, Finding, FindingCode, Report } from '../../report/report.ts';
+import { needsSpot } from '../../report/standingIn.ts';
 import type { Selection } from '../../session/selection.ts';
 import type { Verdict } from '../words/verdictWords.ts';
 
-/** One line of the findings list: a mic with its clearance, or a finding about anything else. */
+/** One line of the findings list: a mic with its clearance and why it can't stay, or a finding about anything else. */
 export type FindingRow =
   | {
       readonly kind: 'mic';
       readonly key: string;
       readonly row: ClearanceRow;
-      readonly finding: Finding | undefined;
+      /** What is open about its place, the main thing first: what it is called by. Of two mics that meet it is told with the first. */
+      readonly findings: readonly Finding[];
     }
   | { readonly kind: 'finding'; readonly key: string; readonly finding: Finding };
 
 type ThingSelection = Extract<Selection, { kind: 'mic' | 'piece' }>;
 
 /**
- * Every mic once and every other finding once, the worst first: struck mics, what stops the show, tight mics, warnings,
- * notes, clear mics. Mics of one verdict stand by their clearance, findings in the report's order.
+ * Every mic once and every other finding once, the worst first by what is shown of them: mics that are struck or can't stay, what else stops the
+ * show, tight mics, warnings, notes, clear mics. Mics of one rank stand by how deep it is or by their clearance, findings in the report's order.
  */
 export function worstFirst(report: Report): readonly FindingRow[] {
   return linesOf(report)
-    .map((row, index) => ({ row, rank: rankOf(row), size: sizeOf(row), index }))
+    .map((row, index) => ({ row, rank: rankOf(row, report), size: sizeOf(row, report), index }))
     .sort((a, b) => a.rank - b.rank || a.size - b.size || a.index - b.index)
     .map(({ row }) => row);
 }
 
-/** How many lines of the list must be solved (struck mics, and whatever else stops the show) and should be looked at (tight mics and warnings). */
+/** How many lines of the list must be solved (mics that are struck or can't stay, and whatever else stops the show) and should be looked at (tight mics and warnings). */
 export function countByNeed(report: Report): { readonly solve: number; readonly look: number } {
   let [solve, look] = [0, 0];
   for (const line of linesOf(report)) {
-    const verdict = line.kind === 'mic' ? line.row.verdict : 'clear';
-    if (line.finding?.severity === 'stop' || verdict === 'struck') solve += 1;
-    else if (line.finding?.severity === 'warn' || verdict === 'tight') look += 1;
+    const rank = rankOf(line, report);
+    if (rank <= severityRank.stop) solve += 1;
+    else if (rank <= severityRank.warn) look += 1;
   }
   return { solve, look };
 }
 
-/** The lines in no order: findings about a mic's room go with its clearance. */
+/** The lines in no order: findings about a mic's place go with its clearance. */
 function linesOf(report: Report): readonly FindingRow[] {
-  const aboutMic = new Map<string, Finding>();
-  const swung = report.clearances.filter(({ nearest }) => nearest?.movement.kind === 'swing');
+  const ofMic = new Map(report.clearances.map(({ mic }): [Id, Finding[]] => [mic, []]));
   const rows: FindingRow[] = [];
   for (const finding of report.findings) {
-    const mic = finding.about[0];
-    const isOfRow = isClearance(finding) || swung.some((row) => standsInSwing(row, finding));
-    if (isOfRow && mic !== undefined && !aboutMic.has(mic)) aboutMic.set(mic, finding);
+    const [mic] = finding.about;
+    const own = mic !== undefined && isOfPlace(finding) ? ofMic.get(mic) : undefined;
+    if (own) own.push(finding);
     else rows.push({ kind: 'finding', key: finding.key, finding });
   }
   for (const row of report.clearances) {
-    const finding = aboutMic.get(row.mic);
-    rows.push({ kind: 'mic', key: finding?.key ?? `mic:${row.mic}`, row, finding });
+    const found = ofMic.get(row.mic) ?? [];
+    const judged = judgementOf(row, report);
+    const isMain = (finding: Finding): boolean =>
+      judged === row.verdict ? isClearance(finding) : staysNot(finding)?.why === judged;
+    const findings = [...found.filter(isMain), ...found.filter((finding) => !isMain(finding))];
+    rows.push({ kind: 'mic', key: findings[0]?.key ?? `mic:${row.mic}`, row, findings });
   }
   return rows;
 }
@@ -88,32 +99,48 @@ export function inOrder(
   const old = worstFirst(before);
   const places = new Map(old.map((row, index) => [idOf(row), index]));
   const place = (row: FindingRow): number => places.get(idOf(row)) ?? places.size;
-  const isThere = rows.some(({ key }) => key === shownKey);
+  const isThere = shownLine(rows, shownKey) !== undefined;
   const open = isThere ? [] : old.filter((row) => row.kind === 'finding' && row.key === shownKey);
   return [...rows, ...open].toSorted((a, b) => place(a) - place(b));
+}
+
+/** The line that tells the finding that is pointed at. A mic's stays the one while its verdict, and with it the finding's key, changes. */
+export function shownLine(
+  rows: readonly FindingRow[],
+  shownKey: string | null,
+): FindingRow | undefined {
+  if (shownKey === null) return undefined;
+  const isTold = (line: FindingRow): boolean =>
+    line.key === shownKey ||
+    (line.kind === 'mic' && line.findings.some(({ key }) => key === shownKey));
+  return rows.find(isTold) ?? rows.find((line) => line.kind === 'mic' && wasOf(line, shownKey));
+}
+
+/** Whether a finding that is no more was told by a mic's line. Keys begin with the code and the ids (`Finding.key`). */
+function wasOf({ row: { mic } }: Extract<FindingRow, { kind: 'mic' }>, key: string): boolean {
+  const code = key.slice(0, key.indexOf(':')) as FindingCode | 'mic';
+  if (!`${key}:`.startsWith(`${code}:${mic}:`)) return false;
+  return code === 'mic' || isOfPlace({ code, severity: 'stop', about: [mic] });
 }
 
 /** What a line is about, whatever its verdict. */
 const idOf = (row: FindingRow): string => (row.kind === 'mic' ? `mic:${row.row.mic}` : row.key);
 
-/** Whether a finding says how much room a mic has: its clearance says more. */
-export const isClearance = (finding: Finding): boolean =>
-  finding.code === 'mic-struck' || finding.code === 'mic-tight';
-
 const verdictRank: Readonly<Record<Verdict, number>> = { struck: 0, tight: 2, clear: 5 };
 const severityRank: Readonly<Record<Finding['severity'], number>> = { stop: 1, warn: 3, note: 4 };
 
-const rankOf = (row: FindingRow): number =>
-  row.kind === 'mic' ? verdictRank[row.row.verdict] : severityRank[row.finding.severity];
+const rankOf = (line: FindingRow, report: Report): number =>
+  line.kind === 'mic'
+    ? verdictRank[shownVerdict(line.row, report)]
+    : severityRank[line.finding.severity];
 
-/** Infinite clearances compare as equal, so that the order stays what it was. */
-const sizeOf = (row: FindingRow): number =>
-  row.kind === 'mic' ? Math.min(row.row.clearance, 1e9) : 0;
+const sizeOf = (line: FindingRow, report: Report): number =>
+  line.kind === 'mic' ? nearnessOf(line.row, report) : 0;
 
 /** Mics that are struck or tight, or stand in a drum or cymbal, the worst first. */
 export const inTheWay = (report: Report): readonly Id[] =>
   report.clearances
-    .filter((row) => shownVerdict(row, report) !== 'clear')
+    .filter((row) => needsSpot(row, report))
     .toSorted((a, b) => a.clearance - b.clearance)
     .map(({ mic }) => mic);
 
@@ -133,6 +160,9 @@ export const isAboutBox = ({ code, about }: Finding): boolean =>
 /** What a line is about and can be adjusted at, the main thing first. */
 export function targetsOf(line: FindingRow, layout: Layout): readonly Selection[] {
   if (line.kind === 'finding' && isAboutBox(line.finding)) return [{ kind: 'box' }];
-  const ids = line.kind === 'mic' ? [line.row.mic] : line.finding.about;
-  return ids.map((id) => selectionOf(id, layout)).filter((selection) => selection !== null);
+  const ids =
+    line.kind === 'mic'
+      ? new Set([line.row.mic, ...line.findings.flatMap(({ about }) => about)])
+      : line.finding.about;
+  return [...ids].map((id) => selectionOf(id, layout)).filter((selection) => selection !== null);
 }

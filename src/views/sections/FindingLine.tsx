@@ -10,6 +10,7 @@ import { VerdictMark } from '../parts/VerdictMark.tsx';
 import { findingWords } from '../words/findingWords.ts';
 import { movementWords } from '../words/movementWords.ts';
 import { nameOf } from '../words/nameOf.ts';
+import { troublesWords } from '../words/troubleWords.ts';
 import { saidVerdict } from '../words/verdictWords.ts';
 import { FindingMore } from './FindingMore.tsx';
 
@@ -48,6 +49,7 @@ export function FindingLine({ row, shown }: FindingLineProps) {
 function MicSummary({ row: { row } }: { readonly row: Extract<FindingRow, { kind: 'mic' }> }) {
   const { layout, report } = useOpen();
   const said = saidVerdict(row, report);
+  const troubles = troublesWords(row, report, layout);
   return (
     <>
       <VerdictMark verdict={said.verdict} />
@@ -55,10 +57,13 @@ function MicSummary({ row: { row } }: { readonly row: Extract<FindingRow, { kind
         <span className="line-name">{nameOf(layout, row.mic)}</span>
         <span className="line-note">
           <span className={said.verdict}>{said.word}</span>
-          {row.nearest && ` · ${movementWords(row.nearest, layout)}`}
+          {troubles !== '' && ` · ${troubles}`}
+          {troubles === '' && row.nearest && ` · ${movementWords(row.nearest, layout)}`}
         </span>
       </span>
-      <span className="line-number">{showClearance(row.clearance, layout)}</span>
+      {troubles === '' && (
+        <span className="line-number">{showClearance(row.clearance, layout)}</span>
+      )}
     </>
   );
 }

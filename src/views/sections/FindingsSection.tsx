@@ -2,7 +2,7 @@ import { useMemo } from 'react';
 import { useClearing } from '../../session/clearing.ts';
 import { useSession } from '../../session/session.ts';
 import { ClearEverything } from '../clearSpot/ClearEverything.tsx';
-import { type FindingRow, inOrder, listed, worstFirst } from '../panel/worstFirst.ts';
+import { inOrder, listed, shownLine, worstFirst } from '../panel/worstFirst.ts';
 import { useOpen } from '../parts/useOpen.ts';
 import { FindingLine } from './FindingLine.tsx';
 import { NoMicsYet } from './NoMicsYet.tsx';
@@ -19,6 +19,7 @@ export function FindingsSection() {
     [report, before, shownKey],
   );
   const { shown, more } = listed(rows, shownKey);
+  const open = shownLine(shown, shownKey);
   if (layout.mics.length === 0 && rows.length === 0) return <NoMicsYet />;
   return (
     <>
@@ -33,7 +34,7 @@ export function FindingsSection() {
             <FindingLine
               key={row.kind === 'mic' ? row.row.mic : row.key}
               row={row}
-              shown={isShown(row, shownKey)}
+              shown={row === open}
             />
           ))}
         </ul>
@@ -47,10 +48,3 @@ export function FindingsSection() {
     </>
   );
 }
-
-/** A mic's line stays open while its verdict, and with it the finding's key, changes. */
-const isShown = (line: FindingRow, shownKey: string | null): boolean =>
-  line.key === shownKey ||
-  (line.kind === 'mic' &&
-    shownKey !== null &&
-    ['mic', 'mic-struck', 'mic-tight'].some((code) => shownKey === `${code}:${line.row.mic}`));

@@ -2,21 +2,22 @@ import { findMicClass, MIC_CLASSES, usualMounts } from '../../layout/catalogue/m
 import type { Id } from '../../layout/fields.ts';
 import type { Layout } from '../../layout/layout.ts';
 import type { Mic } from '../../layout/mics/mic.ts';
+import type { Judging } from '../../report/judgement.ts';
 import type { ClearanceRow } from '../../report/report.ts';
-import type { Judging } from '../../report/standingIn.ts';
 import type { LeftMic } from '../../session/clearing.ts';
-import { showClearance, showSpare } from '../../units/clearanceText.ts';
+import { showSpare } from '../../units/clearanceText.ts';
 import { roundedDown, showLength } from '../../units/lengthText.ts';
 import { choiceOf, mountChoices } from '../mics/mountChoices.ts';
 import { choiceWords } from './kindWords.ts';
 import { capitalised, counted, inSentence, listed, nameOf } from './nameOf.ts';
-import { saidVerdict } from './verdictWords.ts';
+import { figureWords } from './troubleWords.ts';
+import { saidVerdict, toClearWord } from './verdictWords.ts';
 
-/** `Struck, −12 mm`: the verdict as it is shown with its number. */
+/** `Struck, −12 mm`, `In the way, in Rack tom, 34 mm deep`: what is said of it with its figure. */
 export const roomWords = (
   row: ClearanceRow,
   { layout, report }: { readonly layout: Layout; readonly report: Judging },
-): string => `${saidVerdict(row, report).word}, ${showClearance(row.clearance, layout)}`;
+): string => `${saidVerdict(row, report).word}, ${figureWords(row, report, layout)}`;
 
 /** With less to spare than this a later small change makes it tight again, mm. */
 const LITTLE = 10;
@@ -42,7 +43,7 @@ const FARTHEST = 500;
 export function stayWords(mics: readonly Id[], report: Judging): string {
   const words = report.clearances
     .filter(({ mic }) => mics.includes(mic))
-    .map((row) => saidVerdict(row, report).word.toLowerCase());
+    .map((row) => toClearWord(row, report));
   return ['struck', 'in the way', 'tight']
     .map((word) => ({ word, count: words.filter((each) => each === word).length }))
     .filter(({ count }) => count > 0)

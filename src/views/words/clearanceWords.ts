@@ -1,6 +1,7 @@
 import type { Layout } from '../../layout/layout.ts';
-import type { ClearanceRow } from '../../report/report.ts';
+import type { ClearanceRow, Finding } from '../../report/report.ts';
 import { micPartWords, movementWords } from './movementWords.ts';
+import { capitalised } from './nameOf.ts';
 import { placeWords } from './placeWords.ts';
 import { clearanceAmount } from './verdictWords.ts';
 
@@ -15,4 +16,24 @@ export function clearancePlace(row: ClearanceRow, layout: Layout): string | unde
   if (!row.nearest) return undefined;
   const part = micPartWords(row.nearest.micPart);
   return `${part}, ${placeWords(row.nearest.onMic, layout)}`;
+}
+
+/** Nearer than this to where a finding says it is, a place is not told again, mm. */
+const SAME_PLACE = 50;
+
+/**
+ * The room that a mic has from what moves, said after why it can't stay: `From what moves: 65 mm too close (Ride, swinging).`, with its place
+ * where that is another.
+ */
+export function movingWords(row: ClearanceRow, told: readonly Finding[], layout: Layout): string {
+  const { nearest, verdict } = row;
+  const moves = nearest ? ` (${movementWords(nearest, layout)})` : '';
+  const said = `From what moves: ${clearanceAmount(row, layout)}${moves}.`;
+  const isTold = told.some(({ place }) => {
+    if (!place || !nearest) return false;
+    const { x, y, z } = nearest.onMic;
+    return Math.hypot(place.x - x, place.y - y, place.z - z) < SAME_PLACE;
+  });
+  const place = verdict === 'clear' || isTold ? undefined : clearancePlace(row, layout);
+  return place === undefined ? said : `${said} ${capitalised(place)}.`;
 }

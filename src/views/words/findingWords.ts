@@ -1,6 +1,7 @@
 import type { Layout } from '../../layout/layout.ts';
 import type { Mic } from '../../layout/mics/mic.ts';
 import type { ClearanceRow, Finding, FindingCode } from '../../report/report.ts';
+import type { TurnAway } from '../../report/turnAway.ts';
 import { showLength, showLongLength } from '../../units/lengthText.ts';
 import { cableSentences } from './cableWords.ts';
 import { clearanceWords } from './clearanceWords.ts';
@@ -25,6 +26,7 @@ interface Subject {
   readonly layout: Layout;
   /** The clearance of the mic it is about, where there is one. */
   readonly row: ClearanceRow | undefined;
+  readonly turn: TurnAway | null;
   /** Names of what it is about: the main one, the second, all but the main one, and all. */
   readonly main: string;
   readonly other: string;
@@ -35,12 +37,13 @@ interface Subject {
 /**
  * The words of a finding. The numbers it may carry, each optional: `beyond`, `depth`, `overlap`, `serving` (classes of stand that reach),
  * `rise` (of a held mic over its mast's top), `folded` (by how much a boom is too long),
- * `right` and `left` (mm each hand falls short), `factor`; those of cables and patch stand with their words. Give the report's clearances, and a struck or tight mic names its move too.
+ * `right` and `left` (mm each hand falls short), `factor`; those of cables and patch stand with their words. Give the report's clearances, and a struck or tight mic names its move too; and the turn of its clip, where one is known.
  */
 export function findingWords(
   finding: Finding,
   layout: Layout,
   clearances: readonly ClearanceRow[] = [],
+  turn: TurnAway | null = null,
 ): FindingText {
   const [mainId, ...otherIds] = finding.about;
   const names = otherIds.map((id) => nameOf(layout, id));
@@ -49,6 +52,7 @@ export function findingWords(
     finding,
     layout,
     row: clearances.find((row) => row.mic === mainId),
+    turn,
     main,
     other: names[0] ?? 'another thing',
     others: names.length > 0 ? listed(names) : 'something',
@@ -107,7 +111,7 @@ function standNext({ serving, rise = 0, folded }: Finding['numbers']): string {
 }
 
 const moveItAway = (subject: Subject): string =>
-  moveAwayNext(micOf(subject)?.mount.kind, subject.row?.nearest ?? undefined);
+  moveAwayNext(micOf(subject)?.mount.kind, subject.row?.nearest, subject.turn);
 
 const detailOfMic = ({ row, layout }: Subject, fallback: string): string =>
   row ? `${clearanceWords(row, layout)}.` : fallback;
@@ -146,12 +150,12 @@ const sentences: Readonly<Record<FindingCode, (subject: Subject) => FindingText>
   }),
   'mic-in-shell': (s) => ({
     title: `${s.main} goes into ${s.other}`,
-    detail: `The mic or its mount cuts into it${by(s, 'depth')}.`,
+    detail: `The mic or its mount cuts into it${by(s, 'depth')}, with nothing moving.`,
     next: 'Raise the mic, draw it back or change the angle until it stands free.',
   }),
   'boom-through-piece': (s) => ({
     title: `The ${isClip(s) ? 'clip' : 'stand'} of ${s.main} goes through ${s.other}`,
-    detail: `${isClip(s) ? "The clip's arm" : 'Boom or mast'} and ${s.other} take the same space${by(s, 'depth')}.`,
+    detail: `${isClip(s) ? "The clip's arm" : 'Boom or mast'} and ${s.other} take the same space${by(s, 'depth')}, with nothing moving.`,
     next: isClip(s)
       ? 'Turn the clip round the rim to where its arm is free.'
       : 'Move the base to the other side, or set the mast higher or lower so that the boom passes free.',

@@ -41,6 +41,21 @@ function wishWords(
   return `${where}: ${verdictWord(verdict)}, ${showClearance(clearance, layout)}`;
 }
 
+/**
+ * What to do about a finding, line by line, by its remedy: null where it is known that there is none, undefined while nobody has looked.
+ * No turn of feet is advised where it is known that none frees them, nor before that is known.
+ */
+export function nextLines(
+  code: FindingCode,
+  next: string,
+  remedy: Remedy | null | undefined,
+): readonly string[] {
+  const none = noRemedyWords[code];
+  const turns = code === 'feet-overlap' && next.startsWith('Turn');
+  if (turns && !remedy) return remedy === null && none !== undefined ? [none] : [];
+  return remedy === null && none !== undefined && code !== 'feet-overlap' ? [next, none] : [next];
+}
+
 /** Why there is no remedy of one tap, for the findings that could have one. */
 export const noRemedyWords: Readonly<Partial<Record<FindingCode, string>>> = {
   'mic-beyond-stand': 'No class of stand reaches it from where its base stands.',

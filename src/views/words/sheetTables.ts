@@ -1,19 +1,19 @@
 import { findMicClass } from '../../layout/catalogue/micClasses.ts';
 import type { Id } from '../../layout/fields.ts';
 import type { Layout } from '../../layout/layout.ts';
+import { cantStay, isOfPlace, rowsWorstFirst } from '../../report/judgement.ts';
 import { type Spot, spotOfBox, spotsOfMic, spotsOfPiece } from '../../report/placement/spots.ts';
 import { stepFindings } from '../../report/placement/stepFindings.ts';
 import { piecesInOrder, type SetUpStep, setUpSteps } from '../../report/placement/steps.ts';
 import type { Report, Severity } from '../../report/report.ts';
-import { standingIn } from '../../report/standingIn.ts';
 import type { SheetTable } from '../../sheet/paper/table.ts';
-import { showClearance } from '../../units/clearanceText.ts';
-import { clearancePlace, clearanceWords } from './clearanceWords.ts';
+import { clearancePlace, clearanceWords, movingWords } from './clearanceWords.ts';
 import { findingWords } from './findingWords.ts';
 import { mountWords } from './kindWords.ts';
 import { capitalised, nameOf } from './nameOf.ts';
 import { micSetting, pointWords, tableLength } from './placementWords.ts';
 import { stageWords, stepWords, tipWords } from './setUpWords.ts';
+import { figureWords, troublesOf } from './troubleWords.ts';
 import { saidVerdict } from './verdictWords.ts';
 
 /** The tables of the sheets. `marks` are the short names that the drawings use. */
@@ -90,7 +90,7 @@ export function micsTable({ layout, report, marks }: TableSource): SheetTable {
         .map(capitalised)
         .join('. '),
       clearance
-        ? `${saidVerdict(clearance, report).word}, ${plain(showClearance(clearance.clearance, layout))}`
+        ? `${saidVerdict(clearance, report).word}, ${plain(figureWords(clearance, report, layout))}`
         : '',
     ];
   });
@@ -102,25 +102,26 @@ export function micsTable({ layout, report, marks }: TableSource): SheetTable {
   };
 }
 
-/** Every mic's clearance, the smallest first, with what moves there. */
+/** Every mic's clearance, the worst first, with what moves there; of one that can't stay, why, and what to do. */
 export function clearancesTable({ layout, report, marks }: TableSource): SheetTable {
-  const rows = report.clearances
-    .toSorted((a, b) => a.clearance - b.clearance)
-    .map((row) => {
-      const place = row.verdict === 'clear' ? undefined : clearancePlace(row, layout);
-      const within = standingIn(report).get(row.mic);
-      const what = [
-        ...(within ? [findingWords(within, layout).title] : []),
-        clearanceWords(row, layout),
-        ...(place ? [place] : []),
-      ].map(capitalised);
-      return [
-        marks.get(row.mic) ?? '',
-        nameOf(layout, row.mic),
-        saidVerdict(row, report).word,
-        what.join('. '),
-      ];
+  const rows = rowsWorstFirst(report).map((row) => {
+    const why = cantStay(report).get(row.mic)?.findings ?? [];
+    const isRoom = troublesOf(row, report).length === 0;
+    const place = row.verdict === 'clear' ? undefined : clearancePlace(row, layout);
+    const room = isRoom
+      ? [clearanceWords(row, layout), ...(place ? [place] : [])].map(capitalised).join('. ')
+      : movingWords(row, why, layout);
+    const causes = why.map((finding) => {
+      const { title, detail, next } = findingWords(finding, layout);
+      return finding.about[0] === row.mic ? `${title}. ${detail} ${next}` : `${title}.`;
     });
+    return [
+      marks.get(row.mic) ?? '',
+      nameOf(layout, row.mic),
+      saidVerdict(row, report).word,
+      (isRoom ? [room, ...causes] : [...causes, room]).join(' '),
+    ];
+  });
   return { header: ['', 'Mic', 'Verdict', 'Clearance'], rows, broken: [1, 3], numbers: [] };
 }
 
@@ -130,10 +131,10 @@ const severities: Readonly<Record<Severity, string>> = {
   note: 'Note',
 };
 
-/** Findings that are no clearance of a mic (those have their own table), the worst first. */
+/** Findings that are not about a mic's place (those stand in the table of clearances), the worst first. */
 export function findingsTable({ layout, report }: TableSource): SheetTable {
   const rows = report.findings
-    .filter(({ code }) => code !== 'mic-struck' && code !== 'mic-tight')
+    .filter((finding) => !isOfPlace(finding))
     .map((finding) => {
       const { title, detail, next } = findingWords(finding, layout, report.clearances);
       return [severities[finding.severity], title, detail, next];

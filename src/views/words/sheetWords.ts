@@ -3,7 +3,6 @@ import type { Layout } from '../../layout/layout.ts';
 import type { KitChanges } from '../../report/compareKits.ts';
 import type { Report } from '../../report/report.ts';
 import type { SignOffState } from '../../report/signOffState.ts';
-import { standingIn, verdictCounts } from '../../report/standingIn.ts';
 import type { SheetWords } from '../../sheet/words.ts';
 import { showMargin } from '../../units/clearanceText.ts';
 import { showLengthNumber } from '../../units/lengthText.ts';
@@ -19,7 +18,7 @@ import {
 } from './sheetTables.ts';
 import { SHEET_TITLES } from './sheetTitles.ts';
 import { PROOF, signOffHeadWords, signOffStateWords } from './signOffWords.ts';
-import { withinWords } from './verdictWords.ts';
+import { tallyWords } from './verdictWords.ts';
 
 const CAUTION =
   'A plan, not a safety approval. Counterweight or sandbag stands that can tip; cover or ramp cables that cross a way; keep signal apart from mains, which only qualified people work on; lift with enough hands. Loud kits harm hearing. Local rules and qualified people decide.';
@@ -78,12 +77,9 @@ function heightOf(layout: Layout, id: Id): number | null {
 
 function checkTexts(layout: Layout, report: Report): SheetWords['check'] {
   const { clearances, signOff } = report;
-  const { struck, tight, clear } = verdictCounts(report);
-  const within = standingIn(report).size;
-  const standing = within > 0 ? ` ${withinWords(within)}.` : '';
   return {
     clearances: 'Clearances',
-    tally: `${counted(clearances.length, 'mic')}: ${struck} struck, ${tight} tight, ${clear} clear.${standing} Margin ${showMargin(layout)}. Computed from a model of the player's moves: the player has the last word.`,
+    tally: `${counted(clearances.length, 'mic')}: ${tallyWords(report)}. Margin ${showMargin(layout)}. Computed from a model of the player's moves: the player has the last word.`,
     findings: 'Other findings',
     noFindings: 'None.',
     signOff: sheetHead(signOff),

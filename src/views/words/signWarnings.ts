@@ -1,14 +1,16 @@
 import type { Id } from '../../layout/fields.ts';
 import type { Layout } from '../../layout/layout.ts';
+import { standsInSwing } from '../../report/findings/standsInSwing.ts';
+import { cantStay } from '../../report/judgement.ts';
 import type { Report } from '../../report/report.ts';
-import { standingIn } from '../../report/standingIn.ts';
+import { sceneFindings } from '../../report/sceneFindings.ts';
 import { findingWords } from './findingWords.ts';
 import { capitalised, counted, listed, nameOf } from './nameOf.ts';
 import { sceneWarnings, type Warning } from './sceneWarnings.ts';
 
 /**
  * What is wrong as it stands, before anyone agrees to it: with the mics, `1 mic would be struck: Snare mic. Look at it first`, and of each that
- * stands in a drum or cymbal, in which; with all that stands there, and with the way out.
+ * stands in something, in what; with all that stands there, and with the way out.
  *
  * @param mics Who is asked about.
  */
@@ -17,14 +19,19 @@ export function signWarnings(
   report: Report,
   layout: Layout,
 ): readonly Warning[] {
-  const within = [...standingIn(report)].filter(([mic]) => mics.includes(mic));
+  const scene = new Set(Object.values(sceneFindings(report)).flat());
+  // Two mics that meet are told once; a stand that can't hold its mic with the stands.
+  const found = new Set(mics.flatMap((mic) => cantStay(report).get(mic)?.findings ?? []));
+  const within = [...found].filter((finding) => !scene.has(finding));
   return [
-    ...within.map(([, finding]): Warning => {
+    ...within.map((finding): Warning => {
       const { title } = findingWords(finding, layout);
       return { verdict: 'struck', text: title };
     }),
     ...strikeWarnings(
-      report.clearances.filter(({ mic }) => mics.includes(mic)),
+      report.clearances.filter(
+        (row) => mics.includes(row.mic) && !within.some((finding) => standsInSwing(row, finding)),
+      ),
       layout,
     ),
     ...sceneWarnings('stands', report, layout),

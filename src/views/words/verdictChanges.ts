@@ -1,16 +1,17 @@
 import type { Layout } from '../../layout/layout.ts';
+import type { Judging } from '../../report/judgement.ts';
 import type { ClearanceRow } from '../../report/report.ts';
-import { type Judging, standingIn } from '../../report/standingIn.ts';
 import { findingWords } from './findingWords.ts';
 import { nameOf } from './nameOf.ts';
+import { troublesOf } from './troubleWords.ts';
 import { clearanceAmount, saidVerdict } from './verdictWords.ts';
 
-/** `Snare top: Struck, 12 mm too close.`; of a mic that stands in a drum, `In the way: Snare top goes into Snare.` */
+/** `Snare top: Struck, 12 mm too close.`; of a mic that can't stay, `In the way: Snare top goes into Snare.` */
 export function verdictNews(row: ClearanceRow, report: Judging, layout: Layout): string {
   const { word } = saidVerdict(row, report);
-  const within = standingIn(report).get(row.mic);
-  return within
-    ? `${word}: ${findingWords(within, layout).title}.`
+  const [why] = troublesOf(row, report);
+  return why
+    ? `${word}: ${findingWords(why, layout).title}.`
     : `${nameOf(layout, row.mic)}: ${word}, ${clearanceAmount(row, layout)}.`;
 }
 

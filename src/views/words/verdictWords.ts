@@ -1,8 +1,14 @@
+import {
+  type Judgement,
+  type Judging,
+  judgementCounts,
+  judgementOf,
+  shownVerdict,
+} from '../../report/judgement.ts';
 import type { ClearanceRow, Report, Severity } from '../../report/report.ts';
-import { type Judging, shownVerdict, standingIn } from '../../report/standingIn.ts';
+import { standingIn } from '../../report/standingIn.ts';
 import { type Judged, showClearance, showInside } from '../../units/clearanceText.ts';
 import { roundedDown, showLength } from '../../units/lengthText.ts';
-import { counted } from './nameOf.ts';
 
 export type Verdict = ClearanceRow['verdict'];
 
@@ -19,30 +25,53 @@ export const verdictWord = (verdict: Verdict): string => words[verdict];
 export const severityVerdict = (severity: Severity): 'struck' | 'tight' =>
   severity === 'stop' ? 'struck' : 'tight';
 
+const judgements: Readonly<Record<Judgement, string>> = {
+  ...words,
+  'in-the-way': 'In the way',
+  'not-held': "Won't hold",
+};
+
+/** What is said of a mic, in a word or two. */
+export const judgementWord = (judgement: Judgement): string => judgements[judgement];
+
 /** A verdict with what is said of it. */
 interface SaidVerdict {
   readonly verdict: Verdict;
   readonly word: string;
 }
 
-/** A mic's verdict as it is shown: whatever room it has from what moves, one that stands in a drum is not clear. */
-export const saidVerdict = (row: ClearanceRow, report: Pick<Report, 'findings'>): SaidVerdict => {
-  const verdict = shownVerdict(row, report);
-  const word = standingIn(report).has(row.mic) ? 'In the way' : verdictWord(verdict);
-  return { verdict, word };
-};
+/** What is said of a mic, and the verdict whose mark stands for it. */
+export const saidVerdict = (row: ClearanceRow, report: Pick<Report, 'findings'>): SaidVerdict => ({
+  verdict: shownVerdict(row, report),
+  word: judgementWord(judgementOf(row, report)),
+});
 
-/** How many of the mics told before stand in something: `1 mic of these stands in a drum or cymbal`. */
-export const withinWords = (count: number): string =>
-  `${counted(count, 'mic')} of these ${count === 1 ? 'stands' : 'stand'} in a drum or cymbal`;
+const TALLIED = ['struck', 'in-the-way', 'not-held', 'tight', 'clear'] as const;
 
-/** How many mics are struck, tight, and in a drum or cymbal with room from what moves: `1 struck, 2 tight, 1 in the way`, without what none is. */
+/** How many mics there are of each judgement, the worst first; of those that can't stay only where there are any. */
+export function tally(
+  report: Judging,
+): readonly { readonly judgement: Judgement; readonly count: number }[] {
+  const counts = judgementCounts(report);
+  return TALLIED.map((judgement) => ({ judgement, count: counts[judgement] })).filter(
+    ({ judgement, count }) => count > 0 || judgement in words,
+  );
+}
+
+/** `1 struck, 1 in the way, 0 tight, 7 clear`. */
+export const tallyWords = (report: Judging): string =>
+  tally(report)
+    .map(({ judgement, count }) => `${count} ${judgementWord(judgement).toLowerCase()}`)
+    .join(', ');
+
+/** What a mic has to be led away from: `struck`, `in the way` where it stands in a drum or cymbal, `tight`. */
+export const toClearWord = (row: ClearanceRow, report: Pick<Report, 'findings'>): string =>
+  standingIn(report).has(row.mic) ? 'in the way' : row.verdict;
+
+/** How many mics are struck, in a drum or cymbal, and tight: `1 struck, 1 in the way, 2 tight`, without what none is. */
 export function inTheWayWords(report: Judging): string {
-  const within = standingIn(report);
-  const wordOf = ({ mic, verdict }: ClearanceRow): string =>
-    verdict === 'clear' && within.has(mic) ? 'in the way' : verdict;
-  const words = report.clearances.map(wordOf);
-  return ['struck', 'tight', 'in the way']
+  const words = report.clearances.map((row) => toClearWord(row, report));
+  return ['struck', 'in the way', 'tight']
     .map((word) => ({ word, count: words.filter((each) => each === word).length }))
     .filter(({ count }) => count > 0)
     .map(({ word, count }) => `${count} ${word}`)

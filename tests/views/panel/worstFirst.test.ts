@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { createAnalyst } from '../../../src/report/analyse.ts';
+import { shownVerdict } from '../../../src/report/judgement.ts';
 import { playerFacts } from '../../../src/report/playerFacts.ts';
 import type { ClearanceRow, Finding, Report } from '../../../src/report/report.ts';
 import {
@@ -7,9 +9,11 @@ import {
   inTheWay,
   listed,
   MOST_LISTED,
+  shownLine,
   targetsOf,
   worstFirst,
 } from '../../../src/views/panel/worstFirst.ts';
+import { seededKits } from '../../support/randomKit.ts';
 import { sample } from '../words/sampleLayout.ts';
 
 const row = (mic: string, clearance: number, verdict: ClearanceRow['verdict']): ClearanceRow => ({
@@ -134,6 +138,56 @@ describe('the findings list', () => {
   });
 });
 
+describe('a mic that cannot stay', () => {
+  const within = finding('mic-in-shell', 'stop', ['a', 'snare']);
+  const inDrum: Report = { ...report, findings: [within, ...report.findings] };
+
+  it('is one line among the worst, by what is shown of it, with its cause', () => {
+    const keys = worstFirst(inDrum).map(({ key }) => key);
+    expect(keys.slice(0, 3)).toEqual(['mic-struck:d', 'mic-struck:b', within.key]);
+    expect(keys).not.toContain('mic:a');
+    expect(countByNeed(inDrum)).toEqual({ solve: 4, look: 2 });
+  });
+
+  it('leads to itself first, then to what it stands in', () => {
+    const line = worstFirst({
+      ...report,
+      clearances: [row('mic-snare', 90, 'clear')],
+      findings: [finding('mic-in-shell', 'stop', ['mic-snare', 'rack-1'])],
+    })[0];
+    expect(line && targetsOf(line, sample)).toEqual([
+      { kind: 'mic', id: 'mic-snare' },
+      { kind: 'piece', id: 'rack-1' },
+    ]);
+  });
+
+  it('of random kits every finding is told by one line, every mic has one, and no line is worse than the one before it', () => {
+    const analyse = createAnalyst();
+    let merged = 0;
+    for (const layout of seededKits(40, 5)) {
+      const found = analyse(layout);
+      const lines = worstFirst(found);
+      const told = lines.flatMap((line) => (line.kind === 'mic' ? line.findings : [line.finding]));
+      expect(told).toHaveLength(found.findings.length);
+      expect(new Set(told)).toEqual(new Set(found.findings));
+      const mics = lines.flatMap((line) => (line.kind === 'mic' ? [line.row.mic] : []));
+      expect(mics.toSorted()).toEqual(layout.mics.map(({ id }) => id).toSorted());
+      const needs = lines.map((line) => {
+        const mark =
+          line.kind === 'mic'
+            ? shownVerdict(line.row, found)
+            : { stop: 'struck', warn: 'tight', note: 'note' }[line.finding.severity];
+        return ['struck', 'tight', 'note', 'clear'].indexOf(mark);
+      });
+      expect(needs).toEqual(needs.toSorted((a, b) => a - b));
+      const count = (need: number) => needs.filter((each) => each === need).length;
+      expect(countByNeed(found)).toEqual({ solve: count(0), look: count(1) });
+      merged += lines.filter((line) => line.kind === 'mic' && line.findings.length > 1).length;
+    }
+    expect(merged).toBeGreaterThan(20);
+  });
+});
+
 describe('while something is only shown', () => {
   it('every line keeps its place, whatever the change makes of it; new ones come last', () => {
     const after: Report = {
@@ -142,7 +196,7 @@ describe('while something is only shown', () => {
         each.mic === 'd' ? row('d', 70, 'clear') : each,
       ),
       findings: [
-        finding('mic-in-shell', 'stop', ['b']),
+        finding('feet-overlap', 'warn', ['b']),
         ...report.findings.filter(({ about }) => about[0] !== 'd'),
       ],
     };
@@ -155,7 +209,7 @@ describe('while something is only shown', () => {
       'clip-metal-rim:c',
       'mic:a',
       'mic:e',
-      'mic-in-shell:b',
+      'feet-overlap:b',
     ]);
     expect(inOrder(worstFirst(after), null)).toEqual(worstFirst(after));
   });
@@ -172,8 +226,21 @@ describe('while something is only shown', () => {
     expect(inTheWay(inDrum)).toContain('a');
   });
 
+  it("a mic's line stays the one that is open while its key changes", () => {
+    const within = finding('mic-in-shell', 'stop', ['a', 'snare']);
+    const before = { ...report, findings: [...report.findings, within] };
+    const open = (from: Report, key: string) => shownLine(worstFirst(from), key);
+    expect(open(before, 'mic-in-shell:a:snare')).toMatchObject({ kind: 'mic', row: { mic: 'a' } });
+    expect(open(report, 'mic-in-shell:a:snare')).toMatchObject({ kind: 'mic', row: { mic: 'a' } });
+    expect(open(before, 'mic:a')).toMatchObject({ kind: 'mic', row: { mic: 'a' } });
+    expect(open(report, 'mic-tight:b')).toMatchObject({ kind: 'mic', row: { mic: 'b' } });
+    expect(open(report, 'feet-overlap:a')).toBeUndefined();
+    expect(open(report, 'mic-tight:ab')).toBeUndefined();
+    expect(open(before, 'stand-may-tip:a')).toMatchObject({ kind: 'finding' });
+  });
+
   it('an open line that an offer would put right stays where it was', () => {
-    const within = finding('mic-in-shell', 'stop', ['a']);
+    const within = finding('feet-overlap', 'warn', ['a']);
     const before = { ...report, findings: [...report.findings, within] };
     const keys = inOrder(worstFirst(report), before, within.key).map(({ key }) => key);
     expect(keys).toContain(within.key);

@@ -174,7 +174,15 @@ describe('a finding in words', () => {
   it('names all that a clip can do: round the rim, its height, its reach', () => {
     const clip = sample.mics.find(({ mount }) => mount.kind === 'clip');
     const { next } = findingWords(finding('mic-struck', { about: [clip?.id ?? ''] }), sample);
-    expect(next).toMatch(/round the rim.*lower.*back toward the rim/);
+    expect(next).toMatch(/^Find a clear spot, or .*round the rim.*lower.*back toward the rim/);
+  });
+
+  it('says which way round the rim a clip turns to more room, where that is known', () => {
+    const clip = sample.mics.find(({ mount }) => mount.kind === 'clip')?.id ?? '';
+    const turn = { way: 'clockwise', by: 15 } as const;
+    const { next } = findingWords(finding('mic-tight', { about: [clip] }), sample, [], turn);
+    expect(next).toMatch(/^Turn the clip round the rim clockwise, seen from above: 15° on it has/);
+    expect(next).toMatch(/Or agree with the player that this is enough\.$/);
   });
 
   it('what a leg or a cymbal meets, or a boom or mast, is told another way out than the mic itself', () => {
@@ -186,7 +194,9 @@ describe('a finding in words', () => {
       return findingWords(finding('mic-struck', { about: [mic] }), sample, rows).next;
     };
     const leg = { kind: 'leg', foot: 'left', pedal: null } as const;
-    expect(next(clip, { movement: leg })).toBe('Turn the clip round the rim to where no leg is.');
+    expect(next(clip, { movement: leg })).toBe(
+      'Find a clear spot, or turn the clip round the rim to where no leg is.',
+    );
     const swing = { kind: 'swing', cymbal: 'crash-1', at: 0.5 } as const;
     expect(next(clip, { movement: swing })).toMatch(/away from the cymbal/);
     expect(next('mic-snare', { micPart: 'body' })).toMatch(/^Move the mic away/);

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { noRemedyWords, remedyWords } from '../../../src/views/words/remedyWords.ts';
+import { nextLines, noRemedyWords, remedyWords } from '../../../src/views/words/remedyWords.ts';
 import { sample } from './sampleLayout.ts';
 
 test('a turn says whose feet, how far and which way', () => {
@@ -25,4 +25,23 @@ test('a base goes in as far as it must, rounded up, and the mic stays', () => {
 
 test('where nothing of one tap helps, it is said', () => {
   for (const words of Object.values(noRemedyWords)) expect(words).toMatch(/^No .*\.$/);
+});
+
+test('no turn of feet is advised where none is known to free them, nor before that is known', () => {
+  const turn = 'Turn one tripod so that a leg goes between the others, or move one base.';
+  const none = noRemedyWords['feet-overlap'] ?? '';
+  expect(nextLines('feet-overlap', turn, null)).toEqual([none]);
+  expect(nextLines('feet-overlap', turn, undefined)).toEqual([]);
+  const remedy = { kind: 'turn', feet: { id: 'mic-snare', by: 3, turn: 0 } } as const;
+  expect(nextLines('feet-overlap', turn, remedy)).toEqual([turn]);
+  const move = 'Move the two kicks apart.';
+  for (const found of [null, undefined])
+    expect(nextLines('feet-overlap', move, found)).toEqual([move]);
+  // What else is to do stays beside what one tap cannot.
+  const near = 'Bring the base nearer.';
+  expect(nextLines('mic-beyond-stand', near, null)).toEqual([
+    near,
+    noRemedyWords['mic-beyond-stand'],
+  ]);
+  expect(nextLines('mic-in-shell', near, null)).toEqual([near]);
 });

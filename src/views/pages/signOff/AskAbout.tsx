@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'react';
-import { standingIn } from '../../../report/standingIn.ts';
+import { cantStay } from '../../../report/judgement.ts';
 import {
   goTo,
   keyOf,
@@ -13,10 +13,11 @@ import { NotesField } from '../../fields/NotesField.tsx';
 import { Icon } from '../../parts/Icon.tsx';
 import { useOpen } from '../../parts/useOpen.ts';
 import { VerdictMark } from '../../parts/VerdictMark.tsx';
-import { clearanceWords } from '../../words/clearanceWords.ts';
+import { clearanceWords, movingWords } from '../../words/clearanceWords.ts';
 import { findingWords } from '../../words/findingWords.ts';
 import { capitalised, nameOf } from '../../words/nameOf.ts';
 import { wishKeptWords } from '../../words/signOffWords.ts';
+import { troublesOf } from '../../words/troubleWords.ts';
 import { SceneWarnings } from './SignWarnings.tsx';
 import { WishSpot } from './WishSpot.tsx';
 
@@ -119,20 +120,24 @@ function About({ question }: { readonly question: Question }) {
   const row = report.clearances.find(({ mic }) => mic === question.mic);
   if (!row) return null;
   const kept = wishKeptWords(question.mic, layout, report);
-  const within = standingIn(report).get(question.mic);
+  const why = cantStay(report).get(question.mic)?.findings ?? [];
+  const isRoom = troublesOf(row, report).length === 0;
   return (
     <>
       {kept !== null && <p>{capitalised(kept)}.</p>}
-      {within && (
+      {isRoom && (
         <p className="sign-verdict">
-          <VerdictMark verdict="struck" />
-          <span>{findingWords(within, layout).title}</span>
+          <VerdictMark verdict={row.verdict} />
+          <span>{capitalised(clearanceWords(row, layout))}</span>
         </p>
       )}
-      <p className="sign-verdict">
-        {!within && <VerdictMark verdict={row.verdict} />}
-        <span>{capitalised(clearanceWords(row, layout))}</span>
-      </p>
+      {why.map((finding) => (
+        <p key={finding.key} className="sign-verdict">
+          <VerdictMark verdict="struck" />
+          <span>{findingWords(finding, layout).title}</span>
+        </p>
+      ))}
+      {!isRoom && <p>{movingWords(row, why, layout)}</p>}
     </>
   );
 }

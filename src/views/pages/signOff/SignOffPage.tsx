@@ -1,9 +1,9 @@
 import { useContext, useEffect, useState } from 'react';
 
 import type { Id } from '../../../layout/fields.ts';
+import { shownVerdict } from '../../../report/judgement.ts';
 import type { Report } from '../../../report/report.ts';
 import { micsToAsk } from '../../../report/signOffState.ts';
-import { shownVerdict } from '../../../report/standingIn.ts';
 import { beginSigning, signing, startAgain, useSigning } from '../../../session/signing.ts';
 import { useOpen } from '../../parts/useOpen.ts';
 import type { Verdict } from '../../words/verdictWords.ts';
@@ -52,7 +52,7 @@ export function SignOffPage() {
 }
 
 /**
- * What would be struck now, or stands in a drum, is asked about in any case and first, then what is tight: nobody agrees to it without having
+ * What would be struck now, or can't stay, is asked about in any case and first, then what is tight: nobody agrees to it without having
  * been told.
  */
 function worstFirst(report: Report, asked: readonly Id[]): readonly Id[] {

@@ -4,15 +4,31 @@ import type { Finding } from '../../report/report.ts';
 import { edit, useSession } from '../../session/session.ts';
 import { useOpen } from '../parts/useOpen.ts';
 import { nameOf } from '../words/nameOf.ts';
-import { noRemedyWords, remedyWords } from '../words/remedyWords.ts';
+import { nextLines, remedyWords } from '../words/remedyWords.ts';
 
-/** The one change that ends a finding, where there is one: a tap takes it. */
-export function RemedyOffer({ finding }: { readonly finding: Finding }) {
-  const { layout } = useOpen();
+interface NextStepProps {
+  readonly finding: Finding;
+  /** What its words say to do. */
+  readonly next: string;
+}
+
+/** What to do about a finding, with the one change that ends it where there is one: a tap takes it. */
+export function NextStep({ finding, next }: NextStepProps) {
   const remedy = useRemedy(finding);
-  const none = noRemedyWords[finding.code];
-  if (none === undefined || remedy === undefined) return null;
-  if (remedy === null) return <p className="soft">{none}</p>;
+  return (
+    <>
+      {nextLines(finding.code, next, remedy).map((line, i) => (
+        <p key={line} className={i === 0 ? 'next' : 'soft'}>
+          {line}
+        </p>
+      ))}
+      {remedy && <Offer remedy={remedy} />}
+    </>
+  );
+}
+
+function Offer({ remedy }: { readonly remedy: Remedy }) {
+  const { layout } = useOpen();
   const about = remedy.kind === 'turn' ? remedy.feet.id : remedy.mic;
   const step = `${stepNames[remedy.kind]} ${nameOf(layout, about)}`;
   return (

@@ -1,0 +1,54 @@
+import type { Id } from '../../src/layout/fields.ts';
+import type { Layout } from '../../src/layout/layout.ts';
+import type { Mic } from '../../src/layout/mics/mic.ts';
+
+const onStand = (layout: Layout): readonly Mic[] =>
+  layout.mics.filter(({ mount }) => mount.kind === 'stand');
+
+const withMic = (layout: Layout, id: Id, change: (mic: Mic) => Mic): Layout => ({
+  ...layout,
+  mics: layout.mics.map((mic) => (mic.id === id ? change(mic) : mic)),
+});
+
+/** A large mic on a low boom that is far too short for where it is to be, off everything that moves. */
+export function farFromStand(layout: Layout): { readonly layout: Layout; readonly id: Id } {
+  const [mic] = onStand(layout);
+  if (mic?.mount.kind !== 'stand') throw new Error('expected a mic on a stand');
+  const { mount, id } = mic;
+  return {
+    id,
+    layout: withMic(layout, id, (one) => ({
+      ...one,
+      micClass: 'kick-dynamic',
+      mount: {
+        ...mount,
+        stand: 'tripodLow',
+        tip: { x: 1350, y: 250, z: 1600 },
+        base: { x: 800, y: 250 },
+        mast: null,
+      },
+    })),
+  };
+}
+
+/** Two mics on stands of which the tips meet, off everything that moves. */
+export function cutting(layout: Layout): { readonly layout: Layout; readonly ids: readonly Id[] } {
+  const [first, second] = onStand(layout);
+  if (first?.mount.kind !== 'stand' || second?.mount.kind !== 'stand') {
+    throw new Error('expected two mics on stands');
+  }
+  const tip = { x: 1100, y: -200, z: 1700 };
+  const [a, b] = [first.mount, second.mount];
+  const at = (y: number) => ({ stand: 'tripodTall' as const, mast: null, base: { x: 1100, y } });
+  const one = withMic(layout, first.id, (mic) => ({
+    ...mic,
+    mount: { ...a, ...at(250), tip, azimuth: 270, pitch: -90 },
+  }));
+  return {
+    ids: [first.id, second.id],
+    layout: withMic(one, second.id, (mic) => ({
+      ...mic,
+      mount: { ...b, ...at(-220), tip: { ...tip, y: -210 }, azimuth: 90, pitch: -90 },
+    })),
+  };
+}
