@@ -64,7 +64,14 @@ describe('reportJson', () => {
       ],
     });
     expect(json.clearances).toEqual([
-      { mic: 'a', name: 'a', verdict: 'clear', clearance: null, nearest: null },
+      {
+        mic: 'a',
+        name: 'a',
+        verdict: 'clear',
+        judgement: 'clear',
+        clearance: null,
+        nearest: null,
+      },
     ]);
   });
 

@@ -110,7 +110,11 @@ describe('the findings list', () => {
     const short = Array.from({ length: 5 }, (_, i) => finding('stock-missing', 'stop', [`m${i}`]));
     const unstruck = { ...report, clearances: [row('a', 90, 'clear')] };
     expect(countByNeed({ ...unstruck, findings: short })).toEqual({ solve: 5, look: 0 });
-    const tight = { ...unstruck, findings: [finding('mic-tight', 'warn', ['a'])] };
+    const tight = {
+      ...report,
+      clearances: [row('a', 20, 'tight')],
+      findings: [finding('mic-tight', 'warn', ['a'])],
+    };
     expect(countByNeed(tight)).toEqual({ solve: 0, look: 1 });
     const lines = worstFirst(report);
     const { solve: stops, look } = countByNeed(report);

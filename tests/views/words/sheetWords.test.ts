@@ -120,7 +120,9 @@ describe('what is open about a mic', () => {
     const name = nameOf(kit, mic.id);
     expect(own).toMatch(/^OPEN: .*; front of the mic \d/i);
     expect(own).toContain(`The stand of ${name} is over the deck's edge`);
-    expect(openIn(own)).toHaveLength(2);
+    // Out of reach, over the edge, and so far out that it falls by itself.
+    expect(own).toContain(`The stand of ${name} tips over`);
+    expect(openIn(own)).toHaveLength(3);
     expect(openIn(own)).toEqual(openIn(listed));
   });
 
@@ -142,7 +144,7 @@ test('the tables of a mic that stands in its drum say so, and never that it is c
   expect(findingsTable(source).rows.map(([, title]) => title)).not.toContainEqual(
     expect.stringContaining(' goes into '),
   );
-  expect(clearancesTable(source).rows[0]).toBe(clearance);
+  expect(clearancesTable(source).rows[0]).toEqual(clearance);
   const { tally } = wordsOf(layout).check;
   expect(tally).toMatch(/^\d+ mics: 0 struck, 1 in the way, 0 tight, \d+ clear\. Margin /);
 });
