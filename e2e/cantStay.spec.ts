@@ -37,7 +37,9 @@ async function openWrong(page: Page): Promise<void> {
 }
 
 const line = (page: Page, name: string) =>
-  page.locator('.panel-view .line').filter({ hasText: new RegExp(`^${name}`) });
+  page
+    .locator('.panel-view .line')
+    .filter({ has: page.locator('.line-name').getByText(name, { exact: true }) });
 
 test('a mic that cannot stay is one red line at the top that says why and what to do, and its room is no figure @portrait', async ({
   page,
