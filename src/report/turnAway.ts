@@ -19,7 +19,7 @@ export interface TurnAway {
 }
 
 /**
- * T1 Which way round its rim a clip turns to more room from what moves: of 15 degrees either way the better, where that is better than now and the
+ * A1 Which way round its rim a clip turns to more room from what moves: of 15 degrees either way the better, where that is better than now and the
  *    mic stands in no drum or cymbal there. Null where neither is, and for another mount. No search: it says how to begin.
  */
 export function turnAway(

@@ -15,7 +15,7 @@ const turned = (layout: Layout, id: string, by: number): Layout => ({
   ),
 });
 
-it('T1: the turn that is told gives more room by a whole analysis, and the other way no more, unless the mic stands in something there', () => {
+it('A1: the turn that is told gives more room by a whole analysis, and the other way no more, unless the mic stands in something there', () => {
   let told = 0;
   for (const layout of seededKits(40, 3)) {
     const report = analyse(layout);
