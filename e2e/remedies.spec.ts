@@ -19,9 +19,11 @@ test('a stand that does not reach is changed for the smallest that does, by one 
   const stand = page.getByLabel('Class of stand');
   const before = await stand.inputValue();
   await stand.selectOption('tripodLow');
-  await expect(page.getByText(/out of its stand's reach/)).toBeVisible();
+  const card = page.getByRole('region', { name: 'Clearance' });
+  await expect(card.getByText(/out of its stand's reach$/)).toBeVisible();
+  await expect(page.getByTestId('verdict-news')).toHaveText(/^Won't hold: .*stand's reach\.$/);
   await page.getByRole('button', { name: /^Take another stand/ }).click();
-  await expect(page.getByText(/out of its stand's reach/)).toHaveCount(0);
+  await expect(card.getByText(/out of its stand's reach/)).toHaveCount(0);
   await expect(stand).toHaveValue(before);
   await undo(page).click();
   await expect(stand).toHaveValue('tripodLow');
