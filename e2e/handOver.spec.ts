@@ -152,7 +152,7 @@ test('a file that the system opens with the app is taken in and shown, a bad one
   );
   await page.getByRole('button', { name: 'Dismiss' }).click();
   await closeLayout(page);
-  await expect(listed(page)).toHaveText([name, name]);
+  await expect(listed(page)).toHaveText([`${name} (copy)`, name]);
 });
 
 test('the manifest offers the app for layout files', async ({ page }) => {

@@ -1,4 +1,5 @@
 import type { Page } from '@playwright/test';
+import { palettes } from '../src/editor/palette.ts';
 import { downloaded, importText, savedSign, startLayout } from './support/layouts.ts';
 import { expect, test } from './support/test.ts';
 
@@ -227,6 +228,24 @@ test('a mic that stands in its drum is not called clear, and is named before any
   await expect(warning).toBeVisible();
 });
 
+/** Cables across a deck are hundreds of pixels. */
+const DRAWN = 200;
+
+/** How many pixels of the drummer's plan are in the colour of cables, in which nothing else is drawn. */
+const cablePixels = (page: Page): Promise<number> =>
+  page.evaluate((colour) => {
+    const wanted = [1, 3, 5].map((i) => Number.parseInt(colour.slice(i, i + 2), 16));
+    // Cables lie on the deck, below all else.
+    const canvas = document.querySelector<HTMLCanvasElement>('.sign-plan canvas');
+    const data = canvas?.getContext('2d')?.getImageData(0, 0, canvas.width, canvas.height).data;
+    if (!data) return -1;
+    let count = 0;
+    for (let i = 0; i < data.length; i += 4) {
+      if (wanted.every((value, part) => data[i + part] === value)) count += 1;
+    }
+    return count;
+  }, palettes.dark.cable);
+
 test('what is open besides the mics is named before anyone agrees, and the way out shows its cables @portrait', async ({
   page,
 }) => {
@@ -244,12 +263,15 @@ test('what is open besides the mics is named before anyone agrees, and the way o
   await state(page).click();
   await expect(edge).toBeVisible();
   await expect(lane).toBeVisible();
+  await expect.poll(() => cablePixels(page)).toBeGreaterThan(DRAWN);
   await expect(page.locator('.sign-answers .primary')).toHaveText('One by one');
   await press(page, 'One by one');
   // The mic on that stand is asked about first, and told so.
   await expect(page.getByText(/^Mic 1 of/)).toBeVisible();
   await expect(page.locator('.sign-side h2')).toHaveText('Kick in');
   await expect(edge).toBeVisible();
+  // Asked about a mic, the drummer is shown no cables.
+  await expect.poll(() => cablePixels(page)).toBe(0);
   while (await page.getByText(/^Mic \d+ of/).isVisible()) {
     const at = await page.locator('.sign-count').textContent();
     await press(page, 'Fine');
@@ -260,6 +282,7 @@ test('what is open besides the mics is named before anyone agrees, and the way o
   await press(page, 'Fine');
   await expect(side.getByRole('heading', { name: 'The way out' })).toBeVisible();
   await expect(lane).toBeVisible();
+  await expect.poll(() => cablePixels(page)).toBeGreaterThan(DRAWN);
   await press(page, 'Fine');
   await expect(edge).toBeVisible();
   await expect(lane).toBeVisible();
