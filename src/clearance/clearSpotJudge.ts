@@ -6,31 +6,34 @@ import { createStandingOf } from '../rig/standing/findStanding.ts';
 import { type Standing, TOUCHING } from '../rig/standing/standing.ts';
 import { FIRM, tippingOf } from '../rig/tipping.ts';
 import type { Mm } from '../units/quantity.ts';
+import { type AgainstPlayer, againstPlayerIn } from './againstPlayer.ts';
 import { HeadRoom } from './headRoom.ts';
 
 /**
- * Rule N4: where a mic may stand. It stands in no drum, cymbal or seat, even where it does now; nothing else stands in its way that did not before, and nothing
+ * Rule N4: where a mic may stand. It stands in no drum, cymbal or seat, nor in or too near to the player at rest or in the way of a foot or beater (Q1, Q2), even where it does now; nothing else stands in its way that did not before, and nothing
  * deeper than before; its stand, if it was firm, stays firm, or at least as firm as it was. Over heads it has room by rule N8.
  */
 export class SpotJudge {
   private readonly layout: Layout;
   private readonly now: PlacedMic;
   /** What stands in the way of a mic that takes the place of the present one. */
-  private readonly about: (placed: PlacedMic) => readonly Standing[];
+  private readonly about: (placed: PlacedMic) => readonly InTheWay[];
   private readonly before: ReadonlyMap<string, Mm>;
   private readonly firm: number;
   private readonly heads: HeadRoom;
-  /** Whether the mic stands in a piece where it is. */
+  /** Whether the mic stands in a piece, or in or too near to the player, where it is. */
   readonly standsIn: boolean;
 
   constructor(layout: Layout, rig: Rig, now: PlacedMic) {
     this.layout = layout;
     this.now = now;
-    this.about = createStandingOf(rig, layout.deck);
+    const standing = createStandingOf(rig, layout.deck);
+    const againstPlayer = againstPlayerIn(layout);
+    this.about = (placed) => [...standing(placed), ...againstPlayer(placed)];
     const found = this.about(now);
-    this.standsIn = found.some(isInPiece);
+    this.standsIn = found.some(isIn);
     this.before = new Map(
-      found.filter((each) => !isInPiece(each)).map((each) => [keyOf(each), each.overlap]),
+      found.filter((each) => !isIn(each)).map((each) => [keyOf(each), each.overlap]),
     );
     this.firm = Math.min(FIRM, factorOf(now));
     this.heads = new HeadRoom(layout.pieces, this.standsIn ? undefined : now.tip);
@@ -54,10 +57,16 @@ export class SpotJudge {
   }
 }
 
-const isInPiece = ({ code }: Standing): boolean =>
-  code === 'mic-in-shell' || code === 'boom-through-piece';
+type InTheWay = Standing | AgainstPlayer;
 
-const keyOf = ({ code, about }: Standing): string => `${code} ${about.join(' ')}`;
+const isIn = ({ code }: InTheWay): boolean =>
+  code === 'mic-in-shell' ||
+  code === 'boom-through-piece' ||
+  code === 'mic-in-player' ||
+  code === 'mic-near-player' ||
+  code === 'mic-in-pedal';
+
+const keyOf = ({ code, about }: InTheWay): string => `${code} ${about.join(' ')}`;
 
 const factorOf = (placed: PlacedMic): number =>
   tippingOf(placed)?.factor ?? Number.POSITIVE_INFINITY;

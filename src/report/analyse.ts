@@ -1,6 +1,7 @@
 import { createCables } from '../cabling/cables.ts';
 import { createCablingFacts } from '../cabling/cablingFacts.ts';
 import { runTotals } from '../cabling/runTotals.ts';
+import { createAgainstPlayer } from '../clearance/againstPlayer.ts';
 import { createClearances } from '../clearance/clearances.ts';
 import { remembered } from '../geometry/remembered.ts';
 import type { Layout } from '../layout/layout.ts';
@@ -13,12 +14,15 @@ import { clearanceFindings } from './findings/clearanceFindings.ts';
 import { distanceFindings } from './findings/distanceFindings.ts';
 import { createPatchFacts } from './findings/patchFactsKept.ts';
 import { patchFindings } from './findings/patchFindings.ts';
+import { playerFindings } from './findings/playerFindings.ts';
 import { reachFindings } from './findings/reachFindings.ts';
 import { signOffFindings } from './findings/signOffFindings.ts';
 import { sortedFindings } from './findings/sortedFindings.ts';
 import { standFindings } from './findings/standFindings.ts';
 import { standingFindings } from './findings/standingFindings.ts';
 import { standsInSwing } from './findings/standsInSwing.ts';
+import { boardIsTold, shinIsTold } from './findings/toldWithPlayer.ts';
+import { unplayedFindings } from './findings/unplayedFindings.ts';
 import { playerFacts } from './playerFacts.ts';
 import type { Report } from './report.ts';
 import { createSignOffReader } from './signOffState.ts';
@@ -41,6 +45,7 @@ export function createAnalyst(): Analyst {
   const rigOf = createRigBuilder();
   const clearancesOf = createClearances();
   const standingOf = createStandingFinder();
+  const againstPlayerOf = createAgainstPlayer();
   const cablesOf = createCables();
   const cablingFactsOf = createCablingFacts();
   const signOffOf = createSignOffReader();
@@ -59,14 +64,19 @@ export function createAnalyst(): Analyst {
     const cables = cablesOf(layout, rig, inHurry);
     const signOff = signOffOf(layout, rig);
     const standing = standingOf(rig, layout.deck);
-    const moved = clearances.filter((row) => !standing.some((one) => standsInSwing(row, one)));
+    const againstPlayer = rig.mics.flatMap(againstPlayerOf(layout));
+    const moved = clearances.filter(
+      (row) => !standing.some((one) => standsInSwing(row, one)) && !shinIsTold(row, againstPlayer),
+    );
     const findings = sortedFindings([
       ...clearanceFindings(moved),
       ...rig.mics.flatMap(standOf),
       ...rig.mics.flatMap(distanceOf(rig.pieces)),
-      ...standingFindings(standing),
+      ...playerFindings(againstPlayer, layout.margin),
+      ...standingFindings(standing.filter((one) => !boardIsTold(one, againstPlayer))),
       ...cableFindings(cablingFactsOf(layout, cables)),
       ...layout.pieces.flatMap(reachOf(layout.player)),
+      ...unplayedFindings(layout.player, layout.pieces),
       ...patchFindings(patchFactsOf(rig, layout.patch), rig),
       ...signOffFindings(signOff, rig),
     ]);

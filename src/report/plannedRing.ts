@@ -1,4 +1,5 @@
 import { createCableRouter } from '../cabling/routeRuns.ts';
+import { againstPlayerIn } from '../clearance/againstPlayer.ts';
 import { type Motion, motionOf } from '../clearance/micClearance.ts';
 import type { Verdict } from '../clearance/nearest.ts';
 import type { RimArc } from '../clearance/rimRing.ts';
@@ -14,7 +15,7 @@ import { placeOnRing, type RingOfMic, ringOf } from './ring.ts';
 
 /**
  * R2 The ring of a drum without a clip is that of its usual clip mic, which is not placed yet. It is proposed at the clear place nearest to
- *    its usual one where it stands in nothing's way and its cable has a free way to the box; where no cable has one, at the nearest that is clear
+ *    its usual one where it stands in nothing's way, the player's included, and its cable has a free way to the box; where no cable has one, at the nearest that is clear
  *    and free, which is told; where none is clear, at the nearest tight one, else where it usually is.
  *
  * Null for what is no drum and where no mic can be added.
@@ -77,8 +78,11 @@ function proposedAngle(
     (a, b) => Math.abs(turnBetween(from, a)) - Math.abs(turnBetween(from, b)),
   );
   const standingOf = createStandingOf(buildRig(layout), layout.deck);
-  const isFree = (angle: Degrees): boolean =>
-    standingOf(placeMic(turnedTo(usual, angle), layout)).length === 0;
+  const againstPlayer = againstPlayerIn(layout);
+  const isFree = (angle: Degrees): boolean => {
+    const placed = placeMic(turnedTo(usual, angle), layout);
+    return standingOf(placed).length === 0 && againstPlayer(placed).length === 0;
+  };
   for (const verdict of ['clear', 'tight'] as const) {
     const places = nearest.filter((angle) => isAll(rim.arcs, angle, verdict));
     const found = firstFree(places, isFree, rim.hasWay) ?? places[0];

@@ -1,3 +1,4 @@
+import { againstPlayerIn } from '../clearance/againstPlayer.ts';
 import { motionOf, reachOf } from '../clearance/micClearance.ts';
 import { STAND_CLASSES } from '../layout/catalogue/standClasses.ts';
 import { moveMicBase, setMast, setStandClass } from '../layout/edit/mics.ts';
@@ -10,6 +11,7 @@ import { micOffDeck } from '../rig/standing/offDeck.ts';
 import { standReach } from '../rig/standReach.ts';
 import { FIRM, tippingOf } from '../rig/tipping.ts';
 import { type BaseMove, baseIn } from './baseIn.ts';
+import { isNoWorse } from './noWorse.ts';
 import type { Finding, Report } from './report.ts';
 import { takeWish, type WishedMove, wishedMove } from './wish.ts';
 
@@ -112,11 +114,19 @@ const turnOf = (
   return freeTurn(layout, report.rig, id, (placed) => alsoServes(placed) && serves(placed));
 };
 
-/** Whether a mic that stands otherwise comes no nearer to what moves than it is, or stays clear. */
-function noNearer(id: Id, layout: Layout, { clearances }: Report): (placed: PlacedMic) => boolean {
+/** Whether a mic that stands otherwise comes no nearer to what moves than it is, or stays clear, and no deeper into the player or a pedal. */
+function noNearer(
+  id: Id,
+  layout: Layout,
+  { clearances, rig }: Report,
+): (placed: PlacedMic) => boolean {
   const now = clearances.find(({ mic }) => mic === id);
-  if (!now) return () => true;
+  const before = rig.mics.find(({ mic }) => mic.id === id);
+  if (!now || !before) return () => true;
+  const againstPlayer = againstPlayerIn(layout);
+  const found = againstPlayer(before);
   const motion = motionOf(layout.player, layout.pieces);
   const least = Math.min(layout.margin, now.clearance) - SAME;
-  return (placed) => reachOf(motion, placed).clearance >= least;
+  return (placed) =>
+    isNoWorse(found, againstPlayer(placed)) && reachOf(motion, placed).clearance >= least;
 }

@@ -1,6 +1,7 @@
 import type { CableRun, Cables } from '../cabling/cables.ts';
 import type { CablingCode } from '../cabling/cablingFact.ts';
 import type { RunTotals } from '../cabling/runTotals.ts';
+import type { AgainstPlayerCode } from '../clearance/againstPlayer.ts';
 import type { MicClearance } from '../clearance/nearest.ts';
 import type { Vec3 } from '../geometry/vector.ts';
 import type { Id } from '../layout/fields.ts';
@@ -21,9 +22,11 @@ export type FindingCode =
   | 'mic-far-away'
   | 'mic-not-close'
   | 'piece-out-of-reach'
+  | 'piece-not-played'
   | 'stand-may-tip'
   | 'clip-metal-rim'
   | StandingCode
+  | AgainstPlayerCode
   | CablingCode
   | PatchFindingCode
   | SignOffCode;

@@ -4,13 +4,14 @@ import type { Finding, FindingCode, Report } from './report.ts';
 /** What the drummer is asked about besides the mics: all that stands there, and the way to the throne and away from it. */
 export type Scene = 'stands' | 'lane';
 
-/** What can't stand as it is drawn. A mic in a drum is told with its mic (`standingIn.ts`). */
+/** What can't stand as it is drawn, and what nothing was computed for. A mic in a drum or in the player is told with its mic (`standingIn.ts`). */
 const STANDS: ReadonlySet<FindingCode> = new Set([
   'piece-in-piece',
   'piece-off-deck',
   'base-off-deck',
   'mic-beyond-stand',
   'box-in-obstacle',
+  'piece-not-played',
   'run-no-way',
 ]);
 const LANE: ReadonlySet<FindingCode> = new Set([

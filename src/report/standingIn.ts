@@ -2,12 +2,20 @@ import { remembered } from '../geometry/remembered.ts';
 import type { Id } from '../layout/fields.ts';
 import type { ClearanceRow, Finding, Report } from './report.ts';
 
-/** The mic that a finding says stands in a drum or cymbal with nothing moving; undefined for any other finding. */
+/** What says that a mic stands in something: a drum or cymbal, the player at rest, the way of a foot or beater. */
+const STANDS_IN: ReadonlySet<Finding['code']> = new Set([
+  'mic-in-shell',
+  'boom-through-piece',
+  'mic-in-player',
+  'mic-in-pedal',
+]);
+
+/** The mic that a finding says stands in a drum, a cymbal or the player with nothing moving; undefined for any other finding. */
 export const micStandingIn = ({ code, about }: Pick<Finding, 'code' | 'about'>): Id | undefined =>
-  code === 'mic-in-shell' || code === 'boom-through-piece' ? about[0] : undefined;
+  STANDS_IN.has(code) ? about[0] : undefined;
 
 /**
- * Mics that stand in a drum or cymbal with nothing moving, each with the first finding that says so. Whatever room what moves leaves
+ * Mics that stand in a drum, a cymbal or the player with nothing moving, each with the first finding that says so. Whatever room what moves leaves
  * them, they can't stay.
  */
 export const standingIn = remembered(
@@ -21,7 +29,7 @@ export const standingIn = remembered(
   },
 );
 
-/** Whether a mic has to be led to a clear spot: too near to what moves, or in a drum or cymbal. */
+/** Whether a mic has to be led to a clear spot: too near to what moves, or in a drum, a cymbal or the player. */
 export const needsSpot = (
   { mic, verdict }: Pick<ClearanceRow, 'mic' | 'verdict'>,
   report: Pick<Report, 'findings'>,

@@ -1,4 +1,5 @@
 import { micStepsIn, type Swap, swapOf } from '../cabling/swap/swapSteps.ts';
+import { type AgainstPlayerOf, againstPlayerIn } from '../clearance/againstPlayer.ts';
 import { type Motion, motionOf, reachOf } from '../clearance/micClearance.ts';
 import { standMountsAt } from '../layout/catalogue/offered/standMount.ts';
 import { changeMount } from '../layout/edit/mics.ts';
@@ -9,11 +10,11 @@ import type { StandClass, StandMount } from '../layout/mics/mount.ts';
 import type { PlacedMic, Rig } from '../rig/placed.ts';
 import { placeMic } from '../rig/placeMic.ts';
 import { createStandingFinder } from '../rig/standing/findStanding.ts';
-import type { Standing } from '../rig/standing/standing.ts';
 import { FIRM, tippingOf } from '../rig/tipping.ts';
 import { toDegrees, wrapDegrees } from '../units/angle.ts';
 import type { Degrees, Mm } from '../units/quantity.ts';
 import { type Analyst, createAnalyst } from './analyse.ts';
+import { isNoWorse } from './noWorse.ts';
 import type { Report } from './report.ts';
 
 /** What lifting a drum out takes; null for what is no drum. */
@@ -60,6 +61,7 @@ export function swapOffers(layout: Layout, report: Report, swap: Swap): readonly
     stepsOf: micStepsIn(report.rig, swap.drum),
     motion: motionOf(layout.player, layout.pieces),
     find: createStandingFinder(),
+    againstPlayer: againstPlayerIn(layout),
     analyse: createAnalyst(),
     stops: stopsOf(report),
   };
@@ -81,6 +83,7 @@ interface Ground {
   readonly stepsOf: ReturnType<typeof micStepsIn>;
   readonly motion: Motion;
   readonly find: ReturnType<typeof createStandingFinder>;
+  readonly againstPlayer: AgainstPlayerOf;
   readonly analyse: Analyst;
   readonly stops: ReadonlyMap<string, number>;
 }
@@ -145,12 +148,13 @@ const withMic = (rig: Rig, placed: PlacedMic): Rig => ({
 
 /** Y5 */
 function serves(before: PlacedMic, after: PlacedMic, ground: Ground): boolean {
-  const { layout, report, motion, find } = ground;
+  const { layout, report, motion, find, againstPlayer } = ground;
   if ((after.stand?.beyondReach ?? 0) > 0) return false;
   const firm = Math.min(FIRM, tippingOf(before)?.factor ?? FIRM);
   if ((tippingOf(after)?.factor ?? FIRM) < firm) return false;
-  const wrong = (of: Rig): readonly Standing[] =>
+  const wrong = (of: Rig) =>
     find(of, layout.deck).filter(({ about }) => about.includes(after.mic.id));
+  if (!isNoWorse(againstPlayer(before), againstPlayer(after))) return false;
   if (!isNoWorse(wrong(report.rig), wrong(withMic(report.rig, after)))) return false;
   const now = report.clearances.find(({ mic }) => mic === after.mic.id)?.clearance ?? 0;
   return reachOf(motion, after).clearance >= Math.min(layout.margin, now) - SAME;
@@ -170,10 +174,4 @@ function stopsOf({ findings }: Pick<Report, 'findings'>): ReadonlyMap<string, nu
     if (severity === 'stop') counts.set(what, (counts.get(what) ?? 0) + 1);
   }
   return counts;
-}
-
-function isNoWorse(before: readonly Standing[], after: readonly Standing[]): boolean {
-  const keyOf = ({ code, about }: Standing): string => `${code} ${about.join(' ')}`;
-  const known = new Map(before.map((found) => [keyOf(found), found.overlap]));
-  return after.every((found) => found.overlap <= (known.get(keyOf(found)) ?? -1) + SAME);
 }

@@ -1,3 +1,4 @@
+import { againstPlayerIn } from '../clearance/againstPlayer.ts';
 import { motionOf, reachOf } from '../clearance/micClearance.ts';
 import { dot, subtract, vec } from '../geometry/vector.ts';
 import { moveMicTip, setPlateDepth } from '../layout/edit/mics.ts';
@@ -17,7 +18,7 @@ export interface WishedMove {
   readonly to: { readonly x: Mm; readonly y: Mm };
   /** How far from the wished spot it then is, on the plan. */
   readonly short: Mm;
-  /** Its clearance there, by the exact search; infinite when nothing moves. */
+  /** Its clearance there, by the exact search; infinite when nothing moves; below 0 by how deep it would be in the player or a pedal's way. */
   readonly clearance: Mm;
 }
 
@@ -50,7 +51,10 @@ export function wishedMove(finding: Finding, layout: Layout): WishedMove | null 
   const fromPlace = ({ tip }: PlacedMic) => Math.hypot(tip.x - place.x, tip.y - place.y);
   if (fromPlace(after) > fromPlace(before) - NOTHING) return null;
   const motion = motionOf(layout.player, layout.pieces);
-  const { clearance } = reachOf(motion, after);
+  const deep = againstPlayerIn(layout)(after)
+    .filter(({ code }) => code !== 'mic-near-player')
+    .map(({ overlap }) => -overlap);
+  const clearance = Math.min(reachOf(motion, after).clearance, ...deep);
   return { kind: 'wish', mic: id, to, short: fromPlace(after), clearance };
 }
 

@@ -1,3 +1,4 @@
+import { againstPlayerIn } from '../../src/clearance/againstPlayer.ts';
 import { type Motion, reachOf } from '../../src/clearance/micClearance.ts';
 import { UNBOUNDED } from '../../src/clearance/searchBounds.ts';
 import type { Vec3 } from '../../src/geometry/vector.ts';
@@ -190,13 +191,13 @@ export function keepsAim(layout: Layout, now: PlacedMic, then: PlacedMic): boole
 function overlaps({ layout, rig }: GridScene, placed: PlacedMic): ReadonlyMap<string, number> {
   const mics = rig.mics.map((each) => (each.mic.id === placed.mic.id ? placed : each));
   return new Map(
-    findStanding({ ...rig, mics }, layout.deck)
+    [...findStanding({ ...rig, mics }, layout.deck), ...againstPlayerIn(layout)(placed)]
       .filter(({ about }) => about.includes(placed.mic.id))
       .map(({ code, about, overlap }) => [`${code} ${about}`, overlap]),
   );
 }
 
-const IN_PIECE = /^(mic-in-shell|boom-through-piece) /;
+const IN_PIECE = /^(mic-in-shell|boom-through-piece|mic-in-player|mic-near-player|mic-in-pedal) /;
 export const isInPiece = (scene: GridScene, placed: PlacedMic): boolean =>
   [...overlaps(scene, placed).keys()].some((key) => IN_PIECE.test(key));
 

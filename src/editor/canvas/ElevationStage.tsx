@@ -132,7 +132,7 @@ function StandingKit(
   const isMine = (key: string): boolean => moving.has(key) === (part === 'moving');
   const sorted = useMemo(() => [...pieces].sort((a, b) => depthOf(a) - depthOf(b)), [pieces]);
   const mine = sorted.filter(({ piece }) => isMine(keyOf.piece(piece.id)));
-  const seat = figure.trunk.a.z;
+  const seat = figure.neck.a.z;
   const paintThePlayer = useCallback((pen: Pen) => paintUprightPlayer(pen, figure), [figure]);
   const drawn = (placed: PlacedPiece) => (
     <SolidPiece key={placed.piece.id} placed={placed} colours={colours} />

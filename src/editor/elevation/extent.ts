@@ -27,7 +27,7 @@ export function kitExtent({ pieces, mics }: Rig, { head }: Figure): Bounds {
       ...hardware.flatMap(({ a, b }) => [a, b]),
     ]),
     ...mics.flatMap(({ solids }) => solids.flatMap(({ capsule: { a, b } }) => [a, b])),
-    { x: head.centre.x, y: head.centre.y + head.height / 2 },
+    ...head.map(({ b, radius }) => ({ x: b.x, y: b.y + radius })),
   ];
   const xs = spots.map(({ x }) => x);
   const ys = spots.map(({ y }) => y);

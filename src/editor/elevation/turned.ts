@@ -56,7 +56,7 @@ export function createTurner(standpoint: Standpoint): Turner {
       radius,
     }),
     sweep: remembered((sweep: Sweep) => ({ ...sweep, positions: sweep.positions.map(arm) })),
-    figure: remembered((figure: Figure) => turnedFigure(figure, standpoint, capsule)),
+    figure: remembered((figure: Figure) => turnedFigure(figure, capsule)),
     report: remembered(
       (report: Report): Report => ({
         ...report,
@@ -113,29 +113,23 @@ function turnedMic(placed: PlacedMic, { point, direction }: Standpoint): PlacedM
   };
 }
 
-function turnedFigure(
-  figure: Figure,
-  { point, direction }: Standpoint,
-  capsule: (capsule: Capsule) => Capsule,
-): Figure {
-  const { head } = figure;
-  // The width of an upright egg as it is seen: from its widths across and along the body.
-  const across = direction(vec(head.breadth, 0, 0)).x;
-  const along = direction(vec(0, head.length, 0)).x;
+function turnedFigure(figure: Figure, capsule: (capsule: Capsule) => Capsule): Figure {
   return {
-    trunk: capsule(figure.trunk),
+    trunk: figure.trunk.map(capsule),
     shoulders: capsule(figure.shoulders),
+    neck: capsule(figure.neck),
+    head: figure.head.map(capsule),
     arms: figure.arms.map(([upper, fore]) => [capsule(upper), capsule(fore)] as const),
     legs: figure.legs.map((leg) => ({
       ...leg,
       thigh: capsule(leg.thigh),
       shin: capsule(leg.shin),
     })),
-    head: {
-      centre: point(head.centre),
-      breadth: Math.hypot(across, along),
-      length: head.height,
-      height: head.height,
-    },
+    feet: figure.feet.map(({ pedal, solids }) => ({ pedal, solids: solids.map(capsule) })),
+    beaters: figure.beaters.map(({ pedal, swept, frame }) => ({
+      pedal,
+      swept: swept.map(capsule),
+      frame: frame.map(capsule),
+    })),
   };
 }

@@ -1,46 +1,38 @@
 import type { Capsule } from '../../geometry/capsule.ts';
 import type { Figure } from '../../report/figure.ts';
-import {
-  addLine,
-  apart,
-  FULL_TURN,
-  fillPath,
-  type Pen,
-  strokePath,
-  strokeThick,
-  traceLine,
-} from './pen.ts';
+import { addLine, apart, type Pen, strokeThick, traceLine } from './pen.ts';
 
-/** The player from above with arms at rest: legs, arms, shoulders, head (kit frame). */
+/** The player from above with arms at rest: feet, legs, arms, trunk, shoulders, head (kit frame). */
 export function paintPlayer(pen: Pen, figure: Figure): void {
   apart(pen, () => {
     pen.canvas.lineCap = 'round';
     pen.canvas.lineJoin = 'round';
+    paintFeet(pen, figure);
     for (const { thigh, shin } of figure.legs) paintLimb(pen, [shin, thigh]);
+    paintLimb(pen, figure.trunk);
     for (const arm of figure.arms) paintLimb(pen, arm);
     paintLimb(pen, [figure.shoulders]);
-    paintHead(pen, figure.head, figure.head.length / 2);
+    paintLimb(pen, figure.head);
   });
 }
 
-/** The turned player with arms at rest: trunk, legs, arms, head. */
+/** The turned player with arms at rest: trunk, feet, legs, arms, head. */
 export function paintUprightPlayer(pen: Pen, figure: Figure): void {
   apart(pen, () => {
     pen.canvas.lineCap = 'round';
     pen.canvas.lineJoin = 'round';
-    paintLimb(pen, [figure.trunk, figure.shoulders]);
+    paintLimb(pen, [...figure.trunk, figure.neck, figure.shoulders]);
+    paintFeet(pen, figure);
     for (const { thigh, shin } of figure.legs) paintLimb(pen, [shin, thigh]);
     for (const arm of figure.arms) paintLimb(pen, arm);
-    paintHead(pen, figure.head, figure.head.height / 2);
+    paintLimb(pen, figure.head);
   });
 }
 
-function paintHead(pen: Pen, { centre, breadth }: Figure['head'], half: number): void {
-  pen.canvas.beginPath();
-  pen.canvas.ellipse(centre.x, centre.y, breadth / 2, half, 0, 0, FULL_TURN);
-  fillPath(pen, pen.colours.bodyInside);
-  pen.canvas.globalAlpha = 0.7;
-  strokePath(pen, pen.colours.body, 1.25);
+/** Feet on their pedals, with the way of the beater before them. */
+function paintFeet(pen: Pen, { feet, beaters }: Figure): void {
+  for (const { swept, frame } of beaters) paintLimb(pen, [...frame, ...swept]);
+  for (const { solids } of feet) paintLimb(pen, solids);
 }
 
 /** A limb with one edge round all its parts: thick lines, and the same a little thinner in the ground's colour. */

@@ -20,10 +20,11 @@ export function sortedFindings(findings: readonly Finding[]): readonly Finding[]
   );
 }
 
-/** How bad a finding is among its kind; a stand is the worse, the smaller its tipping factor. */
+/** How bad a finding is among its kind; a stand is the worse, the smaller its tipping factor, a mic by the player the smaller the gap. */
 function badness({ numbers }: Finding): number {
   if (numbers['clearance'] !== undefined) return -numbers['clearance'];
   if (numbers['factor'] !== undefined) return -numbers['factor'];
+  if (numbers['gap'] !== undefined) return -Math.round(numbers['gap']);
   const size = SIZES.find((name) => numbers[name] !== undefined);
   return size === undefined ? 0 : Math.round(numbers[size] ?? 0);
 }

@@ -11,9 +11,13 @@ const TOLD_AT: Readonly<Record<FindingCode, ToldAt>> = {
   'mic-far-away': 'thing',
   'mic-not-close': 'thing',
   'piece-out-of-reach': 'thing',
+  'piece-not-played': 'nowhere',
   // The step itself says what to do about it.
   'stand-may-tip': 'nowhere',
   'clip-metal-rim': 'thing',
+  'mic-in-player': 'thing',
+  'mic-near-player': 'thing',
+  'mic-in-pedal': 'thing',
   'mic-in-shell': 'thing',
   'boom-through-piece': 'thing',
   'mic-against-stand': 'thing',

@@ -1,20 +1,17 @@
-import { type Vec3, vec } from '../../geometry/vector.ts';
+import { vec } from '../../geometry/vector.ts';
 import type { Layout } from '../../layout/layout.ts';
 import { figureOf } from '../../report/figure.ts';
 import type { Report } from '../../report/report.ts';
 import { deckOutline, toKit } from '../../rig/deckFrame.ts';
 import type { PlacedPiece } from '../../rig/placed.ts';
 import { type Facing, type SeenFrom, type Standpoint, standpointOf } from '../../rig/standpoint.ts';
-import { cosDeg, sinDeg } from '../../units/angle.ts';
 import type { Mark, Point } from '../mark.ts';
 import { type Drawing, extentOf, type LabelWish } from './drawing.ts';
 import { kitMarks } from './kitMarks.ts';
 import { looks } from './looks.ts';
 import type { LabelForms } from './planDrawing.ts';
-import { capsuleMark, type Turn } from './solids.ts';
+import { capsulesMark, type Turn } from './solids.ts';
 
-/** Corners of the head's outline. */
-const CORNERS = 32;
 /** Pieces whose height is read off an elevation. */
 const NAMED = ['crash', 'ride', 'splash', 'china', 'hiHat', 'rackTom', 'snare', 'floorTom'];
 
@@ -68,21 +65,18 @@ function deckMarks({ deck }: Layout, { point }: Standpoint): readonly Mark[] {
   ];
 }
 
-/** The player at rest: for the eye, never to measure. */
+/** The player at rest, trunk and head as one outline each. */
 function figureMarks(layout: Layout, standpoint: Standpoint): readonly Mark[] {
-  const { trunk, shoulders, arms, legs, head } = figureOf(layout.player, layout.pieces);
-  const capsules = [trunk, shoulders, ...arms.flat(), ...legs.flatMap((l) => [l.thigh, l.shin])];
-  const centre = standpoint.point(head.centre);
-  const across = standpoint.direction(vec(head.breadth, 0, 0)).x;
-  const along = standpoint.direction(vec(0, head.length, 0)).x;
-  const half: Vec3 = vec(Math.hypot(across, along) / 2, head.height / 2, 0);
-  const points = Array.from({ length: CORNERS }, (_, i): Point => {
-    const angle = (360 * i) / CORNERS;
-    return { x: centre.x + half.x * cosDeg(angle), y: centre.y + half.y * sinDeg(angle) };
-  });
-  const pen = { layer: 'PLAYER', look: looks.figure } as const;
-  return [
-    ...capsules.map((capsule) => capsuleMark(capsule, standpoint, pen)),
-    { kind: 'line', closed: true, points, ...pen },
+  const { trunk, neck, shoulders, head, arms, legs, feet } = figureOf(layout.player, layout.pieces);
+  const outlines = [
+    trunk,
+    [neck],
+    [shoulders],
+    head,
+    ...arms.flat().map((part) => [part]),
+    ...legs.flatMap(({ thigh, shin }) => [[thigh], [shin]]),
+    ...feet.map(({ solids }) => solids),
   ];
+  const pen = { layer: 'PLAYER', look: looks.figure } as const;
+  return outlines.map((capsules) => capsulesMark(capsules, standpoint, pen));
 }

@@ -32,12 +32,22 @@ export const tubeMark = ({ outerRadius, ...tube }: Tube, turn: Turn, pen: Pen): 
   cylinderMark({ ...tube, radius: outerRadius }, turn, pen);
 
 /** The outline of a capsule: the hull of its two ends, each seen as a circle. */
-export function capsuleMark({ a, b, radius }: Capsule, turn: Turn, { layer, look }: Pen): LineMark {
-  const spots = [turn.point(a), turn.point(b)].flatMap((end) =>
-    Array.from({ length: CORNERS }, (_, i): Point => {
-      const angle = (360 * i) / CORNERS;
-      return { x: end.x + radius * cosDeg(angle), y: end.y + radius * sinDeg(angle) };
-    }),
+export const capsuleMark = (capsule: Capsule, turn: Turn, pen: Pen): LineMark =>
+  capsulesMark([capsule], turn, pen);
+
+/** One outline round all of some capsules: the hull of their ends. */
+export function capsulesMark(
+  capsules: readonly Capsule[],
+  turn: Turn,
+  { layer, look }: Pen,
+): LineMark {
+  const spots = capsules.flatMap(({ a, b, radius }) =>
+    [turn.point(a), turn.point(b)].flatMap((end) =>
+      Array.from({ length: CORNERS }, (_, i): Point => {
+        const angle = (360 * i) / CORNERS;
+        return { x: end.x + radius * cosDeg(angle), y: end.y + radius * sinDeg(angle) };
+      }),
+    ),
   );
   const points: readonly Point[] = convexHull(spots)?.corners ?? spots;
   return { kind: 'line', layer, closed: true, look, points };

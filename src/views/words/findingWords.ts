@@ -10,6 +10,7 @@ import { moveAwayNext } from './moveAwayWords.ts';
 import { capitalised, listed, nameOf } from './nameOf.ts';
 import { patchSentences } from './patchWords.ts';
 import { placeWords } from './placeWords.ts';
+import { playerPlaceWords, playerSentences } from './playerFindingWords.ts';
 import { signOffSentences } from './signOffWords.ts';
 import { tippingText } from './standFactsWords.ts';
 
@@ -58,7 +59,9 @@ export function findingWords(
     others: names.length > 0 ? listed(names) : 'something',
     all: listed([main, ...names]),
   });
-  const place = finding.place ? ` Where: ${placeWords(finding.place, layout)}.` : '';
+  const where =
+    playerPlaceWords(finding, layout) ?? (finding.place && placeWords(finding.place, layout));
+  const place = where === undefined ? '' : ` Where: ${where}.`;
   return {
     title: capitalised(text.title),
     detail: `${capitalised(text.detail)}${place}`,
@@ -120,6 +123,7 @@ const sentences: Readonly<Record<FindingCode, (subject: Subject) => FindingText>
   ...patchSentences,
   ...cableSentences,
   ...signOffSentences,
+  ...playerSentences,
   'mic-struck': (s) => ({
     title: `${s.main} would be struck`,
     detail: detailOfMic(s, 'Something that moves passes through it.'),
