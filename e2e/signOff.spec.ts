@@ -245,6 +245,35 @@ const cablePixels = (page: Page): Promise<number> =>
     }
     return count;
   }, palettes.dark.cable);
+test('an overhead in the player’s head is in the way and never green, and a drum that no hand plays is named before anyone agrees', async ({
+  page,
+}) => {
+  await startLayout(page);
+  const file = await downloaded(page, page.getByRole('button', { name: 'Export' }));
+  const layout = JSON.parse(file.text);
+  const mic = layout.mics.find((one: { name: string }) => one.name.startsWith('Overhead'));
+  mic.name = 'Head mic';
+  mic.mount = { ...mic.mount, tip: { x: 0, y: 0, z: 1250 }, base: { x: -500, y: -400 } };
+  for (const piece of layout.pieces) if (piece.kind === 'snare') piece.hands = 'none';
+  await press(page, 'Layouts');
+  await importText(page, 'head.json', JSON.stringify({ ...layout, name: 'With a head mic' }));
+  await page.locator('.layout-name').getByText('With a head mic').click();
+  await page.getByRole('tab', { name: /Findings/ }).click();
+  await expect(page.getByText("Head mic goes into the player's head").first()).toBeVisible();
+  await expect(page.getByText('No hand plays Snare: nothing is computed for it')).toBeVisible();
+  await page.getByRole('tab', { name: /Mics/ }).click();
+  await page
+    .getByRole('button', { name: /^Head mic/ })
+    .first()
+    .click();
+  const clearance = page.getByLabel('Clearance', { exact: true });
+  await expect(clearance).toContainText('In the way');
+  await expect(clearance).not.toHaveClass(/clear-card/);
+  await state(page).click();
+  const side = page.locator('.sign-side');
+  await expect(side.getByText("Head mic goes into the player's head")).toBeVisible();
+  await expect(side.getByText('No hand plays Snare: nothing is computed for it')).toBeVisible();
+});
 
 test('what is open besides the mics is named before anyone agrees, and the way out shows its cables @portrait', async ({
   page,
