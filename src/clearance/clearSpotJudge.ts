@@ -48,7 +48,9 @@ export class SpotJudge {
     let depth = this.heads.depthAt(placed.tip);
     if (factorOf(placed) < this.firm) depth ??= 0;
     for (const found of this.about(placed)) {
-      const worse = found.overlap - (this.before.get(keyOf(found)) ?? 0) - TOUCHING;
+      // What is near by the least is told as near: a spot is the whole margin away.
+      const touching = found.code === 'mic-near-player' ? 0 : TOUCHING;
+      const worse = found.overlap - (this.before.get(keyOf(found)) ?? 0) - touching;
       if (worse <= 0) continue;
       // Feet may get out of each other's way faster than they move.
       depth = Math.max(depth ?? 0, found.code === 'feet-overlap' ? 0 : worse);
