@@ -4,9 +4,9 @@ import { changeMount } from '../../../src/layout/edit/mics.ts';
 import type { Layout } from '../../../src/layout/layout.ts';
 import type { StandMount } from '../../../src/layout/mics/mount.ts';
 import { createAnalyst } from '../../../src/report/analyse.ts';
+import { shownVerdict } from '../../../src/report/judgement.ts';
 import type { FindingCode } from '../../../src/report/report.ts';
 import { sceneFindings } from '../../../src/report/sceneFindings.ts';
-import { shownVerdict } from '../../../src/report/judgement.ts';
 
 const kits = STARTING_KITS.map((kit) => kit.make(kit.key));
 const [, kit] = kits;
