@@ -11,6 +11,8 @@ import { randomKit } from '../support/randomKit.ts';
 const ELSEWHERE: ReadonlySet<FindingCode> = new Set([
   'mic-struck',
   'mic-in-shell',
+  'mic-in-player',
+  'mic-in-pedal',
   'boom-through-piece',
   'stock-missing',
   'input-twice',
