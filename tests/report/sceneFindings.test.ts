@@ -13,6 +13,7 @@ const ELSEWHERE: ReadonlySet<FindingCode> = new Set([
   'mic-in-shell',
   'mic-in-player',
   'mic-in-pedal',
+  'mic-against-mic',
   'boom-through-piece',
   'stock-missing',
   'input-twice',
