@@ -45,6 +45,14 @@ export function playerPlaceWords(finding: Finding, layout: Layout): string | und
   return `at the player's ${part}${side}, ${showLength(place.z, layout.units)} above the deck`;
 }
 
+/** What a mic stands in at the player or a pedal, in short: `in the player's head`; undefined for a finding that is about no part of these. */
+export function playerPartWords(finding: Finding): string | undefined {
+  const part = partOf({ finding });
+  if (part === undefined) return undefined;
+  if (part === 'beater') return "in the beater's way";
+  return part === 'axle' ? "in the pedal's axle" : `in the player's ${part}`;
+}
+
 const numberOf = ({ finding, layout }: PlayerSubject, name: string): string | undefined => {
   const length = finding.numbers[name];
   return length === undefined ? undefined : showLength(Math.ceil(length), layout.units);

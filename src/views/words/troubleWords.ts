@@ -6,6 +6,7 @@ import type { ClearanceRow, Finding, Report } from '../../report/report.ts';
 import { showClearance } from '../../units/clearanceText.ts';
 import { showLength } from '../../units/lengthText.ts';
 import { nameOf } from './nameOf.ts';
+import { playerPartWords } from './playerFindingWords.ts';
 
 /** The findings by which a mic can't stay, the worst first; none where its verdict is what is said of it. */
 export function troublesOf(
@@ -18,7 +19,8 @@ export function troublesOf(
 }
 
 /** In short why a mic can't stay, after what is said of it: `in Rack tom, 34 mm deep`, `out of reach by 1166 mm`, `tips over`. */
-export function troubleWords({ code, about, numbers }: Finding, mic: Id, layout: Layout): string {
+export function troubleWords(finding: Finding, mic: Id, layout: Layout): string {
+  const { code, about, numbers } = finding;
   const shown = (length: number | undefined): string =>
     length === undefined ? '' : showLength(Math.ceil(length), layout.units);
   const by = (length: number | undefined): string =>
@@ -35,7 +37,8 @@ export function troubleWords({ code, about, numbers }: Finding, mic: Id, layout:
     default: {
       const other = about.find((id) => id !== mic);
       const relation = code === 'mic-against-mic' ? 'against' : 'in';
-      const where = other === undefined ? '' : `${relation} ${nameOf(layout, other)}`;
+      const named = other === undefined ? '' : `${relation} ${nameOf(layout, other)}`;
+      const where = playerPartWords(finding) ?? named;
       const depth = numbers.depth === undefined ? '' : `${shown(numbers.depth)} deep`;
       return [where, depth].filter((part) => part !== '').join(', ');
     }

@@ -26,6 +26,11 @@ describe('why a mic cannot stay, in short', () => {
     const meets = finding('mic-against-mic', { depth: 10.1 }, ['mic-snare', 'mic-rack-1']);
     expect(said(meets)).toBe('against Rack 1, 11 mm deep');
     expect(said(meets, 'mic-rack-1')).toBe('against Snare mic, 11 mm deep');
+    const inHead = finding('mic-in-player', { depth: 78.5, head: 1 }, ['mic-snare']);
+    expect(said(inHead)).toBe("in the player's head, 79 mm deep");
+    const atPedal = (part: string) => finding('mic-in-pedal', { depth: 40.2, [part]: 1 });
+    expect(said(atPedal('foot'))).toBe("in the player's foot, 41 mm deep");
+    expect(said(atPedal('beater'))).toBe("in the beater's way, 41 mm deep");
     expect(said(finding('mic-beyond-stand', { beyond: 1165.1 }))).toBe('out of reach by 1166 mm');
     expect(said(finding('mic-beyond-stand', { beyond: 9, folded: 4 }))).toBe(
       'boom too long by 4 mm',
