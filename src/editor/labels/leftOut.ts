@@ -17,9 +17,15 @@ export function namesLeftOut(
 
 const isOfThing = (key: string): boolean => key.startsWith('piece ');
 
-/** What is said of them; empty where none is left out. */
-export const leftOutText = (names: number): string =>
-  names === 0 ? '' : `${names} ${names === 1 ? 'name' : 'names'} left out: zoom in`;
+/** From this width on there is room for the whole line beside the zoom buttons, px. */
+const WHOLE_FROM = 420;
+
+/** What is said of them on a drawing of a width in px; empty where none is left out. */
+export function leftOutText(names: number, width: number): string {
+  if (names === 0) return '';
+  const said = `${names} ${names === 1 ? 'name' : 'names'} left out`;
+  return width < WHOLE_FROM ? said : `${said}: zoom in`;
+}
 
 interface Ink {
   readonly canvas: CanvasRenderingContext2D;
@@ -33,9 +39,9 @@ const AT = { left: 15, bottom: 54 } as const;
 export function paintLeftOut(
   { canvas, colours }: Ink,
   names: number,
-  { height }: ScreenSize,
+  { width, height }: ScreenSize,
 ): void {
-  const text = leftOutText(names);
+  const text = leftOutText(names, width);
   if (text === '') return;
   canvas.font = FONTS.plain;
   canvas.textAlign = 'left';

@@ -51,7 +51,9 @@ test('zoomed in far enough nothing is left out, and what is off the screen is no
 });
 
 test('it is said in a line, or not at all', () => {
-  expect(leftOutText(0)).toBe('');
-  expect(leftOutText(1)).toBe('1 name left out: zoom in');
-  expect(leftOutText(3)).toBe('3 names left out: zoom in');
+  expect(leftOutText(0, 776)).toBe('');
+  expect(leftOutText(1, 776)).toBe('1 name left out: zoom in');
+  expect(leftOutText(3, 776)).toBe('3 names left out: zoom in');
+  // A narrow drawing has its zoom buttons where the line would go on.
+  expect(leftOutText(3, 340)).toBe('3 names left out');
 });
