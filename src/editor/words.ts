@@ -30,6 +30,7 @@ type Stuck = Exclude<Judgement, Verdict>;
 export const stuckWords: Readonly<Record<Stuck, string>> = {
   'in-the-way': 'in the way',
   'not-held': "won't hold",
+  'near-player': 'near the player',
 };
 
 /** Whether a mic can't stay where it is. */

@@ -7,14 +7,15 @@ import { micStandingIn } from './standingIn.ts';
  * What is said of a mic as it stands:
  * J1 `in-the-way`: it stands in something with nothing moving, as a drum or another mic: the worst, whatever room it has from what moves;
  * J2 `not-held`: its stand can't hold it there, unless it is struck;
- * J3 else its clearance's own verdict.
+ * J3 else its clearance's own verdict;
+ * J4 but one that is clear by that and closer than the margin to the player sitting upright is `near-player`: as bad as tight.
  */
-export type Judgement = ClearanceRow['verdict'] | 'in-the-way' | 'not-held';
+export type Judgement = ClearanceRow['verdict'] | CantStay['why'];
 
-/** Why a mic can't stay where it is, the worst of J1 and J2 it has. */
+/** Why a mic can't stay where it is, or had better not, the worst of J1, J2 and J4 it has. */
 export interface CantStay {
-  readonly why: 'in-the-way' | 'not-held';
-  /** What says so, J1 before J2, else in the report's order. At least one. */
+  readonly why: 'in-the-way' | 'not-held' | 'near-player';
+  /** What says so, J1 before J2 before J4, else in the report's order. At least one. */
   readonly findings: readonly [Finding, ...Finding[]];
 }
 
@@ -35,6 +36,7 @@ export function staysNot(
   const within = micStandingIn(finding);
   if (within !== undefined) return { why: 'in-the-way', mics: [within] };
   const { code, severity, about } = finding;
+  if (code === 'mic-near-player') return { why: 'near-player', mics: about.slice(0, 1) };
   if (severity !== 'stop') return undefined;
   if (code === 'mic-against-mic') return { why: 'in-the-way', mics: about };
   return STAND.has(code) ? { why: 'not-held', mics: about.slice(0, 1) } : undefined;
@@ -48,7 +50,7 @@ export const isClearance = ({ code }: Pick<Finding, 'code'>): boolean =>
 export const isOfPlace = (finding: Pick<Finding, 'code' | 'severity' | 'about'>): boolean =>
   isClearance(finding) || staysNot(finding) !== undefined;
 
-/** The mics that can't stay where they are. */
+/** The mics that can't stay where they are, or had better not. */
 export const cantStay = remembered(
   ({ findings }: Pick<Report, 'findings'>): ReadonlyMap<Id, CantStay> => {
     const found = new Map<Id, CantStay>();
@@ -69,22 +71,33 @@ export const cantStay = remembered(
     };
     add('in-the-way');
     add('not-held');
+    add('near-player');
     return found;
   },
 );
 
-/** What is said of a mic (J1 to J3). */
+/** What is said of a mic (J1 to J4). */
 export function judgementOf(
   { mic, verdict }: Pick<ClearanceRow, 'mic' | 'verdict'>,
   report: Pick<Report, 'findings'>,
 ): Judgement {
-  const why = cantStay(report).get(mic)?.why;
-  return why === undefined || (why === 'not-held' && verdict === 'struck') ? verdict : why;
+  switch (cantStay(report).get(mic)?.why) {
+    case 'in-the-way':
+      return 'in-the-way';
+    case 'not-held':
+      return verdict === 'struck' ? verdict : 'not-held';
+    case 'near-player':
+      return verdict === 'clear' ? 'near-player' : verdict;
+    default:
+      return verdict;
+  }
 }
 
-/** The verdict whose mark stands for a judgement: a mic that can't stay is never marked as clear or tight. */
-export const markOf = (judged: Judgement): ClearanceRow['verdict'] =>
-  judged === 'in-the-way' || judged === 'not-held' ? 'struck' : judged;
+/** The verdict whose mark stands for a judgement: a mic that can't stay is never marked as clear or tight, one near the player never as clear. */
+export function markOf(judged: Judgement): ClearanceRow['verdict'] {
+  if (judged === 'near-player') return 'tight';
+  return judged === 'in-the-way' || judged === 'not-held' ? 'struck' : judged;
+}
 
 /** A mic's verdict as it is marked. */
 export const shownVerdict = (
@@ -94,7 +107,14 @@ export const shownVerdict = (
 
 /** How many mics there are of each judgement. */
 export function judgementCounts(report: Judging): Readonly<Record<Judgement, number>> {
-  const counts = { struck: 0, 'in-the-way': 0, 'not-held': 0, tight: 0, clear: 0 };
+  const counts = {
+    struck: 0,
+    'in-the-way': 0,
+    'not-held': 0,
+    tight: 0,
+    'near-player': 0,
+    clear: 0,
+  };
   for (const row of report.clearances) counts[judgementOf(row, report)] += 1;
   return counts;
 }
@@ -108,7 +128,7 @@ export function nearnessOf(
   const room = Math.min(clearance, 1e9);
   const depths = cantStay(report)
     .get(mic)
-    ?.findings.map(({ numbers }) => numbers.depth ?? 0);
+    ?.findings.map(({ numbers }) => numbers.depth ?? -(numbers.gap ?? 0));
   return depths ? Math.min(room, -Math.max(...depths)) : room;
 }
 

@@ -73,7 +73,7 @@ export interface ClearanceJson {
   readonly name: string;
   /** Of its clearance alone. */
   readonly verdict: Verdict;
-  /** What is said of it (J1 to J3): `in-the-way` where it stands in something with nothing moving, `not-held` where its stand can't hold it, else the verdict. */
+  /** What is said of it (J1 to J4): `in-the-way` where it stands in something with nothing moving, `not-held` where its stand can't hold it, `near-player`, else the verdict. */
   readonly judgement: Judgement;
   /** The smallest distance to anything that moves, below 0 by the depth of the overlap; null when nothing moves. */
   readonly clearance: number | null;

@@ -52,3 +52,19 @@ export function cutting(layout: Layout): { readonly layout: Layout; readonly ids
     })),
   };
 }
+
+/** A mic on a tall boom that hangs straight over the player's head, its tip so high over the deck, mm. */
+export function overHead(layout: Layout, z: number): readonly [Layout, Id] {
+  const mic = onStand(layout).find(({ mount }) => mount.kind === 'stand' && mount.tip.z > 1400);
+  if (mic?.mount.kind !== 'stand') throw new Error('expected an overhead');
+  const { mount, id } = mic;
+  const hung = {
+    ...mount,
+    tip: { x: 0, y: 0, z },
+    base: { x: -500, y: -250 },
+    azimuth: 90,
+    pitch: -90,
+    mast: null,
+  };
+  return [withMic(layout, id, (one) => ({ ...one, mount: hung })), id];
+}

@@ -11,7 +11,7 @@ import {
   shownVerdict,
 } from '../../src/report/judgement.ts';
 import { seededKits } from '../support/randomKit.ts';
-import { cutting, farFromStand } from './cantStaySamples.ts';
+import { cutting, farFromStand, overHead } from './cantStaySamples.ts';
 import { clipInDrum } from './clipInDrum.ts';
 
 const analyse = createAnalyst();
@@ -53,6 +53,25 @@ describe('what is said of a mic', () => {
     const report = analyse(layout);
     expect(judgementOf({ mic: id, verdict: 'struck' }, report)).toBe('struck');
     expect(judgementOf({ mic: id, verdict: 'tight' }, report)).toBe('not-held');
+  });
+
+  it('J4: one that is lowered over the head is clear, near the player, then in the way, and never clear again', () => {
+    const said: string[] = [];
+    for (let z = 1800; z >= 1250; z -= 10) {
+      const { judgement, verdict } = judged(...overHead(kit, z));
+      if (judgement !== said.at(-1)) said.push(judgement);
+      expect(verdict).toBe('clear');
+    }
+    expect(said).toEqual(['clear', 'near-player', 'in-the-way']);
+  });
+
+  it('J4: near the player is marked as tight, and what strikes it is the worse', () => {
+    const [layout, id] = overHead(kit, 1440);
+    const report = analyse(layout);
+    expect(judgementOf({ mic: id, verdict: 'clear' }, report)).toBe('near-player');
+    expect(shownVerdict({ mic: id, verdict: 'clear' }, report)).toBe('tight');
+    expect(judgementOf({ mic: id, verdict: 'struck' }, report)).toBe('struck');
+    expect(judgementOf({ mic: id, verdict: 'tight' }, report)).toBe('tight');
   });
 
   it('J3: of every other mic its verdict', () => {

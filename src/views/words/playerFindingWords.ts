@@ -1,6 +1,6 @@
 import type { Layout } from '../../layout/layout.ts';
 import type { Finding, FindingCode } from '../../report/report.ts';
-import { showLength } from '../../units/lengthText.ts';
+import { roundedDown, showLength } from '../../units/lengthText.ts';
 import { counted } from './nameOf.ts';
 
 /** What the sentence of a finding about the player at rest, or about a pedal that is played, is made from. */
@@ -45,13 +45,18 @@ export function playerPlaceWords(finding: Finding, layout: Layout): string | und
   return `at the player's ${part}${side}, ${showLength(place.z, layout.units)} above the deck`;
 }
 
-/** What a mic stands in at the player or a pedal, in short: `in the player's head`; undefined for a finding that is about no part of these. */
+/** What a mic stands in, or too near to, at the player or a pedal, in short: `in the player's head`; undefined for a finding that is about no part of these. */
 export function playerPartWords(finding: Finding): string | undefined {
   const part = partOf({ finding });
   if (part === undefined) return undefined;
+  if (finding.code === 'mic-near-player') return `from the player's ${part}`;
   if (part === 'beater') return "in the beater's way";
   return part === 'axle' ? "in the pedal's axle" : `in the player's ${part}`;
 }
+
+/** How far a mic is from the player at rest, never more than it is. */
+export const gapWords = ({ numbers }: Finding, { units }: Pick<Layout, 'units'>): string =>
+  showLength(roundedDown(numbers.gap ?? 0, units), units);
 
 const numberOf = ({ finding, layout }: PlayerSubject, name: string): string | undefined => {
   const length = finding.numbers[name];
@@ -96,7 +101,7 @@ export const playerSentences: Readonly<Record<Code, (subject: PlayerSubject) => 
   }),
   'mic-near-player': (s) => ({
     title: `${s.main} is close to the player's ${partOf(s) ?? 'body'}`,
-    detail: `The mic or its mount stands ${numberOf(s, 'gap') ?? 'closer than the margin'} from the player sitting upright, and a player moves.`,
+    detail: `The mic or its mount stands ${gapWords(s.finding, s.layout)} from the player sitting upright, and a player moves.`,
     next: 'Move it farther off, or agree with the player that this is enough.',
   }),
   'mic-in-pedal': pedalText,

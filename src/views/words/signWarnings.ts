@@ -7,6 +7,7 @@ import { sceneFindings } from '../../report/sceneFindings.ts';
 import { findingWords } from './findingWords.ts';
 import { capitalised, counted, listed, nameOf } from './nameOf.ts';
 import { sceneWarnings, type Warning } from './sceneWarnings.ts';
+import { severityVerdict } from './verdictWords.ts';
 
 /**
  * What is wrong as it stands, before anyone agrees to it: with the mics, `1 mic would be struck: Snare mic. Look at it first`, and of each that
@@ -26,7 +27,7 @@ export function signWarnings(
   return [
     ...within.map((finding): Warning => {
       const { title } = findingWords(finding, layout);
-      return { verdict: 'struck', text: title };
+      return { verdict: severityVerdict(finding.severity), text: title };
     }),
     ...strikeWarnings(
       report.clearances.filter(

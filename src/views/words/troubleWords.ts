@@ -6,7 +6,7 @@ import type { ClearanceRow, Finding, Report } from '../../report/report.ts';
 import { showClearance } from '../../units/clearanceText.ts';
 import { showLength } from '../../units/lengthText.ts';
 import { nameOf } from './nameOf.ts';
-import { playerPartWords } from './playerFindingWords.ts';
+import { gapWords, playerPartWords } from './playerFindingWords.ts';
 
 /** The findings by which a mic can't stay, the worst first; none where its verdict is what is said of it. */
 export function troublesOf(
@@ -34,6 +34,8 @@ export function troubleWords(finding: Finding, mic: Id, layout: Layout): string 
       return 'tips over';
     case 'base-off-deck':
       return `over the edge${by(numbers.beyond)}`;
+    case 'mic-near-player':
+      return `${gapWords(finding, layout)} ${playerPartWords(finding)}`;
     default: {
       const other = about.find((id) => id !== mic);
       const relation = code === 'mic-against-mic' ? 'against' : 'in';

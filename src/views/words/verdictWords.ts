@@ -29,6 +29,7 @@ const judgements: Readonly<Record<Judgement, string>> = {
   ...words,
   'in-the-way': 'In the way',
   'not-held': "Won't hold",
+  'near-player': 'Near the player',
 };
 
 /** What is said of a mic, in a word or two. */
@@ -46,7 +47,7 @@ export const saidVerdict = (row: ClearanceRow, report: Pick<Report, 'findings'>)
   word: judgementWord(judgementOf(row, report)),
 });
 
-const TALLIED = ['struck', 'in-the-way', 'not-held', 'tight', 'clear'] as const;
+const TALLIED = ['struck', 'in-the-way', 'not-held', 'tight', 'near-player', 'clear'] as const;
 
 /** How many mics there are of each judgement, the worst first; of those that can't stay only where there are any. */
 export function tally(

@@ -28,6 +28,8 @@ describe('why a mic cannot stay, in short', () => {
     expect(said(meets, 'mic-rack-1')).toBe('against Snare mic, 11 mm deep');
     const inHead = finding('mic-in-player', { depth: 78.5, head: 1 }, ['mic-snare']);
     expect(said(inHead)).toBe("in the player's head, 79 mm deep");
+    const nearHead = finding('mic-near-player', { gap: 29.6, head: 29.6 }, ['mic-snare']);
+    expect(said(nearHead)).toBe("29 mm from the player's head");
     const atPedal = (part: string) => finding('mic-in-pedal', { depth: 40.2, [part]: 1 });
     expect(said(atPedal('foot'))).toBe("in the player's foot, 41 mm deep");
     expect(said(atPedal('beater'))).toBe("in the beater's way, 41 mm deep");

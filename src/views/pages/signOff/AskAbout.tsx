@@ -18,6 +18,7 @@ import { findingWords } from '../../words/findingWords.ts';
 import { capitalised, nameOf } from '../../words/nameOf.ts';
 import { wishKeptWords } from '../../words/signOffWords.ts';
 import { troublesOf } from '../../words/troubleWords.ts';
+import { severityVerdict } from '../../words/verdictWords.ts';
 import { SceneWarnings } from './SignWarnings.tsx';
 import { WishSpot } from './WishSpot.tsx';
 
@@ -133,7 +134,7 @@ function About({ question }: { readonly question: Question }) {
       )}
       {why.map((finding) => (
         <p key={finding.key} className="sign-verdict">
-          <VerdictMark verdict="struck" />
+          <VerdictMark verdict={severityVerdict(finding.severity)} />
           <span>{findingWords(finding, layout).title}</span>
         </p>
       ))}
