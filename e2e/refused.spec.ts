@@ -36,7 +36,7 @@ test('without storage it is said, work goes on, and is exported', async ({ page 
   await closeLayout(page);
   await expect(listed(page)).toHaveText(['Private window']);
   await importText(page, file.name, file.text);
-  await expect(listed(page)).toHaveText(['Private window', 'Private window']);
+  await expect(listed(page)).toHaveText(['Private window (copy)', 'Private window']);
   await listed(page).last().click();
   await expect(nameOf(page)).toContainText('Private window');
   await expect(savedSign(page)).toHaveText(/^Not saved/);
