@@ -30,13 +30,16 @@ const UPPER_ARM_RADIUS = 42 / 1750;
 const UPPER = unitOf(45, 90, -318);
 const FORE = unitOf(-95, 310, -48);
 
+/** Whether the figure hangs on pieces of a kind: what the feet play. */
+export const isUnderfoot = (kind: Piece['kind']): boolean => kind === 'pedal' || kind === 'kick';
+
 /** Figures of layouts; the last one is kept while nothing that it hangs on changed: the player, the pedals and the kicks. */
 export function createFigures(): (layout: Pick<Layout, 'player' | 'pieces'>) => Figure {
   let last:
     | { readonly player: Player; readonly underfoot: readonly Piece[]; readonly figure: Figure }
     | undefined;
   return ({ player, pieces }) => {
-    const underfoot = pieces.filter(({ kind }) => kind === 'pedal' || kind === 'kick');
+    const underfoot = pieces.filter(({ kind }) => isUnderfoot(kind));
     const same = last?.player === player && isSameList(last.underfoot, underfoot);
     last = last && same ? last : { player, underfoot, figure: figureOf(player, underfoot) };
     return last.figure;

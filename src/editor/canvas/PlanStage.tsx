@@ -1,7 +1,7 @@
 import { useCallback, useMemo, useState } from 'react';
 import { Layer, Stage } from 'react-konva/es/ReactKonvaCore.js';
 import type { Layout } from '../../layout/layout.ts';
-import { createFigures } from '../../report/figure.ts';
+import { createFigures, isUnderfoot } from '../../report/figure.ts';
 import type { FloorReport } from '../../report/floor.ts';
 import type { Finding } from '../../report/report.ts';
 import type { RingOfMic, RingPlace } from '../../report/ring.ts';
@@ -82,9 +82,9 @@ export function PlanStage(props: Props) {
   const [figureIn] = useState(createFigures);
   const kit = { ...{ plugged, moving, colours }, kit: deck.kit };
   const figure = figureIn(layout);
-  // A leg goes along with its pedal: drawn with the kit, all of that would be drawn in every frame.
-  const legMoves = layout.pieces.some(
-    ({ kind, id }) => kind === 'pedal' && moving.has(keyOf.piece(id)),
+  // A leg goes along with its pedal, and a beater with what it strikes: drawn with the kit, all of that would be drawn in every frame.
+  const underfootMoves = layout.pieces.some(
+    ({ kind, id }) => isUnderfoot(kind) && moving.has(keyOf.piece(id)),
   );
   const { marked, covered } = useMarked(props);
   const standing = useMemo(
@@ -112,7 +112,7 @@ export function PlanStage(props: Props) {
           <KitDrawing
             {...kit}
             part="still"
-            figure={legMoves ? null : figure}
+            figure={underfootMoves ? null : figure}
             box={still.layout.box}
             rig={still.report.rig}
           />
@@ -133,7 +133,7 @@ export function PlanStage(props: Props) {
           <KitDrawing
             {...kit}
             part="moving"
-            figure={legMoves ? figure : null}
+            figure={underfootMoves ? figure : null}
             box={layout.box}
             rig={report.rig}
           />
