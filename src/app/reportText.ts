@@ -1,5 +1,5 @@
 import type { Layout } from '../layout/layout.ts';
-import { cantStay, rowsWorstFirst } from '../report/judgement.ts';
+import { rowsWorstFirst, whyNot } from '../report/judgement.ts';
 import type { Finding, Report, RunRow, Severity } from '../report/report.ts';
 import { showMargin } from '../units/clearanceText.ts';
 import { showLongLength } from '../units/lengthText.ts';
@@ -51,7 +51,7 @@ function clearanceLines(layout: Layout, report: Report): string[] {
     const said = `  ${saidVerdict(row, report).word.toUpperCase().padEnd(6)}  ${nameOf(layout, row.mic)}`;
     const troubles = troublesWords(row, report, layout);
     if (troubles !== '') {
-      const why = cantStay(report).get(row.mic)?.findings ?? [];
+      const why = whyNot(row.mic, report);
       return [`${said}: ${troubles}`, `          ${movingWords(row, why, layout)}`];
     }
     const place = row.verdict === 'clear' ? undefined : clearancePlace(row, layout);

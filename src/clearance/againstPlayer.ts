@@ -9,7 +9,7 @@ import { beatersOf } from '../player/beater.ts';
 import { feetOf } from '../player/feet.ts';
 import { type SeatedPart, seatedOf } from '../player/seated.ts';
 import type { MicSolid, PlacedMic } from '../rig/placed.ts';
-import { TOUCHING } from '../rig/standing/standing.ts';
+import { type Standing, TOUCHING } from '../rig/standing/standing.ts';
 import type { Mm } from '../units/quantity.ts';
 
 export type AgainstPlayerCode =
@@ -34,6 +34,13 @@ export interface AgainstPlayer {
   /** How deep solids overlap; for what is near, how much of the margin is missing, mm. */
   readonly overlap: Mm;
 }
+
+/** What a mic is in the way of, and something in the way of it. */
+export type InTheWay = Standing | AgainstPlayer;
+
+/** What is wrong is the same as before, however deep, where this is. */
+export const inTheWayKey = ({ code, about }: Pick<InTheWay, 'code' | 'about'>): string =>
+  `${code} ${about.join(' ')}`;
 
 type Kit = Pick<Layout, 'player' | 'pieces' | 'margin'>;
 
@@ -165,9 +172,8 @@ function worstIn(group: Group, solids: readonly MicSolid[]): Worst | undefined {
 
 /** A list with one more, or with the worse of two that say the same of the same. */
 function withWorst(found: readonly AgainstPlayer[], next: AgainstPlayer): readonly AgainstPlayer[] {
-  const known = found.find(
-    ({ code, about }) => code === next.code && about.join(' ') === next.about.join(' '),
-  );
+  const key = inTheWayKey(next);
+  const known = found.find((one) => inTheWayKey(one) === key);
   if (!known) return [...found, next];
   return known.overlap >= next.overlap ? found : found.map((one) => (one === known ? next : one));
 }

@@ -3,10 +3,10 @@ import type { Mount } from '../layout/mics/mount.ts';
 import type { PlacedMic, Rig } from '../rig/placed.ts';
 import { placeMic } from '../rig/placeMic.ts';
 import { createStandingOf } from '../rig/standing/findStanding.ts';
-import { type Standing, TOUCHING } from '../rig/standing/standing.ts';
+import { TOUCHING } from '../rig/standing/standing.ts';
 import { FIRM, tippingOf } from '../rig/tipping.ts';
 import type { Mm } from '../units/quantity.ts';
-import { type AgainstPlayer, againstPlayerIn } from './againstPlayer.ts';
+import { againstPlayerIn, type InTheWay, inTheWayKey } from './againstPlayer.ts';
 import { HeadRoom } from './headRoom.ts';
 
 /**
@@ -33,7 +33,7 @@ export class SpotJudge {
     const found = this.about(now);
     this.standsIn = found.some(isIn);
     this.before = new Map(
-      found.filter((each) => !isIn(each)).map((each) => [keyOf(each), each.overlap]),
+      found.filter((each) => !isIn(each)).map((each) => [inTheWayKey(each), each.overlap]),
     );
     this.firm = Math.min(FIRM, factorOf(now));
     this.heads = new HeadRoom(layout.pieces, this.standsIn ? undefined : now.tip);
@@ -50,7 +50,7 @@ export class SpotJudge {
     for (const found of this.about(placed)) {
       // What is near by the least is told as near: a spot is the whole margin away.
       const touching = found.code === 'mic-near-player' ? 0 : TOUCHING;
-      const worse = found.overlap - (this.before.get(keyOf(found)) ?? 0) - touching;
+      const worse = found.overlap - (this.before.get(inTheWayKey(found)) ?? 0) - touching;
       if (worse <= 0) continue;
       // Feet may get out of each other's way faster than they move.
       depth = Math.max(depth ?? 0, found.code === 'feet-overlap' ? 0 : worse);
@@ -59,16 +59,12 @@ export class SpotJudge {
   }
 }
 
-type InTheWay = Standing | AgainstPlayer;
-
 const isIn = ({ code }: InTheWay): boolean =>
   code === 'mic-in-shell' ||
   code === 'boom-through-piece' ||
   code === 'mic-in-player' ||
   code === 'mic-near-player' ||
   code === 'mic-in-pedal';
-
-const keyOf = ({ code, about }: InTheWay): string => `${code} ${about.join(' ')}`;
 
 const factorOf = (placed: PlacedMic): number =>
   tippingOf(placed)?.factor ?? Number.POSITIVE_INFINITY;

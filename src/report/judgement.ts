@@ -76,6 +76,10 @@ export const cantStay = remembered(
   },
 );
 
+/** By which findings a mic can't stay, or had better not, the worst first; none where nothing says so. */
+export const whyNot = (mic: Id, report: Pick<Report, 'findings'>): readonly Finding[] =>
+  cantStay(report).get(mic)?.findings ?? [];
+
 /** What is said of a mic (J1 to J4). */
 export function judgementOf(
   { mic, verdict }: Pick<ClearanceRow, 'mic' | 'verdict'>,

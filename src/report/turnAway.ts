@@ -2,8 +2,8 @@ import { motionOf, reachOf } from '../clearance/micClearance.ts';
 import type { Layout } from '../layout/layout.ts';
 import { placeMic } from '../rig/placeMic.ts';
 import { createStandingOf } from '../rig/standing/findStanding.ts';
-import type { Standing } from '../rig/standing/standing.ts';
 import type { ClearanceRow, Report } from './report.ts';
+import { micStandingIn } from './standingIn.ts';
 
 /** How far round the rim is looked, degrees: far enough to feel, near enough to keep what the mic hears. */
 const STEP = 15;
@@ -36,12 +36,11 @@ export function turnAway(
     const angle = (mount.angle + (way === 'clockwise' ? 360 - STEP : STEP)) % 360;
     const placed = placeMic({ ...mic, mount: { ...mount, angle } }, layout);
     const room = reachOf(motion, placed).clearance;
-    const isFree = room > clearance + SAME && !standingOf(placed).some(isInPiece);
+    const isFree =
+      room > clearance + SAME &&
+      standingOf(placed).every((one) => micStandingIn(one) === undefined);
     return isFree ? [{ way, room }] : [];
   });
   const [best] = tried.toSorted((a, b) => b.room - a.room);
   return best ? { way: best.way, by: STEP } : null;
 }
-
-const isInPiece = ({ code }: Standing): boolean =>
-  code === 'mic-in-shell' || code === 'boom-through-piece';

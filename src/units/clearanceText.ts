@@ -1,5 +1,5 @@
-import { fromInches, toInches } from './inch.ts';
-import { type LengthUnit, showLength, TYPED_DECIMALS } from './lengthText.ts';
+import { fromInches } from './inch.ts';
+import { inUnit, type LengthUnit, showLength, TYPED_DECIMALS } from './lengthText.ts';
 import { inFull, neverWhole } from './numberText.ts';
 import type { Mm } from './quantity.ts';
 
@@ -20,8 +20,6 @@ export interface Judged {
 const STEPS: Readonly<Record<LengthUnit, number>> = { mm: 1, in: 10 };
 const DECIMALS = 2;
 
-const inUnit = (length: Mm, unit: LengthUnit): number =>
-  unit === 'mm' ? length : toInches(length);
 const lengthOf = (number: number, unit: LengthUnit): Mm =>
   unit === 'mm' ? number : fromInches(number);
 const down = (number: number, steps: number): number => Math.floor(number * steps) / steps;

@@ -42,7 +42,8 @@ const USUAL_DECIMALS: Readonly<Record<LengthUnit, number>> = { mm: 0, in: 1 };
 /** To which one is rounded that was typed in the other unit. */
 const NEAR_DECIMALS = 2;
 
-const inUnit = (length: Mm, unit: LengthUnit): number =>
+/** A length as a number of mm or inches. */
+export const inUnit = (length: Mm, unit: LengthUnit): number =>
   unit === 'mm' ? length : toInches(length);
 
 const isTyped = (length: Mm): boolean =>

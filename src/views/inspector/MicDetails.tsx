@@ -1,6 +1,6 @@
 import { findMicClass } from '../../layout/catalogue/micClasses.ts';
 import type { Mic } from '../../layout/mics/mic.ts';
-import { cantStay, isClearance } from '../../report/judgement.ts';
+import { isClearance, whyNot } from '../../report/judgement.ts';
 import { useOpen } from '../parts/useOpen.ts';
 import { AboutFindings } from './AboutFindings.tsx';
 import { ClipFields } from './ClipFields.tsx';
@@ -16,7 +16,7 @@ import { StandFields } from './StandFields.tsx';
 /** All numbers of one mic, its clearance first. */
 export function MicDetails({ mic }: { readonly mic: Mic }) {
   const { layout, report } = useOpen();
-  const why = cantStay(report).get(mic.id)?.findings;
+  const why = whyNot(mic.id, report);
   const micClass = findMicClass(layout, mic.micClass);
   return (
     <>
@@ -24,7 +24,7 @@ export function MicDetails({ mic }: { readonly mic: Mic }) {
       <MicVerdict mic={mic.id} />
       <AboutFindings
         of={(finding) =>
-          finding.about.includes(mic.id) && !isClearance(finding) && !why?.includes(finding)
+          finding.about.includes(mic.id) && !isClearance(finding) && !why.includes(finding)
         }
       />
       <HoldingFields mic={mic} />

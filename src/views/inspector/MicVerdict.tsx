@@ -1,5 +1,5 @@
 import type { Id } from '../../layout/fields.ts';
-import { cantStay, isClearance } from '../../report/judgement.ts';
+import { isClearance, whyNot } from '../../report/judgement.ts';
 import { ClearSpot } from '../clearSpot/ClearSpot.tsx';
 import { ClearanceNext } from '../findings/ClearanceNext.tsx';
 import { FindingBody } from '../findings/FindingBody.tsx';
@@ -24,7 +24,7 @@ export function MicVerdict({ mic }: { readonly mic: Id }) {
   if (!row) return null;
   const finding = report.findings.find((each) => isClearance(each) && each.about[0] === mic);
   const isRoom = troublesOf(row, report).length === 0;
-  const why = cantStay(report).get(mic)?.findings ?? [];
+  const why = whyNot(mic, report);
   const place = clearancePlace(row, layout);
   const figure = figureWords(row, report, layout);
   const badge = saidVerdict(row, report);

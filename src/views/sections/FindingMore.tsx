@@ -1,4 +1,4 @@
-import { cantStay, isClearance } from '../../report/judgement.ts';
+import { isClearance, whyNot } from '../../report/judgement.ts';
 import type { Finding } from '../../report/report.ts';
 import { ClearSpot } from '../clearSpot/ClearSpot.tsx';
 import { ClearanceNext } from '../findings/ClearanceNext.tsx';
@@ -63,7 +63,7 @@ function MicMore({
 }) {
   const { layout, report } = useOpen();
   const isRoom = troublesOf(row, report).length === 0;
-  const why = cantStay(report).get(row.mic)?.findings ?? [];
+  const why = whyNot(row.mic, report);
   const room = findings.find(isClearance);
   const place = clearancePlace(row, layout);
   const unreached = unreachedWords(row, report, layout);

@@ -1,7 +1,7 @@
 import { findMicClass } from '../../layout/catalogue/micClasses.ts';
 import type { Id } from '../../layout/fields.ts';
 import type { Layout } from '../../layout/layout.ts';
-import { cantStay, isOfPlace, rowsWorstFirst } from '../../report/judgement.ts';
+import { isOfPlace, rowsWorstFirst, whyNot } from '../../report/judgement.ts';
 import { type Spot, spotOfBox, spotsOfMic, spotsOfPiece } from '../../report/placement/spots.ts';
 import { stepFindings } from '../../report/placement/stepFindings.ts';
 import { piecesInOrder, type SetUpStep, setUpSteps } from '../../report/placement/steps.ts';
@@ -105,7 +105,7 @@ export function micsTable({ layout, report, marks }: TableSource): SheetTable {
 /** Every mic's clearance, the worst first, with what moves there; of one that can't stay, why, and what to do. */
 export function clearancesTable({ layout, report, marks }: TableSource): SheetTable {
   const rows = rowsWorstFirst(report).map((row) => {
-    const why = cantStay(report).get(row.mic)?.findings ?? [];
+    const why = whyNot(row.mic, report);
     const isRoom = troublesOf(row, report).length === 0;
     const place = row.verdict === 'clear' ? undefined : clearancePlace(row, layout);
     const room = isRoom

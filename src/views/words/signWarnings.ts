@@ -1,7 +1,7 @@
 import type { Id } from '../../layout/fields.ts';
 import type { Layout } from '../../layout/layout.ts';
 import { standsInSwing } from '../../report/findings/standsInSwing.ts';
-import { cantStay } from '../../report/judgement.ts';
+import { whyNot } from '../../report/judgement.ts';
 import type { Report } from '../../report/report.ts';
 import { sceneFindings } from '../../report/sceneFindings.ts';
 import { findingWords } from './findingWords.ts';
@@ -22,7 +22,7 @@ export function signWarnings(
 ): readonly Warning[] {
   const scene = new Set(Object.values(sceneFindings(report)).flat());
   // Two mics that meet are told once; a stand that can't hold its mic with the stands.
-  const found = new Set(mics.flatMap((mic) => cantStay(report).get(mic)?.findings ?? []));
+  const found = new Set(mics.flatMap((mic) => whyNot(mic, report)));
   const within = [...found].filter((finding) => !scene.has(finding));
   return [
     ...within.map((finding): Warning => {

@@ -1,7 +1,7 @@
 import type { Id } from '../../layout/fields.ts';
 import type { Layout } from '../../layout/layout.ts';
 import { standsInSwing } from '../../report/findings/standsInSwing.ts';
-import { cantStay, judgementOf } from '../../report/judgement.ts';
+import { judgementOf, whyNot } from '../../report/judgement.ts';
 import type { ClearanceRow, Finding, Report } from '../../report/report.ts';
 import { showClearance } from '../../units/clearanceText.ts';
 import { showLength } from '../../units/lengthText.ts';
@@ -13,9 +13,7 @@ export function troublesOf(
   row: Pick<ClearanceRow, 'mic' | 'verdict'>,
   report: Pick<Report, 'findings'>,
 ): readonly Finding[] {
-  return judgementOf(row, report) === row.verdict
-    ? []
-    : (cantStay(report).get(row.mic)?.findings ?? []);
+  return judgementOf(row, report) === row.verdict ? [] : whyNot(row.mic, report);
 }
 
 /** In short why a mic can't stay, after what is said of it: `in Rack tom, 34 mm deep`, `out of reach by 1166 mm`, `tips over`. */

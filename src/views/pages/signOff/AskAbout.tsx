@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'react';
-import { cantStay } from '../../../report/judgement.ts';
+import { whyNot } from '../../../report/judgement.ts';
 import {
   goTo,
   keyOf,
@@ -121,7 +121,7 @@ function About({ question }: { readonly question: Question }) {
   const row = report.clearances.find(({ mic }) => mic === question.mic);
   if (!row) return null;
   const kept = wishKeptWords(question.mic, layout, report);
-  const why = cantStay(report).get(question.mic)?.findings ?? [];
+  const why = whyNot(question.mic, report);
   const isRoom = troublesOf(row, report).length === 0;
   return (
     <>
