@@ -90,6 +90,27 @@ describe('the bow of the elbow', () => {
     );
   });
 
+  it('is the same for the way there and back', () => {
+    fc.assert(
+      fc.property(
+        anyPlayer
+          .map((player) => new Arm(player))
+          .chain((arm) =>
+            fc.tuple(
+              fc.constant(arm),
+              bentWay(arm, fc.double({ min: 200, max: 1000, noNaN: true })),
+            ),
+          ),
+        ([arm, way]) => {
+          const back = { from: add(way.from, way.way), way: scale(way.way, -1), bent: way.bent };
+          const [there, again] = [derived(arm, way), derived(arm, back)];
+          if (Number.isFinite(there)) expect(Math.abs(again / there - 1)).toBeLessThan(1e-6);
+        },
+      ),
+      { numRuns: 1000 },
+    );
+  });
+
   it('holds where the trunk begins and ceases to lean, and with a trunk that does not', () => {
     fc.assert(
       fc.property(
