@@ -1,6 +1,18 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { motionOf, type Reach, reachOf } from '../../src/clearance/micClearance.ts';
-import { distance } from '../../src/geometry/vector.ts';
+import { atSwing, motionOf, type Reach, reachOf } from '../../src/clearance/micClearance.ts';
+import { swingsOf } from '../../src/clearance/swing.ts';
+import {
+  add,
+  along,
+  cross,
+  distance,
+  dot,
+  scale,
+  subtract,
+  unit,
+  vec,
+} from '../../src/geometry/vector.ts';
 import type { Layout } from '../../src/layout/layout.ts';
 import { buildRig } from '../../src/rig/buildRig.ts';
 import type { PlacedMic } from '../../src/rig/placed.ts';
@@ -8,7 +20,7 @@ import { oracleMotion } from '../support/motionOracle.ts';
 import { sampledClearance, sampleMotion, swingDistance } from '../support/motionSampling.ts';
 import { seededKits } from '../support/randomKit.ts';
 import { segmentsApart } from '../support/segmentsOracle.ts';
-import { capsules, startingKits } from './kits.ts';
+import { capsules, rod, startingKits } from './kits.ts';
 
 /** Even steps per move; finer about the best samples. */
 const STEPS = 200;
@@ -163,6 +175,56 @@ describe('what a clearance names', () => {
     expect(kinds).toEqual(new Set(['stroke', 'travel', 'leg', 'swing']));
     const parts = new Set(cases.map(({ reach: { nearest } }) => nearest?.part));
     expect(parts).toEqual(new Set(['stick', 'hand', 'forearm', 'thigh', 'shin', 'cymbal']));
+  });
+});
+
+describe('where a mic stands in the sweep of a cymbal', () => {
+  const one = fc.double({ min: -1, max: 1, noNaN: true });
+  const direction = fc
+    .tuple(one, one, one)
+    .filter(([x, y, z]) => Math.hypot(x, y, z) > 0.1)
+    .map(([x, y, z]) => unit(vec(x, y, z), vec(0, 0, 1)));
+  const swings = startingKits.flatMap(({ pieces }) => swingsOf(pieces));
+  const place = fc.record({
+    swing: fc.constantFrom(...swings),
+    out: direction,
+    share: fc.double({ min: 0.05, max: 0.9, noNaN: true }),
+    axis: direction,
+    radius: fc.integer({ min: 5, max: 30 }),
+  });
+
+  it('the place that is shown is on the surface of the mic, and no other beside it is nearer to the middle of the cymbal', () => {
+    let swept = 0;
+    fc.assert(
+      fc.property(place, ({ swing, out, share, axis, radius }) => {
+        const point = along(swing.centre, out, share * swing.radius);
+        const solids = rod(along(point, axis, -200), along(point, axis, 200), radius);
+        const gap = { swing, solid: 0, clearance: -radius, point };
+        const shown = atSwing(gap, solids);
+        if (!shown) throw new Error('expected a place');
+        const inward = subtract(swing.centre, point);
+        const toCentre = subtract(inward, scale(axis, dot(inward, axis)));
+        // Only where the axis itself is swept, and not through the very middle.
+        if (distance(shown.onMoving, point) > 1e-9 || Math.hypot(...Object.values(toCentre)) < 1) {
+          return;
+        }
+        swept += 1;
+        const off = subtract(shown.onMic, point);
+        expect(Math.abs(dot(off, axis))).toBeLessThan(1e-6);
+        expect(distance(shown.onMic, point)).toBeCloseTo(radius, 6);
+        const side = unit(cross(axis, off), vec(0, 0, 1));
+        const near = distance(shown.onMic, swing.centre);
+        for (let k = 0; k < 24; k++) {
+          const turn = (k * Math.PI) / 12;
+          const other = add(
+            point,
+            add(scale(off, Math.cos(turn)), scale(side, radius * Math.sin(turn))),
+          );
+          expect(distance(other, swing.centre)).toBeGreaterThanOrEqual(near - 1e-6);
+        }
+      }),
+    );
+    expect(swept).toBeGreaterThan(15);
   });
 });
 

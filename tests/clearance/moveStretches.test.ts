@@ -1,8 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { MoveStretches, PIECES, partOf, stretchOf } from '../../src/clearance/moveStretches.ts';
+import {
+  BOWS,
+  MoveStretches,
+  PIECES,
+  partOf,
+  stretchOf,
+} from '../../src/clearance/moveStretches.ts';
 import { SweptMoves } from '../../src/clearance/sweptMoves.ts';
 import type { Layout } from '../../src/layout/layout.ts';
-import { POSITION } from '../../src/player/arm.ts';
+import { GRIP, POSITION } from '../../src/player/arm.ts';
 import { playingOf } from '../../src/player/moves.ts';
 import { seededKits } from '../support/randomKit.ts';
 import { startingKit } from './kits.ts';
@@ -68,6 +74,33 @@ function beyondSlack({ player, pieces }: Layout) {
   return { beyond, looked: looked.length };
 }
 
+/** How far the elbow's room falls short of that of a grip whose way is as long as it really is, by chords of it. */
+function shortOfRoom({ player, pieces }: Layout) {
+  const swept = new SweptMoves(playingOf(player, pieces));
+  const stretches = new MoveStretches(swept.arm);
+  const [before, hand] = [new Float64Array(POSITION), new Float64Array(POSITION)];
+  const start = new Float64Array(POSITION);
+  let short = Number.NEGATIVE_INFINITY;
+  for (const { piece, move: index, from, length } of someStretches([stretches, swept], 31, 4)) {
+    const move = swept.moves[index]?.move;
+    if (!move) throw new Error('expected a move');
+    move.write(from, start, 0);
+    before.set(start);
+    let way = 0;
+    for (let k = 1; k <= CHORDS; k++) {
+      move.write(from + (length * k) / CHORDS, hand, 0);
+      const [x = 0, y = 0, z = 0] = hand.subarray(GRIP, GRIP + 3);
+      const [bx = 0, by = 0, bz = 0] = before.subarray(GRIP, GRIP + 3);
+      way += Math.hypot(x - bx, y - by, z - bz);
+      before.set(hand);
+    }
+    const room = stretches.bows[stretchOf(piece) * BOWS + 3] ?? 0;
+    short = Math.max(short, swept.arm.elbowRoom(start, 0, way) - room);
+  }
+  return short;
+}
+const CHORDS = 60;
+
 describe('rule C5: the slack of a stretch', () => {
   it('no point of a part is ever farther from its place in the middle', () => {
     let looked = 0;
@@ -77,6 +110,12 @@ describe('rule C5: the slack of a stretch', () => {
       expect(found.beyond, kit.name).toBeLessThanOrEqual(1e-6);
     }
     expect(looked).toBeGreaterThan(1000);
+  });
+
+  it('the room of the elbow is that of a way at least as long as the grip goes', () => {
+    for (const kit of [startingKit('large-kit'), ...seededKits(6, 94)]) {
+      expect(shortOfRoom(kit), kit.name).toBeLessThanOrEqual(1e-6);
+    }
   });
 
   it('shrinks with the stretch: halved ten times it is below a centimetre', () => {
