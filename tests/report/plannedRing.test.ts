@@ -3,16 +3,19 @@ import { fivePieceOneRack } from '../../src/layout/catalogue/kits/fivePieceOneRa
 import { largeKit } from '../../src/layout/catalogue/kits/largeKit.ts';
 import { type ClipMic, usualClip } from '../../src/layout/catalogue/offered/usualClip.ts';
 import { addMic } from '../../src/layout/edit/mics.ts';
+import { movePiece } from '../../src/layout/edit/pieces.ts';
 import type { Layout } from '../../src/layout/layout.ts';
 import { isDrum } from '../../src/layout/pieces/piece.ts';
 import { createAnalyst } from '../../src/report/analyse.ts';
 import { createFieldFinder } from '../../src/report/fields.ts';
 import { plannedRing, withPlanned } from '../../src/report/plannedRing.ts';
 import { clipIn, type RingOfMic, ringOf } from '../../src/report/ring.ts';
+import { placeMic } from '../../src/rig/placeMic.ts';
 import { turnBetween } from '../../src/units/angle.ts';
 import { seededKits } from '../support/randomKit.ts';
 
 const STANDING = /^(mic-in-shell|boom-through-piece|mic-against-)/;
+const IN_PLACE = /^(mic-in-|boom-through-piece|mic-against-)/;
 const IN_THE_WAY = /^(mic-in-shell|boom-through-piece|mic-against-|run-no-way)/;
 
 /** Kits whose drums have no clips; what stands on the deck stays. */
@@ -95,6 +98,49 @@ describe('R2: the ring of a drum without a clip', () => {
         expect(stands, `${name} at ${angle}`).not.toEqual([]);
       }
     }
+  });
+
+  it('proposes no place in what stands there or in the player, though that would be the nearest clear one', () => {
+    const analyse = createAnalyst();
+    const inTheWay = (layout: Layout, mic: ClipMic): boolean =>
+      analyse(addMic(layout, mic)).findings.some(
+        ({ code, about }) => about.includes(mic.id) && IN_PLACE.test(code),
+      );
+    let moved = 0;
+    for (const { layout, id, name } of drums) {
+      const { mic } = plannedOn(layout, id).planned;
+      const { tip } = placeMic(mic, layout);
+      const drum = layout.pieces.find((piece) => piece.id === id);
+      if (drum?.kind !== 'snare' && drum?.kind !== 'rackTom' && drum?.kind !== 'floorTom') continue;
+      const taken = addMic(layout, {
+        ...mic,
+        id: 'taken',
+        mount: {
+          kind: 'stand',
+          stand: 'tripodTall',
+          base: { x: tip.x + 500, y: tip.y },
+          turn: 0,
+          mast: null,
+          tip,
+          azimuth: 0,
+          pitch: -80,
+        },
+      });
+      const sat = movePiece(layout, id, { x: drum.x - tip.x, y: drum.y - tip.y });
+      for (const scene of [taken, sat]) {
+        const { planned, arcs } = plannedOn(scene, id);
+        if (planned.place.angle !== mic.mount.angle) moved += 1;
+        if (!inTheWay(scene, planned.mic)) continue;
+        // Then no other place that is as clear is any better.
+        for (let angle = 0; angle < 360; angle += 10) {
+          const arc = arcs.find(({ from, to }) => from <= angle - 1 && angle + 1 < to);
+          if (arc?.verdict !== planned.place.verdict) continue;
+          const other = { ...planned.mic, mount: { ...planned.mic.mount, angle } };
+          expect(inTheWay(scene, other), `${name} at ${angle}`).toBe(true);
+        }
+      }
+    }
+    expect(moved).toBeGreaterThan(3);
   });
 
   it('proposes a place whose cable has a free way, and says so where no place that is as clear has one', () => {

@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { STARTING_KITS } from '../../src/layout/catalogue/kits/startingKits.ts';
 import {
@@ -163,6 +164,34 @@ describe('the state of a sign-off', () => {
     expect(ask(broken)).toEqual(all);
     expect(analyse(broken).findings.map(({ code }) => code)).toContain('sign-off-broken');
     expect(signOffJson(broken, stateOf(broken))).toMatchObject({ state: 'broken', toAsk: all });
+  });
+
+  test('as JSON it tells every change to the nearest thousandth of a mm or degree, and no finer', () => {
+    const signed = sign(kit);
+    const turns = fc.integer({ min: 1, max: 3599 }).map((tenths) => tenths / 10);
+    fc.assert(
+      fc.property(turns, fc.double({ min: 1, max: 400, noNaN: true }), (angle, x) => {
+        const moved = changeClip(movePiece(signed, 'rack-1', { x, y: 700 }), 'mic-rack-2', {
+          angle,
+        });
+        const state = stateOf(moved);
+        if (state.kind !== 'stale') throw new Error('it is stale');
+        const { changes } = signOffJson(moved, state);
+        for (const kind of ['mics', 'pieces'] as const) {
+          expect(changes[kind].map(({ id }) => id)).toEqual(
+            state.changes[kind].map(({ id }) => id),
+          );
+          for (const [k, told] of changes[kind].entries()) {
+            for (const field of ['moved', 'base', 'turned'] as const) {
+              const is = state.changes[kind][k]?.[field] ?? Number.NaN;
+              expect(Math.abs(told[field] - is)).toBeLessThanOrEqual(0.000_501);
+              expect(String(told[field])).toMatch(/^\d+(\.\d{1,3})?$/);
+            }
+          }
+        }
+      }),
+      { numRuns: 20 },
+    );
   });
 
   test('with a memory is the same as without', () => {
