@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { createAcoustics } from '../../src/acoustics/acoustics.ts';
 import { energySum } from '../../src/acoustics/decibels.ts';
@@ -66,6 +67,31 @@ describe('H25 proximity', () => {
     expect(close.distance).toBeCloseTo(100, 9);
     expect(close.proximity).toBeCloseTo(9.27, 2);
     expect(close.aim?.zone).toBe('centre');
+  });
+
+  it('a mic works from the nearest place of the head it faces, whichever way it looks, and never from nearer than 10 mm', () => {
+    const at = fc.record({
+      x: fc.integer({ min: -300, max: 300 }),
+      y: fc.integer({ min: -300, max: 300 }),
+      over: fc.integer({ min: 1, max: 300 }),
+      pitch: fc.constantFrom(0, 20, 60, 90),
+    });
+    let close = 0;
+    fc.assert(
+      fc.property(at, ({ x, y, over, pitch }) => {
+        const layout = sceneOf(
+          [smallSource('block', [0, 600, 800])],
+          [micAt('mic', ['block'], standAt([x, 600 + y, 800 + over], [90, pitch]))],
+        );
+        const { distance } = only(acousticsOf(layout).close[0]);
+        // The block's head is 30 mm across.
+        const away = Math.hypot(Math.max(0, Math.hypot(x, y) - 15), over);
+        if (away < 10) close += 1;
+        // Looking level or up it meets no head.
+        expect(distance).toBeCloseTo(Math.max(10, away), 6);
+      }),
+    );
+    expect(close).toBeGreaterThan(0);
   });
 
   it('a boundary plate, an omni, has none', () => {

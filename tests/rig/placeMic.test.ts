@@ -280,6 +280,13 @@ describe('placeMic', () => {
         expect(fromAxis).toBeLessThanOrEqual(kick.diameter / 2 + 1e-9);
       }
     }
+    // Both of its edges touch the shell.
+    const outermost = parts(placed, 'plate').map(
+      ({ a, radius }) => Math.hypot(a.x - kick.x, a.z - kick.z) + radius,
+    );
+    expect(outermost[0]).toBeCloseTo(kick.diameter / 2, 9);
+    expect(outermost.at(-1)).toBeCloseTo(kick.diameter / 2, 9);
+    expect(placed.tip.z).toBeLessThan(kick.z);
     expect(placed.descent.map((part) => part.along)).toEqual(['kick', 'air']);
     expect(placed.deckPoint.y).toBeCloseTo(kick.y + kick.depth / 2 + kick.rim.height + 50, 9);
     // The cable as worked by hand: a plate of 130 mm ends 90 mm behind the front head; from there aside to the port and over its lower edge.
@@ -299,6 +306,22 @@ describe('placeMic', () => {
     expect(Math.min(...bars.map(({ b, radius }) => b.y - radius))).toBeCloseTo(900 - 130, 9);
     expect(Math.min(...bars.map(({ a, radius }) => a.z - radius))).toBe(0);
     expect(placed.descent).toEqual([]);
+    expect(placed.deckPoint.x).toBeCloseTo(100, 9);
+    expect(placed.deckPoint.y).toBeCloseTo(900 - 130, 9);
+  });
+
+  it('M15, M17: a plate of any width lies on the deck and is as wide as it is', () => {
+    const plate = findMicClass(fivePiece, 'boundary-plate');
+    if (!plate) throw new Error('no plate');
+    const mount = { kind: 'plateOnDeck', x: 0, y: 900, turn: 90 } as const;
+    for (const diameter of [5, 8, 12, 18, 25, 60, 200]) {
+      const own = { ...plate, id: 'own', diameter };
+      const placed = placeMic(micOn(mount, 'own'), { ...fivePiece, ownClasses: [own] });
+      const bars = parts(placed, 'plate');
+      expect(Math.min(...bars.map(({ a, radius }) => a.z - radius))).toBeCloseTo(0, 9);
+      expect(Math.max(...bars.map(({ a, radius }) => a.x + radius))).toBeCloseTo(diameter / 2, 9);
+      expect(Math.min(...bars.map(({ a, radius }) => a.x - radius))).toBeCloseTo(-diameter / 2, 9);
+    }
   });
 
   it('M3: a mic is held two thirds of its length behind its front', () => {

@@ -96,6 +96,25 @@ describe('clearances and their margin in writing', () => {
     );
   });
 
+  it('M2, M3 a tight one is written in whole last digits, and as short of what it is by less than two of them', () => {
+    let under = 0;
+    fc.assert(
+      fc.property(pairs, ({ by, clearance }) => {
+        fc.pre(clearance < by.margin);
+        const steps = by.units === 'mm' ? 1 : 10;
+        const is = by.units === 'mm' ? clearance : clearance / 25.4;
+        const shown = said(showClearance(clearance, by));
+        expect(Math.abs(shown * steps - Math.round(shown * steps))).toBeLessThan(1e-9);
+        expect(is - shown).toBeLessThan(2 / steps);
+        if (is - shown > 1 / steps) under += 1;
+        // Only beside a margin that is written as low as the clearance would be.
+        else expect(shown * steps).toBeCloseTo(Math.floor(is * steps), 9);
+      }),
+      { numRuns: 4000 },
+    );
+    expect(under).toBeGreaterThan(0);
+  });
+
   it('M3 a clear one never shows less than the margin, a tight one always does', () => {
     fc.assert(
       fc.property(pairs, ({ by, clearance }) => {
