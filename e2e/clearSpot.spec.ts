@@ -235,6 +235,65 @@ test('a mic that stands in its drum is led out of it, from its finding and from 
   await expect(finding).toContainText('Clear');
 });
 
+/** The five-piece with its first overhead hung straight over the player's head, off all that moves, its tip so high over the deck, mm. */
+async function openOverHead(page: Page, z: number): Promise<void> {
+  await startLayout(page);
+  const file = await downloaded(page, page.getByRole('button', { name: /Export/ }).first());
+  const layout = JSON.parse(file.text);
+  const mic = layout.mics.find(
+    ({ mount }: { mount: { kind: string; tip?: { z: number } } }) =>
+      mount.kind === 'stand' && (mount.tip?.z ?? 0) > 1400,
+  );
+  mic.name = 'Hung mic';
+  const tip = { x: 0, y: 0, z };
+  mic.mount = {
+    ...mic.mount,
+    tip,
+    base: { x: -500, y: -250 },
+    azimuth: 90,
+    pitch: -90,
+    mast: null,
+  };
+  await page.getByRole('button', { name: 'Layouts' }).click();
+  const text = JSON.stringify({ ...layout, name: 'Over the head' });
+  await importText(page, 'head.json', text);
+  await page.locator('.layout-name').getByText('Over the head').click();
+}
+
+test('a mic near the player is led away from there, alone and with all that are in the way @portrait', async ({
+  page,
+}) => {
+  await openOverHead(page, 1440);
+  await page.getByRole('tab', { name: /Findings/ }).click();
+  await expect(tally(page)).toContainText('Near the player1');
+  const finding = page.getByRole('button', { name: /^Hung mic (Near|Clear)/ });
+  await expect(finding).toContainText(/Near the player · .* from the player's head/);
+  await finding.click();
+  await find(page).click();
+  const offer = page.getByRole('region', { name: /^Clear spot of Hung mic/ });
+  await expect(offer).toContainText(/Now Near the player, .* head; there Clear, /, {
+    timeout: 60_000,
+  });
+  await expect(offer).toContainText(
+    /At least 50 mm from the player; from what moves \d+ mm to spare/,
+  );
+  await page.getByRole('button', { name: 'Leave it' }).click();
+  await page.getByRole('button', { name: 'Clear all mics: 1 near the player' }).click();
+  const all = page.getByRole('region', { name: 'Clear all mics' });
+  await expect(all).toContainText(
+    /Hung mic: Near the player.*→ Clear, .* at least 50 mm from the player/,
+    {
+      timeout: 60_000,
+    },
+  );
+  await take(page).click();
+  await expect(tally(page)).not.toContainText('Near the player');
+  await expect(finding).toContainText('Clear');
+  await openMic(page, 'Hung mic');
+  await expect(card(page)).not.toContainText('Near the player');
+  await expect(find(page)).toHaveCount(0);
+});
+
 test('what was found is shown when a long search is ended early, and each mic that stays says what is next', async ({
   page,
 }) => {

@@ -33,7 +33,7 @@ export interface ClearSpot {
 }
 
 /**
- * Why there is none. `clear`: the mic is clear where it is, and stands in nothing. `none-within-reach`: no change that the rules allow clears it. `none-found`: the search came to
+ * Why there is none. `clear`: the mic is clear where it is, stands in nothing and is not too near to the player. `none-within-reach`: no change that the rules allow clears it. `none-found`: the search came to
  * the end of its budget without one, and without knowing that there is none. `fixed`: a plate is not moved. `unknown`: there is no such mic.
  */
 export interface NoClearSpot {
@@ -53,7 +53,7 @@ export interface ClearScene {
 }
 
 /**
- * The smallest change that clears a mic that is tight or struck, or stands in a drum or cymbal, while it keeps its aim (rules N1 to N8), step by step: it
+ * The smallest change that clears a mic that is tight or struck, stands in a drum or cymbal, or is in or too near to the player, while it keeps its aim (rules N1 to N8), step by step: it
  * tells now and then how far it is, and can be left at any time. Same input, same answer.
  */
 export function* clearSpotSteps(
@@ -64,7 +64,7 @@ export function* clearSpotSteps(
   if (!now) return { kind: 'none', reason: 'unknown' };
   const { margin } = layout;
   const judge = new SpotJudge(layout, rig, now);
-  if (reachOf(motion, now).clearance >= margin && !judge.standsIn) {
+  if (reachOf(motion, now).clearance >= margin && !judge.mustLeave) {
     return { kind: 'none', reason: 'clear' };
   }
   const family = familyOf(layout, now, judge.standsIn);
@@ -77,6 +77,7 @@ export function* clearSpotSteps(
     clearanceOf: (solids, enough = UNBOUNDED.enough) =>
       reachOf(motion, { solids }, { ...UNBOUNDED, enough }).clearance,
     barred: ({ mount }) => judge.depthAt(mount),
+    playerRoom: ({ mount }) => judge.roomAt(mount),
   };
   const { found, ended, most } = yield* searchSpots(scene);
   if (found) return answerOf(family, now.mic, found, ended);

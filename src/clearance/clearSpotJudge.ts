@@ -21,8 +21,10 @@ export class SpotJudge {
   private readonly before: ReadonlyMap<string, Mm>;
   private readonly firm: number;
   private readonly heads: HeadRoom;
-  /** Whether the mic stands in a piece, or in or too near to the player, where it is. */
+  /** Whether the mic stands in a piece where it is. */
   readonly standsIn: boolean;
+  /** Whether it can't stay where it is, whatever room what moves leaves it: it stands in a piece, or in or too near to the player. */
+  readonly mustLeave: boolean;
 
   constructor(layout: Layout, rig: Rig, now: PlacedMic) {
     this.layout = layout;
@@ -31,7 +33,8 @@ export class SpotJudge {
     const againstPlayer = againstPlayerIn(layout);
     this.about = (placed) => [...standing(placed), ...againstPlayer(placed)];
     const found = this.about(now);
-    this.standsIn = found.some(isIn);
+    this.standsIn = found.some(isInPiece);
+    this.mustLeave = found.some(isIn);
     this.before = new Map(
       found.filter((each) => !isIn(each)).map((each) => [inTheWayKey(each), each.overlap]),
     );
@@ -44,27 +47,44 @@ export class SpotJudge {
    * undefined where the mic may stand.
    */
   depthAt(mount: Mount): Mm | undefined {
+    const { depth, tooNear } = this.lookAt(mount);
+    // What is near by the least is told as near: a spot is the whole margin away.
+    return tooNear > 0 ? Math.max(depth ?? 0, tooNear) : depth;
+  }
+
+  /** How much room the player at rest leaves the mic mounted so, mm, the margin at most; undefined where it may not stand with any margin. */
+  roomAt(mount: Mount): Mm | undefined {
+    const { depth, tooNear } = this.lookAt(mount);
+    return depth === undefined ? this.layout.margin - tooNear : undefined;
+  }
+
+  /** How deep anything is in the way that a smaller margin would leave there, and how much of the margin about the player is missing, mm. */
+  private lookAt(mount: Mount): { readonly depth: Mm | undefined; readonly tooNear: Mm } {
     const placed = placeMic({ ...this.now.mic, mount }, this.layout);
     let depth = this.heads.depthAt(placed.tip);
+    let tooNear = 0;
     if (factorOf(placed) < this.firm) depth ??= 0;
     for (const found of this.about(placed)) {
-      // What is near by the least is told as near: a spot is the whole margin away.
-      const touching = found.code === 'mic-near-player' ? 0 : TOUCHING;
-      const worse = found.overlap - (this.before.get(inTheWayKey(found)) ?? 0) - touching;
+      if (found.code === 'mic-near-player') {
+        tooNear = Math.max(tooNear, found.overlap);
+        continue;
+      }
+      const worse = found.overlap - (this.before.get(inTheWayKey(found)) ?? 0) - TOUCHING;
       if (worse <= 0) continue;
       // Feet may get out of each other's way faster than they move.
       depth = Math.max(depth ?? 0, found.code === 'feet-overlap' ? 0 : worse);
     }
-    return depth;
+    return { depth, tooNear };
   }
 }
 
-const isIn = ({ code }: InTheWay): boolean =>
-  code === 'mic-in-shell' ||
-  code === 'boom-through-piece' ||
-  code === 'mic-in-player' ||
-  code === 'mic-near-player' ||
-  code === 'mic-in-pedal';
+const isInPiece = ({ code }: InTheWay): boolean =>
+  code === 'mic-in-shell' || code === 'boom-through-piece';
+
+const isIn = (found: InTheWay): boolean => isInPiece(found) || isAtPlayer(found);
+
+const isAtPlayer = ({ code }: InTheWay): boolean =>
+  code === 'mic-in-player' || code === 'mic-near-player' || code === 'mic-in-pedal';
 
 const factorOf = (placed: PlacedMic): number =>
   tippingOf(placed)?.factor ?? Number.POSITIVE_INFINITY;

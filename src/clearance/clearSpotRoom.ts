@@ -24,7 +24,7 @@ export interface RoomySpot {
 
 /**
  * Rule N7: where no spot is clear, the widest margin with which there is one: what the roomiest places of the rough look all round have, made more in
- * the strides of rule N6, of those where the mic may stand and keeps its aim, less what a spot has over its margin. The margin that was asked for
+ * the strides of rule N6, of those where the mic may stand and keeps its aim, less what a spot has over its margin. Room is what both what moves and the player at rest (Q1) leave. The margin that was asked for
  * changes nothing about it, and there may be a place with a little more. Undefined where the mic may stand nowhere. Step by step, so that it can be left.
  */
 export function* roomiest(scene: SpotScene): Generator<void, RoomySpot | undefined> {
@@ -55,12 +55,16 @@ class RoomTrial {
   }
 
   found(values: readonly number[], limit: Mm): Roomy | undefined {
-    const { family, now, clearanceOf, barred } = this.scene;
+    const { family, now, clearanceOf, playerRoom } = this.scene;
     const spot = family.spotAt(values);
     if (!spot || !isPossible(family, values, spot)) return undefined;
     if (costOf(changeFrom(now, spot)) >= DEAREST) return undefined;
-    const cost = -clearanceOf(spot.groups.flat(), -limit);
-    return cost < limit && barred(spot) === undefined ? { values, cost } : undefined;
+    const moving = clearanceOf(spot.groups.flat(), -limit);
+    if (-moving >= limit) return undefined;
+    const room = playerRoom(spot);
+    if (room === undefined) return undefined;
+    const cost = -Math.min(moving, room);
+    return cost < limit ? { values, cost } : undefined;
   }
 }
 

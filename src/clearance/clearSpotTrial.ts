@@ -17,6 +17,8 @@ export interface SpotScene {
   readonly clearanceOf: (solids: readonly MicSolid[], enough?: Mm) => Mm;
   /** How deep something is in a spot's way (rule N4): what is deeper than a mic can move stays in its way. Undefined where the mic may stand. */
   readonly barred: (spot: Spot) => Mm | undefined;
+  /** How much room the player at rest leaves a spot, the margin at most; undefined where the mic may not stand with any margin. */
+  readonly playerRoom: (spot: Spot) => Mm | undefined;
 }
 
 /** A clear spot, by its values. */

@@ -1,6 +1,6 @@
 import { remembered } from '../geometry/remembered.ts';
 import type { Id } from '../layout/fields.ts';
-import type { ClearanceRow, Finding, Report } from './report.ts';
+import type { Finding, Report } from './report.ts';
 
 /** What says that a mic stands in something: a drum or cymbal, the player at rest, the way of a foot or beater. */
 const STANDS_IN: ReadonlySet<Finding['code']> = new Set([
@@ -28,9 +28,3 @@ export const standingIn = remembered(
     return found;
   },
 );
-
-/** Whether a mic has to be led to a clear spot: too near to what moves, or in a drum, a cymbal or the player. */
-export const needsSpot = (
-  { mic, verdict }: Pick<ClearanceRow, 'mic' | 'verdict'>,
-  report: Pick<Report, 'findings'>,
-): boolean => verdict !== 'clear' || standingIn(report).has(mic);

@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { largeKit } from '../../src/layout/catalogue/kits/largeKit.ts';
 import { createAnalyst } from '../../src/report/analyse.ts';
-import { needsSpot, standingIn } from '../../src/report/standingIn.ts';
+import { needsSpot } from '../../src/report/needsSpot.ts';
+import { standingIn } from '../../src/report/standingIn.ts';
 import { clipInDrum } from './clipInDrum.ts';
 
 const layout = largeKit('kit');

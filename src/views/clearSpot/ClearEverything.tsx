@@ -1,5 +1,5 @@
+import { micsToLead } from '../../report/needsSpot.ts';
 import type { Clearing } from '../../session/clearing.ts';
-import { inTheWay } from '../panel/worstFirst.ts';
 import { useClearSpots } from '../parts/useClearSpots.ts';
 import { useOfferedOver } from '../parts/useOfferedOver.ts';
 import { useOpen } from '../parts/useOpen.ts';
@@ -52,7 +52,7 @@ export function ClearEverything() {
     case 'failed':
       return <p role="alert">The search failed: {search.reason}</p>;
     default: {
-      const mics = inTheWay(own);
+      const mics = micsToLead(own);
       if (mics.length === 0) return null;
       return (
         <div className="section-actions">

@@ -1,5 +1,5 @@
 import type { Id } from '../../layout/fields.ts';
-import { needsSpot } from '../../report/standingIn.ts';
+import { ledFrom, needsSpot } from '../../report/needsSpot.ts';
 import type { LeftMic } from '../../session/clearing.ts';
 import { useClearSpots } from '../parts/useClearSpots.ts';
 import { useOpen } from '../parts/useOpen.ts';
@@ -54,11 +54,14 @@ function NoneWithinReach({ left }: { readonly left: LeftMic }) {
   return (
     <section className="offer" aria-label={`Clear spot of ${nameOf(layout, id)}`}>
       <p role="status">
-        <strong>{title}.</strong> {reason} {unbroken(enoughWords(left, row, layout))}
+        <strong>{title}.</strong> {reason} {unbroken(enoughWords(left, row, { layout, report }))}
       </p>
       <p>What to try:</p>
       <ul className="plain-list">
-        {mic && whatToTry(layout, mic).map((way) => <li key={way}>{way}</li>)}
+        {mic &&
+          whatToTry(layout, mic, row && ledFrom(row, report)).map((way) => (
+            <li key={way}>{way}</li>
+          ))}
       </ul>
     </section>
   );

@@ -17,7 +17,7 @@ export function LeftMics({ left }: { readonly left: readonly LeftMic[] }) {
           <li key={each.mic}>
             <strong>{nameOf(layout, each.mic)}</strong>{' '}
             {stands && <span className="unbroken">{stands}: </span>}
-            {whyNotWords[each.why][0].toLowerCase()}. {unbroken(enoughWords(each, row, layout))}{' '}
+            {whyNotWords[each.why][0].toLowerCase()}. {unbroken(enoughWords(each, row, open))}{' '}
             {mic && <span className="soft">{nextForLeft(each, mic)}</span>}
           </li>
         );

@@ -23,7 +23,7 @@ export function MicOffer({ mic, offer: { before, unproven } }: MicOfferProps) {
   const was = before.report.clearances.find((row) => row.mic === mic);
   const would = report.clearances.find((row) => row.mic === mic);
   if (!old || !now) return null;
-  const spare = would ? spareSentence(would, layout) : '';
+  const spare = would ? spareSentence(would, layout, before.report) : '';
   return (
     <section className="offer" aria-label={`Clear spot of ${name}`}>
       <p role="status">

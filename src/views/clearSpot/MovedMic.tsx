@@ -24,7 +24,7 @@ export function MovedMic({ mic, before }: MovedMicProps) {
   const would = report.clearances.find((row) => row.mic === mic);
   if (!old || !now || !was || !would) return null;
   const name = nameOf(layout, mic);
-  const spare = spareWords(would, layout);
+  const spare = spareWords(would, layout, before.report);
   const changes = moveRows(old, now, layout.units).map(({ said }) => said);
   return (
     <li>

@@ -9,7 +9,6 @@ import {
   staysNot,
 } from '../../report/judgement.ts';
 import type { ClearanceRow, Finding, FindingCode, Report } from '../../report/report.ts';
-import { needsSpot } from '../../report/standingIn.ts';
 import type { Selection } from '../../session/selection.ts';
 import type { Verdict } from '../words/verdictWords.ts';
 
@@ -136,13 +135,6 @@ const rankOf = (line: FindingRow, report: Report): number =>
 
 const sizeOf = (line: FindingRow, report: Report): number =>
   line.kind === 'mic' ? nearnessOf(line.row, report) : 0;
-
-/** Mics that are struck or tight, or stand in a drum or cymbal, the worst first. */
-export const inTheWay = (report: Report): readonly Id[] =>
-  report.clearances
-    .filter((row) => needsSpot(row, report))
-    .toSorted((a, b) => a.clearance - b.clearance)
-    .map(({ mic }) => mic);
 
 /** What an id names: a mic or a piece; null when it is no longer in the layout. */
 export function selectionOf(id: Id, layout: Layout): ThingSelection | null {

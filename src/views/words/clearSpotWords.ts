@@ -3,15 +3,16 @@ import type { Id } from '../../layout/fields.ts';
 import type { Layout } from '../../layout/layout.ts';
 import type { Mic } from '../../layout/mics/mic.ts';
 import type { Judging } from '../../report/judgement.ts';
+import { isAtPlayer, type LedFrom, roomOf } from '../../report/needsSpot.ts';
 import type { ClearanceRow } from '../../report/report.ts';
 import type { LeftMic } from '../../session/clearing.ts';
-import { showSpare } from '../../units/clearanceText.ts';
+import { showMargin, showSpare } from '../../units/clearanceText.ts';
 import { roundedDown, showLength } from '../../units/lengthText.ts';
 import { choiceOf, mountChoices } from '../mics/mountChoices.ts';
 import { choiceWords } from './kindWords.ts';
 import { capitalised, counted, inSentence, listed, nameOf } from './nameOf.ts';
 import { figureWords } from './troubleWords.ts';
-import { saidVerdict, toClearWord } from './verdictWords.ts';
+import { countsToLead, saidVerdict } from './verdictWords.ts';
 
 /** `Struck, −12 mm`, `In the way, in Rack tom, 34 mm deep`: what is said of it with its figure. */
 export const roomWords = (
@@ -22,15 +23,31 @@ export const roomWords = (
 /** With less to spare than this a later small change makes it tight again, mm. */
 const LITTLE = 10;
 
-/** How much over the margin a spot leaves: `0 mm to spare`; empty where it is not clear or nothing moves near. */
-export const spareWords = ({ verdict, clearance }: ClearanceRow, layout: Layout): string =>
+/**
+ * How much over the margin a spot leaves: `0 mm to spare`, and of a mic that is led away from the player `at least 50 mm from the player`, since its
+ * room from what moves says nothing of that; empty where it is not clear or nothing is near.
+ */
+export function spareWords(row: ClearanceRow, layout: Layout, before: Judging): string {
+  return isAtPlayer(row.mic, before) && row.verdict === 'clear'
+    ? offPlayer(layout)
+    : overMargin(row, layout);
+}
+
+const overMargin = ({ verdict, clearance }: ClearanceRow, layout: Layout): string =>
   verdict === 'clear' && Number.isFinite(clearance)
     ? `${showSpare(clearance, layout)} to spare`
     : '';
 
+/** What is known of a clear mic (Q1). */
+const offPlayer = (layout: Layout): string => `at least ${showMargin(layout)} from the player`;
+
 /** The same as a sentence that says when it is little; empty where that is. */
-export function spareSentence(row: ClearanceRow, layout: Layout): string {
-  const spare = spareWords(row, layout);
+export function spareSentence(row: ClearanceRow, layout: Layout, before: Judging): string {
+  const spare = overMargin(row, layout);
+  if (isAtPlayer(row.mic, before) && row.verdict === 'clear') {
+    const moving = spare === '' ? '' : `; from what moves ${spare}`;
+    return `${capitalised(offPlayer(layout))}${moving}.`;
+  }
   if (spare === '') return '';
   const over = `${spare} over the wanted clearance.`;
   return row.clearance - layout.margin < LITTLE ? `Just clear: ${over}` : capitalised(over);
@@ -41,12 +58,8 @@ const FARTHEST = 500;
 
 /** Mics that stay in the way, by what they are: `1 mic stays struck, 2 mics stay tight`; empty where none does. */
 export function stayWords(mics: readonly Id[], report: Judging): string {
-  const words = report.clearances
-    .filter(({ mic }) => mics.includes(mic))
-    .map((row) => toClearWord(row, report));
-  return ['struck', 'in the way', 'tight']
-    .map((word) => ({ word, count: words.filter((each) => each === word).length }))
-    .filter(({ count }) => count > 0)
+  const clearances = report.clearances.filter(({ mic }) => mics.includes(mic));
+  return countsToLead({ clearances }, report)
     .map(({ word, count }) => `${counted(count, 'mic')} ${count === 1 ? 'stays' : 'stay'} ${word}`)
     .join(', ');
 }
@@ -78,7 +91,7 @@ export function inTurnWords(
 export const whyNotWords: Readonly<Record<LeftMic['why'], readonly [string, string]>> = {
   'none-within-reach': [
     'None within reach',
-    'No place that this mount reaches is clear by the margin while the mic keeps its aim.',
+    'No place that this mount reaches keeps the wanted clearance from what moves and from the player while the mic keeps its aim.',
   ],
   'none-found': [
     'None found in the time',
@@ -91,13 +104,13 @@ export const whyNotWords: Readonly<Record<LeftMic['why'], readonly [string, stri
 /** What would be room enough for a mic that has no clear spot: the wanted clearance with which it has one; empty where nothing was seen. */
 export function enoughWords(
   { most }: Pick<LeftMic, 'most'>,
-  now: Pick<ClearanceRow, 'clearance'> | undefined,
-  { units }: Layout,
+  now: Pick<ClearanceRow, 'mic' | 'clearance'> | undefined,
+  { layout: { units }, report }: { readonly layout: Layout; readonly report: Judging },
 ): string {
   if (most === undefined) return '';
-  if (now && most <= now.clearance) return 'No place seen within its reach has more room.';
+  if (now && most <= roomOf(now, report)) return 'No place seen within its reach has more room.';
   const room = roundedDown(most, units);
-  if (room <= 0) return 'No place seen within its reach keeps off what moves.';
+  if (room <= 0) return 'No place seen within its reach keeps off what moves and the player.';
   const shown = showLength(room, units);
   return `The most room seen within its reach is ${shown}: with a wanted clearance of ${shown} or less (in Player) it has a clear spot.`;
 }
@@ -134,7 +147,7 @@ export function bestFoundWords(
 const SHOWN = 3;
 
 /** What can be tried where no clear spot is within reach: other mounts, smaller classes, and what else makes room. */
-export function whatToTry(layout: Layout, mic: Mic): readonly string[] {
+export function whatToTry(layout: Layout, mic: Mic, from?: LedFrom): readonly string[] {
   const now = choiceOf(mic.mount);
   const mounts = mountChoices(layout, mic).filter((choice) => choice !== now);
   const smaller = smallerClasses(layout, mic);
@@ -145,8 +158,13 @@ export function whatToTry(layout: Layout, mic: Mic): readonly string[] {
     ...(smaller.length === 0
       ? []
       : [`A smaller class of mic: ${orWords(smaller.slice(0, SHOWN))}.`]),
+    ...(from === 'near-player' && mic.mount.kind === 'stand'
+      ? ['Its base on the other side, so that nothing of it goes past the player.']
+      : []),
     'Move, raise or turn the piece that is in the way.',
-    'Agree with the player on a lower stroke or a smaller margin.',
+    from === 'near-player'
+      ? 'Agree with the player on a smaller margin.'
+      : 'Agree with the player on a lower stroke or a smaller margin.',
   ];
 }
 

@@ -5,8 +5,8 @@ import {
   judgementOf,
   shownVerdict,
 } from '../../report/judgement.ts';
+import { type LedFrom, ledFrom } from '../../report/needsSpot.ts';
 import type { ClearanceRow, Report, Severity } from '../../report/report.ts';
-import { standingIn } from '../../report/standingIn.ts';
 import { type Judged, showClearance, showInside } from '../../units/clearanceText.ts';
 import { roundedDown, showLength } from '../../units/lengthText.ts';
 
@@ -65,19 +65,25 @@ export const tallyWords = (report: Judging): string =>
     .map(({ judgement, count }) => `${count} ${judgementWord(judgement).toLowerCase()}`)
     .join(', ');
 
-/** What a mic has to be led away from: `struck`, `in the way` where it stands in a drum or cymbal, `tight`. */
-export const toClearWord = (row: ClearanceRow, report: Pick<Report, 'findings'>): string =>
-  standingIn(report).has(row.mic) ? 'in the way' : row.verdict;
+const LED_FROM: readonly LedFrom[] = ['struck', 'in-the-way', 'tight', 'near-player'];
 
-/** How many mics are struck, in a drum or cymbal, and tight: `1 struck, 1 in the way, 2 tight`, without what none is. */
-export function inTheWayWords(report: Judging): string {
-  const words = report.clearances.map((row) => toClearWord(row, report));
-  return ['struck', 'in the way', 'tight']
-    .map((word) => ({ word, count: words.filter((each) => each === word).length }))
-    .filter(({ count }) => count > 0)
+/** How many mics have to be led away from what, the worst first, without what none has: `struck`, `in the way`, `tight`, `near the player`. */
+export function countsToLead(
+  { clearances }: Pick<Report, 'clearances'>,
+  report: Pick<Report, 'findings'>,
+): readonly { readonly word: string; readonly count: number }[] {
+  const from = clearances.map((row) => ledFrom(row, report));
+  return LED_FROM.map((each) => ({
+    word: judgementWord(each).toLowerCase(),
+    count: from.filter((one) => one === each).length,
+  })).filter(({ count }) => count > 0);
+}
+
+/** What the mics are that have to be led to clear spots: `1 struck, 1 in the way, 2 tight`. */
+export const inTheWayWords = (report: Judging): string =>
+  countsToLead(report, report)
     .map(({ word, count }) => `${count} ${word}`)
     .join(', ');
-}
 
 /** The clearance as a person says it: `12 mm too close`, `38 mm away, 12 mm inside the margin`, `84 mm clear`. */
 export function clearanceAmount(

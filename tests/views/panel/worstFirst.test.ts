@@ -6,7 +6,6 @@ import type { ClearanceRow, Finding, Report } from '../../../src/report/report.t
 import {
   countByNeed,
   inOrder,
-  inTheWay,
   listed,
   MOST_LISTED,
   shownLine,
@@ -216,18 +215,6 @@ describe('while something is only shown', () => {
       'feet-overlap:b',
     ]);
     expect(inOrder(worstFirst(after), null)).toEqual(worstFirst(after));
-  });
-
-  it('the mics in the way are the struck and the tight, the worst first', () => {
-    expect(inTheWay(report)).toEqual(['d', 'b', 'c']);
-  });
-
-  it('a mic with room that stands in a drum is in the way too', () => {
-    const inDrum = {
-      ...report,
-      findings: [...report.findings, finding('mic-in-shell', 'stop', ['a'])],
-    };
-    expect(inTheWay(inDrum)).toContain('a');
   });
 
   it("a mic's line stays the one that is open while its key changes", () => {

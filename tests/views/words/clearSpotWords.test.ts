@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import type { Finding } from '../../../src/report/report.ts';
 import {
   BEST_FOUND,
   bestFoundWords,
@@ -14,7 +15,7 @@ import {
   whyNotWords,
 } from '../../../src/views/words/clearSpotWords.ts';
 import { nameOf } from '../../../src/views/words/nameOf.ts';
-import { inDrum, sample, snareRow } from './sampleLayout.ts';
+import { inDrum, nearPlayer, sample, snareRow } from './sampleLayout.ts';
 
 const tries = (id: string) => {
   const mic = sample.mics.find((each) => each.id === id);
@@ -61,6 +62,9 @@ test('what stays is said by what it is, and what was cleared by the others is no
   expect(stayWords(['c', 'd'], { ...report, findings: [inDrum('d')] })).toBe(
     '1 mic stays in the way, 1 mic stays tight',
   );
+  expect(stayWords(['c', 'd'], { ...report, findings: [nearPlayer('d', 20)] })).toBe(
+    '1 mic stays tight, 1 mic stays near the player',
+  );
 });
 
 test('always says what else makes room', () => {
@@ -70,6 +74,19 @@ test('always says what else makes room', () => {
       'Agree with the player on a lower stroke or a smaller margin.',
     ]);
   }
+});
+
+test('a mic near the player is not told to lower strokes, and one on a stand to take its base round', () => {
+  const ways = (id: string) => {
+    const mic = sample.mics.find((each) => each.id === id);
+    if (!mic) throw new Error(`no mic ${id}`);
+    return whatToTry(sample, mic, 'near-player');
+  };
+  for (const id of ['mic-snare', 'mic-rack-1']) {
+    expect(ways(id).at(-1)).toBe('Agree with the player on a smaller margin.');
+  }
+  expect(ways('mic-snare').join(' ')).toContain('Its base on the other side');
+  expect(ways('mic-rack-1').join(' ')).not.toContain('Its base');
 });
 
 test('how far the search has come, and why there is none', () => {
@@ -90,14 +107,32 @@ test('how far the search has come, and why there is none', () => {
 
 test('what a clear spot leaves over the margin, and that little is just clear', () => {
   const { margin } = sample;
-  expect(spareWords(snareRow(margin, 'clear'), sample)).toBe('0 mm to spare');
-  const said = (over: number) => spareSentence(snareRow(margin + over, 'clear'), sample);
+  const before = { clearances: [], findings: [] };
+  expect(spareWords(snareRow(margin, 'clear'), sample, before)).toBe('0 mm to spare');
+  const said = (over: number) => spareSentence(snareRow(margin + over, 'clear'), sample, before);
   expect(said(0)).toBe('Just clear: 0 mm to spare over the wanted clearance.');
   expect(said(9.7)).toBe('Just clear: 9 mm to spare over the wanted clearance.');
   expect(said(24)).toBe('24 mm to spare over the wanted clearance.');
   for (const row of [snareRow(margin - 1, 'tight'), snareRow(Number.POSITIVE_INFINITY, 'clear')]) {
-    expect(spareWords(row, sample)).toBe('');
-    expect(spareSentence(row, sample)).toBe('');
+    expect(spareWords(row, sample, before)).toBe('');
+    expect(spareSentence(row, sample, before)).toBe('');
+  }
+});
+
+test('of a mic that is led away from the player its room from what moves is not the whole of what it has to spare', () => {
+  const row = snareRow(sample.margin + 150, 'clear');
+  for (const finding of [
+    nearPlayer('mic-snare', 20),
+    { ...inDrum('mic-snare'), code: 'mic-in-player' as const },
+  ]) {
+    const before = { clearances: [], findings: [finding] };
+    expect(spareWords(row, sample, before)).toBe('at least 50 mm from the player');
+    expect(spareSentence(row, sample, before)).toBe(
+      'At least 50 mm from the player; from what moves 150 mm to spare.',
+    );
+    const still = snareRow(Number.POSITIVE_INFINITY, 'clear');
+    expect(spareSentence(still, sample, before)).toBe('At least 50 mm from the player.');
+    expect(spareWords(snareRow(20, 'tight'), sample, before)).toBe('');
   }
 });
 
@@ -120,15 +155,34 @@ test('which mic of how many is looked for, and how many have a spot', () => {
 
 test('rule N7: what would be room enough is never more than what was seen, and no more than now is said so', () => {
   const said = (most: number | undefined, clearance = 62) =>
-    enoughWords(most === undefined ? {} : { most }, { clearance }, sample);
+    enoughWords(
+      most === undefined ? {} : { most },
+      { mic: 'mic-snare', clearance },
+      { layout: sample, report: { clearances: [], findings: [] } },
+    );
   expect(said(142.9)).toBe(
     'The most room seen within its reach is 142 mm: with a wanted clearance of 142 mm or less (in Player) it has a clear spot.',
   );
   expect(said(142)).toBe(said(142.9));
   expect(said(143)).not.toBe(said(142.9));
   expect(said(62)).toBe('No place seen within its reach has more room.');
-  expect(said(-3, -40)).toBe('No place seen within its reach keeps off what moves.');
+  expect(said(-3, -40)).toBe('No place seen within its reach keeps off what moves and the player.');
   expect(said(undefined)).toBe('');
+});
+
+test('rule N7: room from what moves is none where a mic stands in a drum, and no more than there is from the player', () => {
+  const said = (most: number, finding: Finding) =>
+    enoughWords(
+      { most },
+      { mic: 'mic-snare', clearance: 300 },
+      { layout: sample, report: { clearances: [], findings: [finding] } },
+    );
+  expect(said(30, inDrum('mic-snare'))).toContain('of 30 mm or less');
+  expect(said(30, inDrum('mic-rack-1'))).toBe('No place seen within its reach has more room.');
+  expect(said(30, nearPlayer('mic-snare', 20.5))).toContain('of 30 mm or less');
+  expect(said(20, nearPlayer('mic-snare', 20.5))).toBe(
+    'No place seen within its reach has more room.',
+  );
 });
 
 test('every mic that stays has a next step by what holds it', () => {

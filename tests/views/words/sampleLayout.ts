@@ -28,3 +28,13 @@ export const inDrum = (mic: string): Finding => ({
   place: undefined,
   numbers: {},
 });
+
+/** The finding that a mic is so near to the player's head, mm. */
+export const nearPlayer = (mic: string, gap: number): Finding => ({
+  key: `mic-near-player:${mic}`,
+  code: 'mic-near-player',
+  severity: 'warn',
+  about: [mic],
+  place: undefined,
+  numbers: { gap, head: gap },
+});

@@ -9,7 +9,7 @@ import {
   inTheWayWords,
   verdictWord,
 } from '../../../src/views/words/verdictWords.ts';
-import { inDrum, snareRow } from './sampleLayout.ts';
+import { inDrum, nearPlayer, snareRow } from './sampleLayout.ts';
 
 describe('a clearance in words', () => {
   it('says each verdict with its own amount', () => {
@@ -85,4 +85,10 @@ it('counts what is in the way, each verdict only where a mic has it', () => {
   // One with room from what moves that stands in a drum is in the way too; so is a struck one, once.
   const within = { ...report('struck', 'clear', 'clear'), findings: [inDrum('m0'), inDrum('m2')] };
   expect(inTheWayWords(within)).toBe('2 in the way');
+  // One that has room from what moves and is near the player is led away from there; a tight one is tight.
+  const near = {
+    ...report('tight', 'clear', 'clear'),
+    findings: [nearPlayer('m0', 20), nearPlayer('m1', 20)],
+  };
+  expect(inTheWayWords(near)).toBe('1 tight, 1 near the player');
 });

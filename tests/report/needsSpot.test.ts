@@ -1,0 +1,92 @@
+import { describe, expect, it } from 'vitest';
+import { demo } from '../../src/layout/catalogue/kits/demo.ts';
+import { createAnalyst } from '../../src/report/analyse.ts';
+import { judgementOf, markOf } from '../../src/report/judgement.ts';
+import { ledFrom, micsToLead, needsSpot, roomOf } from '../../src/report/needsSpot.ts';
+import type { ClearanceRow, Finding } from '../../src/report/report.ts';
+import { seededKits } from '../support/randomKit.ts';
+import { farFromStand, overHead } from './cantStaySamples.ts';
+import { clipInDrum } from './clipInDrum.ts';
+
+const analyse = createAnalyst();
+const kit = demo('kit');
+
+const row = (mic: string, clearance: number, verdict: ClearanceRow['verdict']): ClearanceRow => ({
+  mic,
+  clearance,
+  verdict,
+  nearest: undefined,
+});
+const finding = (
+  code: Finding['code'],
+  about: readonly string[],
+  numbers: Finding['numbers'] = {},
+): Finding => ({
+  key: `${code}:${about.join('+')}`,
+  code,
+  severity: code === 'mic-near-player' ? 'warn' : 'stop',
+  about,
+  place: undefined,
+  numbers,
+});
+
+describe('which mics need another spot', () => {
+  it('one near the player does, whatever room it has from what moves', () => {
+    const [layout, id] = overHead(kit, 1440);
+    const report = analyse(layout);
+    const [own] = report.clearances.filter(({ mic }) => mic === id);
+    if (!own) throw new Error('the mic has a clearance');
+    expect(own.verdict).toBe('clear');
+    expect(ledFrom(own, report)).toBe('near-player');
+    expect(micsToLead(report)).toEqual([id]);
+    expect(roomOf(own, report)).toBeLessThan(kit.margin);
+    expect(roomOf(own, report)).toBeGreaterThan(0);
+  });
+
+  it('one in its drum does and has no room there; one that only its stand cannot hold does not', () => {
+    const { layout, mic } = clipInDrum(kit);
+    const sunk = analyse(layout);
+    expect(micsToLead(sunk)).toEqual([mic.id]);
+    expect(roomOf({ mic: mic.id, clearance: 300 }, sunk)).toBe(Number.NEGATIVE_INFINITY);
+    const far = farFromStand(kit);
+    expect(micsToLead(analyse(far.layout))).toEqual([]);
+  });
+
+  it('the worst come first: struck or deep in something, then tight or near the player, nothing that moves near it or not', () => {
+    const clearances = [
+      row('near', Number.POSITIVE_INFINITY, 'clear'),
+      row('nearer', Number.POSITIVE_INFINITY, 'clear'),
+      row('tight', 15, 'tight'),
+      row('free', 80, 'clear'),
+      row('sunk', 90, 'clear'),
+      row('struck', -5, 'struck'),
+    ];
+    const findings = [
+      finding('mic-near-player', ['near'], { gap: 20 }),
+      finding('mic-near-player', ['nearer'], { gap: 10 }),
+      finding('mic-in-shell', ['sunk', 'drum'], { depth: 30 }),
+    ];
+    expect(micsToLead({ clearances, findings })).toEqual([
+      'sunk',
+      'struck',
+      'nearer',
+      'tight',
+      'near',
+    ]);
+  });
+
+  it('of random kits every mic that is marked does, but those that only their stands or other mics trouble, and no clear one', () => {
+    let marked = 0;
+    for (const layout of seededKits(30, 5)) {
+      const report = analyse(layout);
+      for (const each of report.clearances) {
+        const judged = judgementOf(each, report);
+        if (markOf(judged) === 'clear') expect(needsSpot(each, report)).toBe(false);
+        if (judged === 'clear' || judged === 'not-held' || judged === 'in-the-way') continue;
+        expect(ledFrom(each, report)).toBe(judged);
+        marked += 1;
+      }
+    }
+    expect(marked).toBeGreaterThan(15);
+  });
+});
