@@ -16,7 +16,7 @@ import { edit } from '../../session/session.ts';
 import { CheckField } from '../fields/CheckField.tsx';
 import { clockNote, DIRECTION, LENGTH, TILT } from '../fields/measure.ts';
 import { NumberField } from '../fields/NumberField.tsx';
-import { limitsOf } from '../fields/reading.ts';
+import { type Limits, limitsOf } from '../fields/reading.ts';
 import { SelectField } from '../fields/SelectField.tsx';
 import { DIRECTION_HINT, Group } from '../parts/Group.tsx';
 import { useOpen } from '../parts/useOpen.ts';
@@ -67,16 +67,19 @@ function TipFields({ mic, stand }: StandFieldsProps) {
         apply={(layout, azimuth) => aimMic(layout, id, { azimuth })}
       />
       <NumberField
-        label="Points up by"
+        label="Points down by"
         step={`Aim ${name}`}
-        value={stand.pitch}
+        value={0 - stand.pitch}
         measure={TILT}
-        limits={limitsOf(standMount.shape.pitch)}
-        apply={(layout, pitch) => aimMic(layout, id, { pitch })}
+        limits={downward(limitsOf(standMount.shape.pitch))}
+        apply={(layout, down) => aimMic(layout, id, { pitch: 0 - down })}
       />
     </Group>
   );
 }
+
+/** A stand's mic is kept by how far it points up and said, as that of a clip, by how far down. */
+const downward = ({ low, high }: Limits): Limits => ({ low: -high, high: -low });
 
 function BaseFields({ mic, stand }: StandFieldsProps) {
   const { id } = mic;

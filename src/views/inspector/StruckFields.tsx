@@ -18,7 +18,7 @@ export function StruckFields({ piece }: { readonly piece: Struck }) {
   const { id, name } = piece;
   return (
     <>
-      <Group title="Place">
+      <Group title="Place" hint="Right is the player’s right.">
         <SpotFields of={name} spot={piece} apply={(layout, to) => movePiece(layout, id, to)} />
         <NumberField
           label={heightLabel(piece)}

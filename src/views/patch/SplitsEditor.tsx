@@ -54,9 +54,11 @@ export function SplitsEditor() {
         <section className="group">
           <h3>New split</h3>
           <SelectField label="Signal of" value={of} options={options} onChoose={setMic} />
-          <button type="button" onClick={add}>
-            Add split
-          </button>
+          <div className="buttons">
+            <button type="button" onClick={add}>
+              Add split
+            </button>
+          </div>
         </section>
       )}
     </>

@@ -70,7 +70,7 @@ function MicSummary({ row: { row } }: { readonly row: Extract<FindingRow, { kind
 
 const severityWords: Readonly<Record<Finding['severity'], string>> = {
   stop: 'Must be solved',
-  warn: 'Should be solved',
+  warn: 'Should be looked at',
   note: 'Good to know',
 };
 

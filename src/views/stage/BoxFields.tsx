@@ -26,7 +26,7 @@ export function BoxFields() {
     <>
       <Group
         title="Box"
-        hint="Place from the middle of the deck; beside the deck it stands on the floor."
+        hint="Place from the middle of the deck; beside the deck it stands on the floor. Left and right are the player’s."
       >
         <SpotFields
           of="the box"

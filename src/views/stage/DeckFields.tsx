@@ -29,7 +29,10 @@ export function DeckFields() {
         {size('depth', 'Depth, back to front')}
         {size('height', 'Height')}
       </Group>
-      <Group title="Kit on the deck" hint="The throne's place, from the middle of the deck.">
+      <Group
+        title="Kit on the deck"
+        hint="The throne’s place, from the middle of the deck. Right is the player’s right."
+      >
         <SpotFields
           of="the kit"
           spot={deck.kit}

@@ -15,6 +15,10 @@ const edges: Readonly<Record<Stairs['edge'], string>> = {
   right: "Player's right",
 };
 
+/** Which way a place along an edge counts from its middle. */
+const alongEdge = (edge: Stairs['edge']): string =>
+  edge === 'front' || edge === 'back' ? 'right of the middle' : 'in front of the middle';
+
 /** Where people step onto the deck. The way from the throne to the stairs is kept free. */
 export function StairsFields() {
   const { stairs } = useOpen().layout.deck;
@@ -22,6 +26,7 @@ export function StairsFields() {
     <section className="group">
       <h3>Stairs</h3>
       {stairs.length === 0 && <p className="field-hint">None. Then no way is kept free.</p>}
+      {stairs.length > 0 && <p className="field-hint">Right is the player’s right.</p>}
       {stairs.map((each, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: stairs have no name but their place in the list
         <OneStairs key={index} stairs={each} index={index} />
@@ -58,7 +63,7 @@ function OneStairs({ stairs, index }: { readonly stairs: Stairs; readonly index:
         />
       </div>
       <NumberField
-        label={`Stairs ${number} off the middle`}
+        label={`Stairs ${number} ${alongEdge(stairs.edge)}`}
         step="Move stairs"
         value={stairs.offset}
         measure={LENGTH}

@@ -37,7 +37,7 @@ const clipRows = (now: ClipMount, then: ClipMount, unit: LengthUnit): MoveRow[] 
   ...directionRow('Round the rim', [now.angle, then.angle]),
   ...lengthRow('Above the head', [now.height, then.height], unit),
   ...lengthRow('Inside the rim', [now.reach, then.reach], unit),
-  ...pitchRow('Points down by', [now.pitch, then.pitch], 'down'),
+  ...pitchRow([now.pitch, then.pitch]),
 ];
 
 function standRows(now: StandMount, then: StandMount, unit: LengthUnit): MoveRow[] {
@@ -47,7 +47,7 @@ function standRows(now: StandMount, then: StandMount, unit: LengthUnit): MoveRow
     ...spotRows('Tip', now.tip, then.tip, unit),
     ...lengthRow('Height of the tip', [now.tip.z, then.tip.z], unit),
     ...directionRow('Points toward', [now.azimuth, then.azimuth]),
-    ...pitchRow('Points up by', [now.pitch, then.pitch], 'up'),
+    ...pitchRow([0 - now.pitch, 0 - then.pitch]),
     ...mastRow(now, then, unit),
     ...spotRows('Base', now.base, then.base, unit),
     ...turnRow('First foot toward', [now.turn, then.turn]),
@@ -80,15 +80,19 @@ const row = (what: string, from: string, to: string, by: string): MoveRow => ({
 const heldRow = (now: Mount, then: Mount): MoveRow =>
   row('Held by', inSentence(mountWords(now)), inSentence(mountWords(then)), '');
 
-/** How steep a mic points; `way` is where a positive pitch points. */
-function pitchRow(what: string, [now, then]: Pair, way: 'up' | 'down'): MoveRow[] {
+/** How far down a mic points: said alike whatever holds it. */
+function pitchRow([now, then]: Pair): MoveRow[] {
   if (Math.abs(then - now) < SEEN) return [];
-  const other = way === 'up' ? 'down' : 'up';
-  const steep = (pitch: number): string =>
-    Math.abs(pitch) < SEEN ? 'level' : `${degreesText(Math.abs(pitch))} ${pitch > 0 ? way : other}`;
+  const steep = (down: number): string =>
+    Math.abs(down) < SEEN ? 'level' : `${degreesText(Math.abs(down))} ${down > 0 ? 'down' : 'up'}`;
   return [
     {
-      ...row(what, degreesText(now), degreesText(then), signed(then - now, degreesText)),
+      ...row(
+        'Points down by',
+        degreesText(now),
+        degreesText(then),
+        signed(then - now, degreesText),
+      ),
       said: `points ${steep(now)}, then ${steep(then)}`,
     },
   ];

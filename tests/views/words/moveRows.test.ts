@@ -47,12 +47,12 @@ test('a stand: tip, aim and mast; the base that stays is not named', () => {
   expect(shown.map((row) => row.split(' | ').at(0))).toEqual([
     'Tip, right of the throne',
     'Height of the tip',
-    'Points up by',
+    'Points down by',
     'Height of the mast',
   ]);
   expect(shown[0]).toMatch(/ \| −40 mm$/);
   expect(shown[1]).toMatch(/ \| \+25 mm$/);
-  expect(shown[2]).toMatch(/ \| −5°$/);
+  expect(shown[2]).toMatch(/ \| \+5°$/);
   expect(shown[3]).toBe('Height of the mast | follows | 700 mm | ');
   expect(rows(moved, 'mic-snare', 'in')[1]).toMatch(/ \| \+1 in$/);
 });
