@@ -49,8 +49,8 @@ export const makeSheets = (
   choice: SheetChoice,
 ): readonly Sheet[] => SHEETS.map((name) => makeSheet(name, from, choice));
 
-/** Letters of what is read on a dark stage, paper in hand: more than 8 points. What finds no room goes on, on the next page. */
-const READ_ON_STAGE: Mm = 2.9;
+/** Letters of what is read on a dark stage, paper in hand: 9 points. What finds no room goes on, on the next page. */
+const READ_ON_STAGE: Mm = 3.2;
 
 function bodiesOf(name: SheetName, source: SheetSource, room: Room): readonly (readonly Mark[])[] {
   const { words } = source;

@@ -155,9 +155,9 @@ describe.each(STARTING_KITS.map(({ key }) => key))('the sheets of the starting k
   });
 });
 
-test('the set-up list is never set in less than 8 points, and goes on, on the next page', () => {
+test('the set-up list is never set in less than 9 points, and goes on, on the next page', () => {
   // A point is 25.4 / 72 mm.
-  const least = (8 * 25.4) / 72;
+  const least = (9 * 25.4) / 72;
   for (const paper of PAPERS) {
     const setUp = sheetsOf(startingKit('large-kit'), paper).find(({ name }) => name === 'setUp');
     const pages = setUp?.pages ?? [];

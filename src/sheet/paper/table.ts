@@ -4,7 +4,10 @@ import type { Room } from './layOut.ts';
 import { ASCENT, DESCENT, textWidth, wrapped } from './lettering.ts';
 import { textMark } from './text.ts';
 
-/** A table for paper: every row has as many cells as the header. */
+/**
+ * A table for paper: every row has as many cells as the header, or is one cell, which is the heading of the rows below it. A cell's text begins a
+ * line anew after each line break in it.
+ */
 export interface SheetTable {
   readonly header: readonly string[];
   readonly rows: readonly (readonly string[])[];
@@ -12,6 +15,10 @@ export interface SheetTable {
   readonly broken: readonly number[];
   /** Columns of numbers, set to the right. */
   readonly numbers: readonly number[];
+  /** Columns in bold, by which a row is found. */
+  readonly strong?: readonly number[];
+  /** The cell of one column begins at another before it in rows where all cells between them are empty. */
+  readonly spread?: { readonly from: number; readonly to: number };
 }
 
 /** A table as far as it fits into a room. */
@@ -30,6 +37,8 @@ const LEADING = 1.22;
 const GUTTER: Mm = 2.2;
 const PAD_ABOVE: Mm = 0.85;
 const PAD_BELOW: Mm = 0.35;
+/** Above a heading among the rows. */
+const OVER: Mm = 1.4;
 /** The least width of a column that is broken. */
 const NARROWEST: Mm = 14;
 
@@ -38,14 +47,21 @@ export function setTable(table: SheetTable, room: Room, size: Mm = SMALLEST_TABL
   const columns = columnsOf(table, room, size);
   const last = columns.at(-1);
   const wide = { ...room, width: last ? last.x + last.width - room.x : room.width };
-  const head = setRow(table.header, columns, room.y, { size, bold: true });
+  const head = setRow(table.header, columns.map(bold), room.y, size);
   const marks: Mark[] = [...head.marks, rule(wide, room.y + head.height, 0.25)];
   let y = room.y + head.height;
   let rows = 0;
-  for (const row of table.rows) {
-    const set = setRow(row, columns, y, { size, bold: false });
-    if (y + set.height > room.y + room.height) break;
-    y += set.height;
+  for (const [index, row] of table.rows.entries()) {
+    const isHeading = row.length === 1 && columns.length > 1;
+    const across = { x: room.x, width: wide.width, isNumber: false, isStrong: true };
+    const own = isHeading ? [across] : spreadIn(row, columns, table);
+    const set = setRow(row, own, y + (isHeading ? OVER : 0), size);
+    const below = isHeading ? table.rows[index + 1] : undefined;
+    // A heading stays with what it is of.
+    const follows = below ? setRow(below, spreadIn(below, columns, table), y, size).height : 0;
+    const height = set.height + (isHeading ? OVER : 0);
+    if (y + height + follows > room.y + room.height) break;
+    y += height;
     rows += 1;
     marks.push(...set.marks, rule(wide, y, 0.08));
   }
@@ -60,18 +76,39 @@ interface Column {
   readonly x: Mm;
   readonly width: Mm;
   readonly isNumber: boolean;
+  readonly isStrong: boolean;
 }
 
-const naturalWidths = ({ header, rows }: SheetTable, size: Mm): readonly Mm[] =>
-  header.map((title, index) =>
-    Math.max(textWidth(title, size, true), ...rows.map((row) => textWidth(row[index] ?? '', size))),
-  );
+/** The columns as a row has them: a cell that may spread takes the room of the empty ones before it. */
+function spreadIn(
+  cells: readonly string[],
+  columns: readonly Column[],
+  { spread }: SheetTable,
+): readonly Column[] {
+  const [first, last] = spread ? [columns[spread.from], columns[spread.to]] : [];
+  if (!spread || !first || !last) return columns;
+  if (cells.slice(spread.from, spread.to).some((cell) => cell !== '')) return columns;
+  const wide = { ...last, x: first.x, width: last.x + last.width - first.x };
+  return columns.map((column, i) => (i === spread.to ? wide : column));
+}
+
+const bold = (column: Column): Column => ({ ...column, isStrong: true });
+
+function naturalWidths({ header, rows, strong = [] }: SheetTable, size: Mm): readonly Mm[] {
+  const whole = rows.filter((row) => row.length > 1 || header.length === 1);
+  return header.map((title, index) => {
+    const cells = whole.flatMap((row) => (row[index] ?? '').split('\n'));
+    const widths = cells.map((cell) => textWidth(cell, size, strong.includes(index)));
+    return widths.reduce((most, width) => Math.max(most, width), textWidth(title, size, true));
+  });
+}
 
 function columnsOf(table: SheetTable, room: Room, size: Mm): readonly Column[] {
   const widths = fittedWidths(table, room.width, size);
   let x = room.x;
   return widths.map((width, index) => {
-    const column = { x, width, isNumber: table.numbers.includes(index) };
+    const [isNumber, isStrong] = [table.numbers.includes(index), table.strong?.includes(index)];
+    const column = { x, width, isNumber, isStrong: isStrong ?? false };
     x += width + GUTTER;
     return column;
   });
@@ -107,21 +144,18 @@ function sharedCap(widths: readonly Mm[], room: Mm): Mm {
   return Number.POSITIVE_INFINITY;
 }
 
-function setRow(
-  cells: readonly string[],
-  columns: readonly Column[],
-  y: Mm,
-  { size, bold }: { readonly size: Mm; readonly bold: boolean },
-) {
+function setRow(cells: readonly string[], columns: readonly Column[], y: Mm, size: Mm) {
   const lineHeight = size * LEADING;
   // A rounding error must not break a cell that is as wide as its column.
-  const lines = columns.map(({ width }, i) => wrapped(cells[i] ?? '', width + 0.01, size, bold));
+  const lines = columns.map(({ width, isStrong }, i) =>
+    (cells[i] ?? '').split('\n').flatMap((text) => wrapped(text, width + 0.01, size, isStrong)),
+  );
   const most = Math.max(1, ...lines.map(({ length }) => length));
-  const marks = columns.flatMap(({ x, width, isNumber }, i) =>
+  const marks = columns.flatMap(({ x, width, isNumber, isStrong }, i) =>
     (lines[i] ?? []).flatMap((text, k): readonly Mark[] => {
       if (text === '') return [];
       const at = { x: isNumber ? x + width : x, y: y + PAD_ABOVE + k * lineHeight + ASCENT * size };
-      return [textMark(text, at, { size, bold, anchor: isNumber ? 'end' : 'start' })];
+      return [textMark(text, at, { size, bold: isStrong, anchor: isNumber ? 'end' : 'start' })];
     }),
   );
   return {

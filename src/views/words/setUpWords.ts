@@ -37,6 +37,10 @@ export interface StepText {
   readonly title: string;
   /** What to measure, set and turn, a line each. */
   readonly lines: readonly string[];
+  /** What of it is measured from edges and marks; on paper these numbers have columns of their own. */
+  readonly spots: readonly Spot[];
+  /** What is set and turned, without what `spots` say. */
+  readonly settings: readonly string[];
 }
 
 /** How directions and edges are meant, once for the whole list. */
@@ -54,37 +58,31 @@ export function stepWords(step: SetUpStep, layout: Layout, report: Report): Step
       if (piece.kind === 'throne') return throneStep(piece, layout);
       const spots = spotsOfPiece(piece, layout);
       const isHeld = 'support' in piece && piece.support.kind === 'held';
-      return {
-        title: piece.name,
-        lines: lines([
-          ...spots.flatMap((spot) => spotLines(spot, layout, spots.length > 1 || isHeld)),
-          pieceSetting(piece, layout),
-          pieceFeet(piece, layout),
-        ]),
-      };
+      return placed(
+        piece.name,
+        spots,
+        spots.flatMap((spot) => spotLines(spot, layout, spots.length > 1 || isHeld)),
+        [pieceSetting(piece, layout), pieceFeet(piece, layout)],
+      );
     }
     case 'mic': {
       const { mic } = subject;
       const spots = spotsOfMic(mic, layout);
-      return {
-        title: `${nameOf(layout, mic.id)}: ${mountWords(mic.mount).toLowerCase()}`,
-        lines: lines([
-          ...spots.flatMap((spot) => spotLines(spot, layout, spots.length > 1)),
-          ...micSetting(mic, layout, report),
-          tipWords(mic, report),
-        ]),
-      };
+      return placed(
+        `${nameOf(layout, mic.id)}: ${mountWords(mic.mount).toLowerCase()}`,
+        spots,
+        spots.flatMap((spot) => spotLines(spot, layout, spots.length > 1)),
+        [...micSetting(mic, layout, report), tipWords(mic, report)],
+      );
     }
     case 'box':
       return boxStep(layout);
     case 'run': {
       const run = report.runs.find(({ mic }) => mic === subject.mic.id);
-      return {
-        title: `${run ? inputWords(run.input) : 'Cable'}: ${nameOf(layout, subject.mic.id)}`,
-        lines: run
-          ? lines([`${showLongLength(run.total, layout.units)} to lay`, servedWords(run, layout)])
-          : [],
-      };
+      return toDo(
+        `${run ? inputWords(run.input) : 'Cable'}: ${nameOf(layout, subject.mic.id)}`,
+        run ? [`${showLongLength(run.total, layout.units)} to lay`, servedWords(run, layout)] : [],
+      );
     }
     case 'check':
       return checkStep(report);
@@ -94,26 +92,26 @@ export function stepWords(step: SetUpStep, layout: Layout, report: Report): Step
 function deckStep({ deck, units }: Layout): StepText {
   const size = `${showLength(deck.width, units)} wide, ${showLength(deck.depth, units)} deep`;
   const flat = deck.height === 0;
-  return {
-    title: flat ? 'Mark the area and lay the rug' : 'Check the deck and lay the rug',
-    lines: lines([
-      flat ? size : `${size}, ${showLength(deck.height, units)} high`,
-      'mark the middle of the back and of the front edge',
-      ...deck.stairs.map((each) => `stairs at the ${each.edge} edge: keep the way to them free`),
-      flat ? '' : 'qualified people build and lock the deck; lift with enough hands',
-    ]),
-  };
+  return toDo(flat ? 'Mark the area and lay the rug' : 'Check the deck and lay the rug', [
+    flat ? size : `${size}, ${showLength(deck.height, units)} high`,
+    'mark the middle of the back and of the front edge',
+    ...deck.stairs.map((each) => `stairs at the ${each.edge} edge: keep the way to them free`),
+    flat ? '' : 'qualified people build and lock the deck; lift with enough hands',
+  ]);
 }
 
 /** The throne is marked before there is anything else to measure from. */
 function throneStep(throne: Throne, layout: Layout): StepText {
+  const spots = spotsOfPiece(throne, layout);
+  const setting = [pieceSetting(throne, layout), pieceFeet(throne, layout)];
   return {
-    title: throne.name,
-    lines: lines([
-      ...spotsOfPiece(throne, layout).map((spot) => `mark its middle: ${edgeWords(spot, layout)}`),
-      pieceSetting(throne, layout),
-      pieceFeet(throne, layout),
-    ]),
+    ...placed(
+      throne.name,
+      spots,
+      spots.map((spot) => `mark its middle: ${edgeWords(spot, layout)}`),
+      setting,
+    ),
+    settings: lines(['mark its middle', ...setting]),
   };
 }
 
@@ -125,30 +123,41 @@ export const tipWords = (mic: Mic, { findings }: Pick<Report, 'findings'>): stri
 
 function boxStep(layout: Layout): StepText {
   const { box, units } = layout;
-  return {
-    title: 'Drum sub-box',
-    lines: lines([
-      ...spotLines(spotOfBox(layout), layout, false),
-      `inputs face ${clockText(box.turn)}`,
-      `${showLongLength(box.tail, units)} multicore to the stage box`,
-    ]),
-  };
+  const spot = spotOfBox(layout);
+  return placed('Drum sub-box', [spot], spotLines(spot, layout, false), [
+    `inputs face ${clockText(box.turn)}`,
+    `${showLongLength(box.tail, units)} multicore to the stage box`,
+  ]);
 }
 
 function checkStep({ findings }: Report): StepText {
   const open = findings.filter(({ severity }) => severity !== 'note').length;
-  return {
-    title: 'Walk round it',
-    lines: lines([
-      'sit down, play slowly round the kit, watch every mic',
-      'cover or ramp every cable that crosses a way; keep signal away from mains',
-      'push every tall stand gently: what rocks gets a sandbag or a counterweight',
-      open > 0
-        ? `${counted(open, 'finding')} open in this plan: see the sheet “${SHEET_TITLES.check}”`
-        : '',
-    ]),
-  };
+  return toDo('Walk round it', [
+    'sit down, play slowly round the kit, watch every mic',
+    'cover or ramp every cable that crosses a way; keep signal away from mains',
+    'push every tall stand gently: what rocks gets a sandbag or a counterweight',
+    open > 0
+      ? `${counted(open, 'finding')} open in this plan: see the sheet “${SHEET_TITLES.check}”`
+      : '',
+  ]);
 }
+
+/** A step about what stands in a place: how the place is said, then how the thing is set. */
+const placed = (
+  title: string,
+  spots: readonly Spot[],
+  measured: readonly string[],
+  settings: readonly string[],
+): StepText => ({
+  title,
+  spots,
+  lines: lines([...measured, ...settings]),
+  settings: lines(settings),
+});
+
+/** A step that measures nothing from an edge. */
+const toDo = (title: string, settings: readonly string[]): StepText =>
+  placed(title, [], [], settings);
 
 function spotLines(spot: Spot, layout: Layout, named: boolean): readonly string[] {
   const what = named ? `${pointWords(spot.point)}: ` : '';

@@ -147,34 +147,54 @@ export function findingsTable({ layout, report }: TableSource): SheetTable {
   };
 }
 
-/** The steps of setting up, with a box to tick; what is done on the screen is ticked. */
+/**
+ * The steps of setting up under the names of their stages, with a box to tick; what is done on the screen is ticked. Measures stand in columns, a
+ * line for each point, so that a tape finds them at a glance.
+ */
 export function setUpTable({ layout, report, marks }: TableSource): SheetTable {
+  const kick = layout.pieces.some(({ kind }) => kind === 'kick');
   let last = '';
-  const rows = setUpSteps(layout, report.runs).map((step, i) => {
-    const { title, lines } = stepWords(step, layout, report);
+  const rows = setUpSteps(layout, report.runs).flatMap((step, i) => {
+    const { title, spots, settings } = stepWords(step, layout, report);
     const stage = stageWords(step.stage);
-    const shown = stage === last ? '' : stage;
+    const heading = stage === last ? [] : [[stage]];
     last = stage;
     const { subject } = step;
     const id =
       subject.kind === 'piece' ? subject.piece.id : subject.kind === 'mic' ? subject.mic.id : '';
     const isDone = layout.setUp.done.includes(step.key);
-    return [
+    const column = (said: (spot: Spot) => string): string => spots.map(said).join('\n');
+    const length = (of: (spot: Spot) => number | null): string =>
+      column((spot) => tableLength(of(spot), layout));
+    const row = [
       isDone ? '[x]' : '[  ]',
       String(i + 1),
-      shown,
       marks.get(id) ?? '',
       title,
-      [...openAt(step, layout, report), ...lines].join('. '),
+      column(({ point }) => capitalised(pointWords(point))),
+      length(({ measures }) => measures.fromLeft),
+      length(({ measures }) => measures.fromBack),
+      length(({ measures }) => fromMark(measures.fromThrone)),
+      ...(kick ? [length(({ measures }) => fromMark(measures.fromKick))] : []),
+      [...openAt(step, layout, report), ...settings].join('. '),
     ];
+    return [...heading, row];
   });
+  const lengths = ['Left', 'Back', 'Throne', ...(kick ? ['Kick'] : [])];
+  const set = 5 + lengths.length;
   return {
-    header: ['', '', 'Part', '', 'Step', 'Measure and set'],
+    header: ['', '', '', 'Step', 'Point', ...lengths, 'Set'],
     rows,
-    broken: [2, 4, 5],
-    numbers: [1],
+    broken: [3, set],
+    numbers: [1, ...lengths.map((_, i) => 5 + i)],
+    strong: [3],
+    spread: { from: 4, to: set },
   };
 }
+
+/** A mark is not measured from itself. */
+const fromMark = (length: number | null): number | null =>
+  length === null || length < 1 ? null : length;
 
 /** What is open about a step's thing (P3). */
 const openAt = (

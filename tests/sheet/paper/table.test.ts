@@ -32,6 +32,66 @@ describe('tables on paper', () => {
     );
   });
 
+  test('a row of one cell is a heading across all columns, and is not left alone where the room ends', () => {
+    const table: SheetTable = {
+      header: ['', 'Step', 'Left'],
+      rows: [
+        ['1', 'Throne', '9'],
+        ['Drums, all of them, and what hangs over'],
+        ['2', 'Snare', '8'],
+      ],
+      broken: [1],
+      numbers: [2],
+    };
+    const room = { x: 10, y: 10, width: naturalWidth(table) + 0.1, height: 1000 };
+    const whole = setTable(table, room, 3.2);
+    expect(whole.rows).toBe(3);
+    const heading = whole.marks.filter(
+      (mark) => mark.kind === 'text' && mark.text.includes('Drums'),
+    );
+    expect(heading).toMatchObject([{ bold: true, at: { x: 10 } }]);
+    // The heading does not make its column wide.
+    expect(room.width).toBeLessThan(40);
+    for (let height = 1; height < whole.height; height += 0.5) {
+      expect(setTable(table, { ...room, height }, 3.2).rows).not.toBe(2);
+    }
+  });
+
+  test('a cell that may spread begins where the empty ones before it do, and only where all of them are', () => {
+    const set = textsOf(
+      {
+        header: ['Step', 'Point', 'Left', 'Set'],
+        rows: [
+          ['Snare', 'Stand', '', 'Head 660 mm high'],
+          ['Clip', '', '', 'On the snare'],
+        ],
+        broken: [3],
+        numbers: [2],
+        spread: { from: 1, to: 3 },
+      },
+      200,
+    );
+    const left = (text: string) => set.find((mark) => mark.text === text)?.at.x ?? Number.NaN;
+    expect(left('On the snare')).toBe(left('Point'));
+    expect(left('Head 660 mm high')).toBe(left('Set'));
+  });
+
+  test('a line break in a cell begins a line, level with those of the cells beside it', () => {
+    const set = textsOf(
+      {
+        header: ['Point', 'Left'],
+        rows: [['Stand\nFront of the mic', '1790\n1780']],
+        broken: [],
+        numbers: [1],
+      },
+      100,
+    );
+    const level = (text: string) => set.find((mark) => mark.text === text)?.at.y ?? Number.NaN;
+    expect(level('Stand')).toBe(level('1790'));
+    expect(level('Front of the mic')).toBe(level('1780'));
+    expect(level('1780')).toBeGreaterThan(level('1790'));
+  });
+
   test('W1 with less room only the columns that may be are broken, no word is lost and nothing leaves the room', () => {
     fc.assert(
       fc.property(tables, fc.double({ min: 0.5, max: 1, noNaN: true }), (table, share) => {

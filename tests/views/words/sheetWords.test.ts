@@ -4,7 +4,9 @@ import { deleteMic, moveMicBase, moveMicTip } from '../../../src/layout/edit/mic
 import type { Layout } from '../../../src/layout/layout.ts';
 import { readLayout } from '../../../src/layout/read.ts';
 import { createAnalyst } from '../../../src/report/analyse.ts';
+import { setUpSteps } from '../../../src/report/placement/steps.ts';
 import { nameOf } from '../../../src/views/words/nameOf.ts';
+import { stepWords } from '../../../src/views/words/setUpWords.ts';
 import {
   clearancesTable,
   findingsTable,
@@ -72,10 +74,15 @@ describe('the tables of the sheets', () => {
   const words = wordsOf(layout);
 
   test('have as many cells in every row as in the header', () => {
-    for (const table of [words.measures, words.mics, words.clearances, words.setUp]) {
+    for (const table of [words.measures, words.mics, words.clearances]) {
       expect(table.rows.length).toBeGreaterThan(0);
       for (const row of table.rows) expect(row).toHaveLength(table.header.length);
     }
+    const { header, rows } = words.setUp;
+    // A stage's name is one cell, over the steps of it.
+    expect(rows.filter((row) => row.length === 1).length).toBeGreaterThan(5);
+    for (const row of rows.filter(({ length }) => length > 1))
+      expect(row).toHaveLength(header.length);
   });
 
   test('give the snare its stand, its measures and the height of its head', () => {
@@ -86,8 +93,40 @@ describe('the tables of the sheets', () => {
 
   test('tick what is done on the screen', () => {
     const done = wordsOf({ ...layout, setUp: { done: ['deck', 'piece:snare'] } });
-    const ticked = done.setUp.rows.filter(([box]) => box === '[x]').map((row) => row[4]);
+    const ticked = done.setUp.rows.filter(([box]) => box === '[x]').map((row) => row[3]);
     expect(ticked).toEqual(['Check the deck and lay the rug', 'Snare']);
+  });
+
+  test('lose nothing that the screen says of a step: its measures stand in columns, all else in words', () => {
+    const report = createAnalyst()(layout);
+    const { header, rows } = words.setUp;
+    const cell = (row: readonly string[], title: string): readonly string[] =>
+      (row[header.indexOf(title)] ?? '').split('\n');
+    const steps = setUpSteps(layout, report.runs);
+    const listed = rows.filter(({ length }) => length > 1);
+    expect(listed.map((row) => row[1])).toEqual(steps.map((_, i) => String(i + 1)));
+    steps.forEach((step, i) => {
+      const row = listed[i] ?? [];
+      const { title, lines, spots } = stepWords(step, layout, report);
+      expect(cell(row, 'Step')).toEqual([title]);
+      for (const line of lines) {
+        const measured = /(?:^|: )(\d+) mm from the left edge, (\d+) mm from the back edge$/.exec(
+          line,
+        );
+        const checked =
+          /^Check: (?:(\d+) mm from the throne mark)?(?:, )?(?:(\d+) mm from the kick mark)?$/.exec(
+            line,
+          );
+        if (measured) {
+          const at = cell(row, 'Left').map((left, k) => [left, cell(row, 'Back')[k]]);
+          expect(at).toContainEqual(measured.slice(1));
+        } else if (checked) {
+          const at = cell(row, 'Throne').map((throne, k) => [throne, cell(row, 'Kick')[k]]);
+          expect(at).toContainEqual(checked.slice(1).map((length) => length ?? ''));
+        } else expect(cell(row, 'Set').join(' ')).toContain(line);
+      }
+      expect(cell(row, 'Point').filter((point) => point !== '')).toHaveLength(spots.length);
+    });
   });
 });
 
@@ -105,11 +144,9 @@ describe('what is open about a mic', () => {
   const set = (layout: Layout): readonly string[] => {
     const source = { layout, report: createAnalyst()(layout), marks: new Map() };
     const name = nameOf(layout, mic.id);
-    const listed = setUpTable(source).rows.find(([, , , , title]) =>
-      title?.startsWith(`${name}: `),
-    );
+    const listed = setUpTable(source).rows.find(([, , , title]) => title?.startsWith(`${name}: `));
     const own = micsTable(source).rows.find((row) => row[2] === name);
-    return [own?.[5] ?? '', listed?.[5] ?? ''];
+    return [own?.[5] ?? '', listed?.at(-1) ?? ''];
   };
   const openIn = (cell: string): readonly string[] => cell.match(/OPEN: [^.]+/g) ?? [];
 
