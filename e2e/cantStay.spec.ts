@@ -87,3 +87,32 @@ test('its card, its line among the mics and the news say so too, and none calls 
     await page.getByRole('button', { name: 'Back to the list' }).click();
   }
 });
+
+test('what would clear it stays inside its frame however long it is said, and the stand of a mic points down by as much as its clip would', async ({
+  page,
+}) => {
+  await startLayout(page);
+  const file = await downloaded(page, page.getByRole('button', { name: 'Export' }));
+  const layout: { mics: MicJson[] } = JSON.parse(file.text);
+  const mic = layout.mics.find(({ name }) => name.startsWith('Overhead'));
+  if (!mic) throw new Error('expected an overhead');
+  mic.mount = { ...mic.mount, tip: { x: 0, y: 0, z: 1250 }, base: { x: -500, y: -400 } };
+  await page.getByRole('button', { name: 'Layouts' }).click();
+  await importText(page, 'head.json', JSON.stringify({ ...layout, name: 'In the head' }));
+  await page.locator('.layout-name').getByText('In the head').click();
+  await page.getByRole('tab', { name: /Findings/ }).click();
+  await page.getByRole('button', { name: /^Clear all mics/ }).click();
+  const offer = page.getByRole('region', { name: 'Clear all mics' });
+  await expect(offer).toContainText(/in the player's head, \d+ mm deep/, { timeout: 80_000 });
+  expect(await offer.evaluate((box) => box.scrollWidth - box.clientWidth)).toBeLessThanOrEqual(0);
+  await offer.getByRole('button', { name: 'Leave it' }).click();
+  await page.getByRole('tab', { name: 'Mics' }).click();
+  await line(page, mic.name).getByRole('button').click();
+  const down = page.getByLabel('Points down by', { exact: true });
+  await expect(down).toHaveValue('90');
+  await down.fill('60');
+  await down.press('Enter');
+  const after = await downloaded(page, page.getByRole('button', { name: 'Export' }));
+  const kept: { mics: MicJson[] } = JSON.parse(after.text);
+  expect(kept.mics.find(({ name }) => name === mic.name)?.mount).toMatchObject({ pitch: -60 });
+});

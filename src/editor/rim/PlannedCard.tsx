@@ -28,7 +28,7 @@ export function PlannedCard({ layout, planned, asked }: Props) {
     <div className="plan-card plan-planned">
       <p role={asked.place ? 'status' : undefined}>
         {plannedText(drum, micClass)}{' '}
-        {ringPlaceText(place, asked.place ? 'Tapped' : 'Proposed', layout)}
+        {ringPlaceText(place, asked.place ? 'Tapped' : 'Proposed', layout)}.
         {!asked.place && !planned.hasWay && ` ${NO_CABLE_WAY}`}
       </p>
       <button type="button" onClick={putThere}>

@@ -30,6 +30,10 @@ export function ImportProblems({ file, problems, onClose }: ImportProblemsProps)
         ))}
       </ul>
       {rest > 0 && <p className="soft">And {rest} more.</p>}
+      <p className="soft">
+        What is taken in here is a file that this app exported: one layout, or a whole library. If
+        this was one, export it again where it comes from.
+      </p>
       <div className="dialog-foot">
         <button type="button" className="primary" onClick={onClose}>
           Close

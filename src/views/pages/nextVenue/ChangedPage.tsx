@@ -21,9 +21,20 @@ export function ChangedPage() {
   }, [open.layout]);
   if (!before || !open.layout.origin) {
     return (
-      <p className="page-part">
-        This layout was not started from another one, so there is nothing to set it beside.
-      </p>
+      <div className="page-part">
+        <p>
+          This layout was not started for a next venue, so there is no venue before it to set it
+          beside. Earlier points of the same layout are compared in its history.
+        </p>
+        <div className="page-buttons">
+          <button type="button" onClick={() => showPage('next-venue')}>
+            Next venue
+          </button>
+          <button type="button" onClick={() => showPage('history')}>
+            History
+          </button>
+        </div>
+      </div>
     );
   }
   return <Changes before={before} now={open} />;

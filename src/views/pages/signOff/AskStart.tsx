@@ -31,7 +31,10 @@ export function AskStart() {
       <WishesKept />
       <SignWarnings />
       <p>
-        You see the kit from your seat. Look at {mics} one by one, then the stands and the way out;
+        You see the kit from your seat.{' '}
+        {asking.asked.length > 0
+          ? `Look at ${mics} one by one, then the stands and the way out;`
+          : 'No mic is to be looked at. Look at the stands and the way out;'}{' '}
         or say at once that all is fine.
       </p>
       <div className="sign-answers">
