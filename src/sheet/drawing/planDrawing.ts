@@ -115,11 +115,14 @@ const feetOf = ({ rig }: Report) => [
   ...rig.mics.flatMap(({ stand }) => (stand ? [stand.footprint] : [])),
 ];
 
-/** A cross where the middle of a mic's stand or of a piece's own stand is marked on the deck, and under the throne. */
-function spotCrosses(report: Report, onDeck: (p: Vec2) => Point): readonly Mark[] {
-  const hubs = feetOf(report)
-    .filter(({ feet }) => feet.length > 0)
-    .map(({ hub }) => hub);
+/** A cross where the middle of a mic's stand, round ones too, or of a piece's own stand is marked on the deck, and under the throne. */
+function spotCrosses({ rig }: Report, onDeck: (p: Vec2) => Point): readonly Mark[] {
+  // The feet of a piece that stands on its own legs are not marked one by one.
+  const standing = rig.pieces.flatMap(({ footprints }) =>
+    footprints.filter(({ feet }) => feet.length > 0),
+  );
+  const ofMics = rig.mics.flatMap(({ stand }) => (stand ? [stand.footprint] : []));
+  const hubs = [...standing, ...ofMics].map(({ hub }) => hub);
   return [...hubs, { x: 0, y: 0 }].flatMap((hub) => {
     const { x, y } = onDeck(hub);
     const bar = (dx: number, dy: number): Mark => ({
