@@ -100,8 +100,10 @@ test('a length of which none was carried is there to be counted at the next venu
   await expect(ten).toHaveValue('4');
 });
 
-test('a layout that was started from nothing says so', async ({ page }) => {
+test('a layout that was not started for a next venue says so, and leads on', async ({ page }) => {
   await startLayout(page);
   await page.goto(`${page.url()}/changed`);
-  await expect(page.getByText(/was not started from another one/)).toBeVisible();
+  await expect(page.getByText(/was not started for a next venue/)).toBeVisible();
+  await page.getByRole('button', { name: 'History', exact: true }).click();
+  await expect(page).toHaveURL(/\/history$/);
 });
