@@ -81,10 +81,11 @@ export class SpotJudge {
 const isInPiece = ({ code }: InTheWay): boolean =>
   code === 'mic-in-shell' || code === 'boom-through-piece';
 
-const isIn = (found: InTheWay): boolean => isInPiece(found) || isAtPlayer(found);
-
-const isAtPlayer = ({ code }: InTheWay): boolean =>
-  code === 'mic-in-player' || code === 'mic-near-player' || code === 'mic-in-pedal';
+const isIn = (found: InTheWay): boolean =>
+  isInPiece(found) ||
+  found.code === 'mic-in-player' ||
+  found.code === 'mic-near-player' ||
+  found.code === 'mic-in-pedal';
 
 const factorOf = (placed: PlacedMic): number =>
   tippingOf(placed)?.factor ?? Number.POSITIVE_INFINITY;

@@ -3,32 +3,13 @@ import { demo } from '../../src/layout/catalogue/kits/demo.ts';
 import { createAnalyst } from '../../src/report/analyse.ts';
 import { judgementOf, markOf } from '../../src/report/judgement.ts';
 import { ledFrom, micsToLead, needsSpot, roomOf } from '../../src/report/needsSpot.ts';
-import type { ClearanceRow, Finding } from '../../src/report/report.ts';
 import { seededKits } from '../support/randomKit.ts';
 import { farFromStand, overHead } from './cantStaySamples.ts';
 import { clipInDrum } from './clipInDrum.ts';
+import { findingOf, rowOf } from './madeFindings.ts';
 
 const analyse = createAnalyst();
 const kit = demo('kit');
-
-const row = (mic: string, clearance: number, verdict: ClearanceRow['verdict']): ClearanceRow => ({
-  mic,
-  clearance,
-  verdict,
-  nearest: undefined,
-});
-const finding = (
-  code: Finding['code'],
-  about: readonly string[],
-  numbers: Finding['numbers'] = {},
-): Finding => ({
-  key: `${code}:${about.join('+')}`,
-  code,
-  severity: code === 'mic-near-player' ? 'warn' : 'stop',
-  about,
-  place: undefined,
-  numbers,
-});
 
 describe('which mics need another spot', () => {
   it('one near the player does, whatever room it has from what moves', () => {
@@ -54,17 +35,17 @@ describe('which mics need another spot', () => {
 
   it('the worst come first: struck or deep in something, then tight or near the player, nothing that moves near it or not', () => {
     const clearances = [
-      row('near', Number.POSITIVE_INFINITY, 'clear'),
-      row('nearer', Number.POSITIVE_INFINITY, 'clear'),
-      row('tight', 15, 'tight'),
-      row('free', 80, 'clear'),
-      row('sunk', 90, 'clear'),
-      row('struck', -5, 'struck'),
+      rowOf('near', Number.POSITIVE_INFINITY, 'clear'),
+      rowOf('nearer', Number.POSITIVE_INFINITY, 'clear'),
+      rowOf('tight', 15, 'tight'),
+      rowOf('free', 80, 'clear'),
+      rowOf('sunk', 90, 'clear'),
+      rowOf('struck', -5, 'struck'),
     ];
     const findings = [
-      finding('mic-near-player', ['near'], { gap: 20 }),
-      finding('mic-near-player', ['nearer'], { gap: 10 }),
-      finding('mic-in-shell', ['sunk', 'drum'], { depth: 30 }),
+      findingOf('mic-near-player', 'warn', ['near'], { gap: 20 }),
+      findingOf('mic-near-player', 'warn', ['nearer'], { gap: 10 }),
+      findingOf('mic-in-shell', 'stop', ['sunk', 'drum'], { depth: 30 }),
     ];
     expect(micsToLead({ clearances, findings })).toEqual([
       'sunk',

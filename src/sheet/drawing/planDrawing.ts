@@ -61,9 +61,11 @@ export function planDrawing(
         look: looks.run,
       }),
     ),
-    ...feetOf(report).flatMap((foot) => footMarks(foot, onDeck)),
+    ...[...feetOfPieces(report.rig), ...feetOfMics(report.rig)].flatMap((foot) =>
+      footMarks(foot, onDeck),
+    ),
     ...kitMarks(report, turn),
-    ...spotCrosses(report, onDeck),
+    ...spotCrosses(report.rig, onDeck),
   ];
   const box = { at: onPaper(layout.box), forms: forms.of('box') };
   return { marks, labels: [...labelsOf(report.rig, turn, forms), box], ...extentOf(marks) };
@@ -110,19 +112,14 @@ function groundMarks(layout: Layout, onPaper: (p: Vec2<'deck'>) => Point): reado
   ];
 }
 
-const feetOf = ({ rig }: Report) => [
-  ...rig.pieces.flatMap(({ footprints }) => footprints),
-  ...rig.mics.flatMap(({ stand }) => (stand ? [stand.footprint] : [])),
-];
+const feetOfPieces = ({ pieces }: Rig) => pieces.flatMap(({ footprints }) => footprints);
+const feetOfMics = ({ mics }: Rig) => mics.flatMap(({ stand }) => (stand ? [stand.footprint] : []));
 
 /** A cross where the middle of a mic's stand, round ones too, or of a piece's own stand is marked on the deck, and under the throne. */
-function spotCrosses({ rig }: Report, onDeck: (p: Vec2) => Point): readonly Mark[] {
+function spotCrosses(rig: Rig, onDeck: (p: Vec2) => Point): readonly Mark[] {
   // The feet of a piece that stands on its own legs are not marked one by one.
-  const standing = rig.pieces.flatMap(({ footprints }) =>
-    footprints.filter(({ feet }) => feet.length > 0),
-  );
-  const ofMics = rig.mics.flatMap(({ stand }) => (stand ? [stand.footprint] : []));
-  const hubs = [...standing, ...ofMics].map(({ hub }) => hub);
+  const standing = feetOfPieces(rig).filter(({ feet }) => feet.length > 0);
+  const hubs = [...standing, ...feetOfMics(rig)].map(({ hub }) => hub);
   return [...hubs, { x: 0, y: 0 }].flatMap((hub) => {
     const { x, y } = onDeck(hub);
     const bar = (dx: number, dy: number): Mark => ({

@@ -55,11 +55,12 @@ export function setTable(table: SheetTable, room: Room, size: Mm = SMALLEST_TABL
     const isHeading = row.length === 1 && columns.length > 1;
     const across = { x: room.x, width: wide.width, isNumber: false, isStrong: true };
     const own = isHeading ? [across] : spreadIn(row, columns, table);
-    const set = setRow(row, own, y + (isHeading ? OVER : 0), size);
+    const above = isHeading ? OVER : 0;
+    const set = setRow(row, own, y + above, size);
     const below = isHeading ? table.rows[index + 1] : undefined;
     // A heading stays with what it is of.
     const follows = below ? setRow(below, spreadIn(below, columns, table), y, size).height : 0;
-    const height = set.height + (isHeading ? OVER : 0);
+    const height = above + set.height;
     if (y + height + follows > room.y + room.height) break;
     y += height;
     rows += 1;

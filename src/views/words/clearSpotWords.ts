@@ -28,9 +28,7 @@ const LITTLE = 10;
  * room from what moves says nothing of that; empty where it is not clear or nothing is near.
  */
 export function spareWords(row: ClearanceRow, layout: Layout, before: Judging): string {
-  return isAtPlayer(row.mic, before) && row.verdict === 'clear'
-    ? offPlayer(layout)
-    : overMargin(row, layout);
+  return offPlayer(row, layout, before) || overMargin(row, layout);
 }
 
 const overMargin = ({ verdict, clearance }: ClearanceRow, layout: Layout): string =>
@@ -38,15 +36,19 @@ const overMargin = ({ verdict, clearance }: ClearanceRow, layout: Layout): strin
     ? `${showSpare(clearance, layout)} to spare`
     : '';
 
-/** What is known of a clear mic (Q1). */
-const offPlayer = (layout: Layout): string => `at least ${showMargin(layout)} from the player`;
+/** What is known of a clear mic that is led away from the player (Q1); empty for any other. */
+const offPlayer = (row: ClearanceRow, layout: Layout, before: Judging): string =>
+  row.verdict === 'clear' && isAtPlayer(row.mic, before)
+    ? `at least ${showMargin(layout)} from the player`
+    : '';
 
 /** The same as a sentence that says when it is little; empty where that is. */
 export function spareSentence(row: ClearanceRow, layout: Layout, before: Judging): string {
   const spare = overMargin(row, layout);
-  if (isAtPlayer(row.mic, before) && row.verdict === 'clear') {
+  const off = offPlayer(row, layout, before);
+  if (off !== '') {
     const moving = spare === '' ? '' : `; from what moves ${spare}`;
-    return `${capitalised(offPlayer(layout))}${moving}.`;
+    return `${capitalised(off)}${moving}.`;
   }
   if (spare === '') return '';
   const over = `${spare} over the wanted clearance.`;

@@ -36,11 +36,17 @@ export function edgeWords({ measures }: Spot, { units }: Pick<Layout, 'units'>):
   return `${from(measures.fromLeft, 'left')}, ${from(measures.fromBack, 'back')}`;
 }
 
+/** What is measured from a mark, mm; null where there is none, and at the mark itself. */
+export const fromMark = (length: number | null): number | null =>
+  length === null || length < 1 ? null : length;
+
 /** `610 mm from the throne mark, 420 mm from the kick mark`; a mark is not measured from itself. */
 export function checkWords({ measures }: Spot, { units }: Pick<Layout, 'units'>): string {
   const { fromThrone, fromKick } = measures;
-  const from = (length: number | null, mark: string): readonly string[] =>
-    length === null || length < 1 ? [] : [`${showLength(length, units)} from the ${mark} mark`];
+  const from = (measured: number | null, mark: string): readonly string[] => {
+    const length = fromMark(measured);
+    return length === null ? [] : [`${showLength(length, units)} from the ${mark} mark`];
+  };
   return [...from(fromThrone, 'throne'), ...from(fromKick, 'kick')].join(', ');
 }
 

@@ -11,7 +11,7 @@ import { clearancePlace, clearanceWords, movingWords } from './clearanceWords.ts
 import { findingWords } from './findingWords.ts';
 import { mountWords } from './kindWords.ts';
 import { capitalised, nameOf } from './nameOf.ts';
-import { micSetting, pointWords, tableLength } from './placementWords.ts';
+import { fromMark, micSetting, pointWords, tableLength } from './placementWords.ts';
 import { stageWords, stepWords, tipWords } from './setUpWords.ts';
 import { figureWords, troublesOf } from './troubleWords.ts';
 import { saidVerdict } from './verdictWords.ts';
@@ -191,10 +191,6 @@ export function setUpTable({ layout, report, marks }: TableSource): SheetTable {
     spread: { from: 4, to: set },
   };
 }
-
-/** A mark is not measured from itself. */
-const fromMark = (length: number | null): number | null =>
-  length === null || length < 1 ? null : length;
 
 /** What is open about a step's thing (P3). */
 const openAt = (

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { createAnalyst } from '../../../src/report/analyse.ts';
 import { shownVerdict } from '../../../src/report/judgement.ts';
 import { playerFacts } from '../../../src/report/playerFacts.ts';
-import type { ClearanceRow, Finding, Report } from '../../../src/report/report.ts';
+import type { Finding, Report } from '../../../src/report/report.ts';
 import {
   countByNeed,
   inOrder,
@@ -12,45 +12,26 @@ import {
   targetsOf,
   worstFirst,
 } from '../../../src/views/panel/worstFirst.ts';
+import { findingOf, rowOf } from '../../report/madeFindings.ts';
 import { seededKits } from '../../support/randomKit.ts';
 import { sample } from '../words/sampleLayout.ts';
-
-const row = (mic: string, clearance: number, verdict: ClearanceRow['verdict']): ClearanceRow => ({
-  mic,
-  clearance,
-  verdict,
-  nearest: undefined,
-});
-
-const finding = (
-  code: Finding['code'],
-  severity: Finding['severity'],
-  about: readonly string[],
-): Finding => ({
-  key: `${code}:${about.join('+')}`,
-  code,
-  severity,
-  about,
-  place: undefined,
-  numbers: {},
-});
 
 const report: Report = {
   rig: { pieces: [], mics: [] },
   clearances: [
-    row('a', 90, 'clear'),
-    row('b', -3, 'struck'),
-    row('c', 20, 'tight'),
-    row('d', -40, 'struck'),
-    row('e', Number.POSITIVE_INFINITY, 'clear'),
+    rowOf('a', 90, 'clear'),
+    rowOf('b', -3, 'struck'),
+    rowOf('c', 20, 'tight'),
+    rowOf('d', -40, 'struck'),
+    rowOf('e', Number.POSITIVE_INFINITY, 'clear'),
   ],
   findings: [
-    finding('mic-struck', 'stop', ['b']),
-    finding('mic-struck', 'stop', ['d']),
-    finding('run-no-way', 'stop', ['a']),
-    finding('mic-tight', 'warn', ['c']),
-    finding('stand-may-tip', 'warn', ['a']),
-    finding('clip-metal-rim', 'note', ['c']),
+    findingOf('mic-struck', 'stop', ['b']),
+    findingOf('mic-struck', 'stop', ['d']),
+    findingOf('run-no-way', 'stop', ['a']),
+    findingOf('mic-tight', 'warn', ['c']),
+    findingOf('stand-may-tip', 'warn', ['a']),
+    findingOf('clip-metal-rim', 'note', ['c']),
   ],
   runs: [],
   loom: { stretches: [], breakouts: [], laid: 0, cable: 0 },
@@ -62,7 +43,7 @@ const report: Report = {
 
 describe('a list of thousands', () => {
   const many = Array.from({ length: 3000 }, (_, i) =>
-    finding('feet-overlap', 'warn', ['a', `p${i}`]),
+    findingOf('feet-overlap', 'warn', ['a', `p${i}`]),
   );
   const rows = worstFirst({ ...report, findings: [...report.findings, ...many] });
 
@@ -106,13 +87,15 @@ describe('the findings list', () => {
 
   it('counts once each what must be solved: struck mics and whatever else stops the show', () => {
     expect(countByNeed(report)).toEqual({ solve: 3, look: 2 });
-    const short = Array.from({ length: 5 }, (_, i) => finding('stock-missing', 'stop', [`m${i}`]));
-    const unstruck = { ...report, clearances: [row('a', 90, 'clear')] };
+    const short = Array.from({ length: 5 }, (_, i) =>
+      findingOf('stock-missing', 'stop', [`m${i}`]),
+    );
+    const unstruck = { ...report, clearances: [rowOf('a', 90, 'clear')] };
     expect(countByNeed({ ...unstruck, findings: short })).toEqual({ solve: 5, look: 0 });
     const tight = {
       ...report,
-      clearances: [row('a', 20, 'tight')],
-      findings: [finding('mic-tight', 'warn', ['a'])],
+      clearances: [rowOf('a', 20, 'tight')],
+      findings: [findingOf('mic-tight', 'warn', ['a'])],
     };
     expect(countByNeed(tight)).toEqual({ solve: 0, look: 1 });
     const lines = worstFirst(report);
@@ -130,7 +113,7 @@ describe('the findings list', () => {
 
   it('leads to what it is about, as far as that is still there', () => {
     const targets = (code: Finding['code'], about: readonly string[]) =>
-      targetsOf({ kind: 'finding', key: '', finding: finding(code, 'warn', about) }, sample);
+      targetsOf({ kind: 'finding', key: '', finding: findingOf(code, 'warn', about) }, sample);
     expect(targets('feet-overlap', ['mic-snare', 'gone', 'rack-1'])).toEqual([
       { kind: 'mic', id: 'mic-snare' },
       { kind: 'piece', id: 'rack-1' },
@@ -142,7 +125,7 @@ describe('the findings list', () => {
 });
 
 describe('a mic that cannot stay', () => {
-  const within = finding('mic-in-shell', 'stop', ['a', 'snare']);
+  const within = findingOf('mic-in-shell', 'stop', ['a', 'snare']);
   const inDrum: Report = { ...report, findings: [within, ...report.findings] };
 
   it('is one line among the worst, by what is shown of it, with its cause', () => {
@@ -155,8 +138,8 @@ describe('a mic that cannot stay', () => {
   it('leads to itself first, then to what it stands in', () => {
     const line = worstFirst({
       ...report,
-      clearances: [row('mic-snare', 90, 'clear')],
-      findings: [finding('mic-in-shell', 'stop', ['mic-snare', 'rack-1'])],
+      clearances: [rowOf('mic-snare', 90, 'clear')],
+      findings: [findingOf('mic-in-shell', 'stop', ['mic-snare', 'rack-1'])],
     })[0];
     expect(line && targetsOf(line, sample)).toEqual([
       { kind: 'mic', id: 'mic-snare' },
@@ -196,10 +179,10 @@ describe('while something is only shown', () => {
     const after: Report = {
       ...report,
       clearances: report.clearances.map((each) =>
-        each.mic === 'd' ? row('d', 70, 'clear') : each,
+        each.mic === 'd' ? rowOf('d', 70, 'clear') : each,
       ),
       findings: [
-        finding('feet-overlap', 'warn', ['b']),
+        findingOf('feet-overlap', 'warn', ['b']),
         ...report.findings.filter(({ about }) => about[0] !== 'd'),
       ],
     };
@@ -218,7 +201,7 @@ describe('while something is only shown', () => {
   });
 
   it("a mic's line stays the one that is open while its key changes", () => {
-    const within = finding('mic-in-shell', 'stop', ['a', 'snare']);
+    const within = findingOf('mic-in-shell', 'stop', ['a', 'snare']);
     const before = { ...report, findings: [...report.findings, within] };
     const open = (from: Report, key: string) => shownLine(worstFirst(from), key);
     expect(open(before, 'mic-in-shell:a:snare')).toMatchObject({ kind: 'mic', row: { mic: 'a' } });
@@ -231,7 +214,7 @@ describe('while something is only shown', () => {
   });
 
   it('an open line that an offer would put right stays where it was', () => {
-    const within = finding('feet-overlap', 'warn', ['a']);
+    const within = findingOf('feet-overlap', 'warn', ['a']);
     const before = { ...report, findings: [...report.findings, within] };
     const keys = inOrder(worstFirst(report), before, within.key).map(({ key }) => key);
     expect(keys).toContain(within.key);
