@@ -10,9 +10,9 @@ const port = process.env.E2E_PORT ?? '4273';
 export default defineConfig({
   testDir: '.',
   outputDir: '../test-results/browser',
-  timeout: 90_000,
-  expect: { timeout: 15_000 },
-  globalTimeout: 35 * 60_000,
+  timeout: 150_000,
+  expect: { timeout: 20_000 },
+  globalTimeout: 65 * 60_000,
   retries: 0,
   forbidOnly: true,
   fullyParallel: true,

@@ -48,7 +48,7 @@ function node(script, words, env = {}) {
     cwd: root,
     stdio: 'inherit',
     env: { ...process.env, ...env },
-    timeout: 36 * minute,
+    timeout: 66 * minute,
   });
   if (result.error !== undefined) process.stdout.write(`${result.error.message}\n`);
   return result.status === 0;
