@@ -35,6 +35,7 @@ import { Ghosts } from './Ghosts.tsx';
 import { Handles } from './Handles.tsx';
 import { Highlight } from './Highlight.tsx';
 import { PlacedLabels } from './PlacedLabels.tsx';
+import { RestingLayer } from './RestingLayer.ts';
 import { keyOf, type Moving } from './useMoving.ts';
 
 /** What an elevation shows: report, figure and focus are the turned ones (rule E1). */
@@ -70,11 +71,11 @@ export function ElevationStage(props: Props) {
       <Layer listening={false}>
         <Ground {...props} colours={colours} />
       </Layer>
-      <Layer listening={false}>
+      <RestingLayer listening={false}>
         <DeckFrame view={view}>
           <StandingKit {...kit} part="still" />
         </DeckFrame>
-      </Layer>
+      </RestingLayer>
       <Layer listening={false}>
         <DeckFrame view={view}>
           <Highlight outlines={props.highlighted} colours={colours} />

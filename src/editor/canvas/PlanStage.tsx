@@ -33,6 +33,7 @@ import { HandleHoles, Handles } from './Handles.tsx';
 import { Highlight } from './Highlight.tsx';
 import { KitDrawing, usePlugged } from './KitDrawing.tsx';
 import { PlanLabels } from './PlanLabels.tsx';
+import { RestingLayer } from './RestingLayer.ts';
 import { RimRing } from './RimRing.tsx';
 import { keyOf, useMoving } from './useMoving.ts';
 import { ZoneLayer } from './ZoneLayer.tsx';
@@ -107,7 +108,7 @@ export function PlanStage(props: Props) {
         loom={showRuns ? report.loom : null}
         selectedMic={selection?.kind === 'mic' ? selection.id : null}
       />
-      <Layer listening={false}>
+      <RestingLayer listening={false}>
         <DeckFrame view={view}>
           <KitDrawing
             {...kit}
@@ -120,7 +121,7 @@ export function PlanStage(props: Props) {
             {floor && <FloorDrawing floor={floor} colours={colours} />}
           </KitFrame>
         </DeckFrame>
-      </Layer>
+      </RestingLayer>
       {zone && preferences.showZone && (
         <ZoneLayer {...{ zone, kitView, colours }} isOld={props.zoneIsOld} mics={standing} />
       )}

@@ -1,5 +1,4 @@
 import { useCallback } from 'react';
-import { Layer } from 'react-konva/es/ReactKonvaCore.js';
 import type { ForbiddenZone } from '../../report/zone.ts';
 import type { PlacedMic } from '../../rig/placed.ts';
 import type { Palette } from '../palette.ts';
@@ -8,6 +7,7 @@ import { paintZone } from '../shapes/zone.ts';
 import type { KitView } from '../view/kitView.ts';
 import { Drawn } from './Drawn.tsx';
 import { DeckFrame, KitFrame } from './Frames.tsx';
+import { RestingLayer } from './RestingLayer.ts';
 
 interface Props {
   readonly zone: ForbiddenZone;
@@ -25,12 +25,12 @@ export function ZoneLayer({ zone: { rings }, isOld, mics, kitView, colours }: Pr
     [rings, isOld, mics],
   );
   return (
-    <Layer listening={false}>
+    <RestingLayer listening={false}>
       <DeckFrame view={kitView.view}>
         <KitFrame kit={kitView.deck.kit}>
           <Drawn paint={paint} colours={colours} />
         </KitFrame>
       </DeckFrame>
-    </Layer>
+    </RestingLayer>
   );
 }

@@ -15,32 +15,33 @@ interface TraceEvent {
  * the work of a frame longer by more than a tenth.
  */
 export const TRACED = ['toplevel', 'blink.user_timing'];
-/** The mark that the page sets once in every frame. */
-export const FRAME_MARK = 'bench frame';
+/** The mark that the page sets when it begins to count frames. */
+export const START_MARK = 'bench start';
 
 /**
- * Work of the main thread in each frame, ms of its own processor time: all its tasks (script, layout, paint) between two marks. What the
- * browser does beside it, waiting for the next frame and for other programs of a busy machine do not count.
+ * Work of the main thread in each frame, ms of its own processor time: all its tasks (script, layout, paint) between the beginnings of two frames (ms after
+ * the mark). What the browser does beside it, waiting for the next frame and for other programs of a busy machine do not count.
  */
-export function workPerFrame(trace: Buffer): readonly number[] {
+export function workPerFrame(trace: Buffer, begun: readonly number[]): readonly number[] {
   const { traceEvents } = JSON.parse(trace.toString('utf8')) as { traceEvents: TraceEvent[] };
-  const marks = traceEvents.filter(({ name }) => name === FRAME_MARK).sort(byTime);
-  const [first] = marks;
+  const first = traceEvents.find(({ name }) => name === START_MARK);
   if (!first) return [];
+  const frames = begun.map((ms) => first.ts + 1000 * ms);
+  const [start = first.ts] = frames;
   const tasks = traceEvents
     .filter(
       ({ name, ph, pid, tid }) =>
         ph === 'X' && TASKS.has(name) && pid === first.pid && tid === first.tid,
     )
     .sort(byTime);
-  const work = new Array<number>(marks.length - 1).fill(0);
+  const work = new Array<number>(Math.max(0, frames.length - 1)).fill(0);
   let frame = 0;
   let busyUntil = 0;
   for (const { ts, dur = 0, tdur = dur } of tasks) {
     // A task inside a task is counted with it.
-    if (ts < busyUntil || ts < first.ts) continue;
+    if (ts < busyUntil || ts < start) continue;
     busyUntil = ts + dur;
-    while (frame < work.length && (marks[frame + 1]?.ts ?? 0) <= ts) frame += 1;
+    while (frame < work.length && (frames[frame + 1] ?? 0) <= ts) frame += 1;
     if (frame >= work.length) break;
     work[frame] = (work[frame] ?? 0) + tdur / 1000;
   }
