@@ -53,7 +53,7 @@ export interface ClearScene {
 }
 
 /**
- * The smallest change that clears a mic that is tight or struck, stands in a drum or cymbal, or is in or too near to the player, while it keeps its aim (rules N1 to N8), step by step: it
+ * The smallest change that clears a mic that is tight or struck, stands in a drum, a cymbal or their hardware, or is in or too near to the player, while it keeps its aim (rules N1 to N8), step by step: it
  * tells now and then how far it is, and can be left at any time. Same input, same answer.
  */
 export function* clearSpotSteps(

@@ -10,7 +10,7 @@ import { againstPlayerIn, type InTheWay, inTheWayKey } from './againstPlayer.ts'
 import { HeadRoom } from './headRoom.ts';
 
 /**
- * Rule N4: where a mic may stand. It stands in no drum, cymbal or seat, nor in or too near to the player at rest or in the way of a foot or beater (Q1, Q2), even where it does now; nothing else stands in its way that did not before, and nothing
+ * Rule N4: where a mic may stand. It stands in no drum, cymbal, seat or hardware of these, nor in or too near to the player at rest or in the way of a foot or beater (Q1, Q2), even where it does now; nothing else stands in its way that did not before, and nothing
  * deeper than before; its stand, if it was firm, stays firm, or at least as firm as it was. Over heads it has room by rule N8.
  */
 export class SpotJudge {
@@ -23,7 +23,7 @@ export class SpotJudge {
   private readonly heads: HeadRoom;
   /** Whether the mic stands in a piece where it is. */
   readonly standsIn: boolean;
-  /** Whether it can't stay where it is, whatever room what moves leaves it: it stands in a piece, or in or too near to the player. */
+  /** Whether it can't stay where it is, whatever room what moves leaves it: it stands in a piece or its hardware, or in or too near to the player. */
   readonly mustLeave: boolean;
 
   constructor(layout: Layout, rig: Rig, now: PlacedMic) {
@@ -83,6 +83,7 @@ const isInPiece = ({ code }: InTheWay): boolean =>
 
 const isIn = (found: InTheWay): boolean =>
   isInPiece(found) ||
+  found.code === 'mic-against-stand' ||
   found.code === 'mic-in-player' ||
   found.code === 'mic-near-player' ||
   found.code === 'mic-in-pedal';

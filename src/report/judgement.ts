@@ -5,7 +5,7 @@ import { micStandingIn } from './standingIn.ts';
 
 /**
  * What is said of a mic as it stands:
- * J1 `in-the-way`: it stands in something with nothing moving, as a drum or another mic: the worst, whatever room it has from what moves;
+ * J1 `in-the-way`: it stands in something with nothing moving, as a drum, its stand or another mic: the worst, whatever room it has from what moves;
  * J2 `not-held`: its stand can't hold it there, unless it is struck;
  * J3 else its clearance's own verdict;
  * J4 but one that is clear by that and closer than the margin to the player sitting upright is `near-player`: as bad as tight.

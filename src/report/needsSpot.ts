@@ -17,7 +17,7 @@ export function ledFrom(row: Row, report: Findings): LedFrom | undefined {
   return nearPlayer(row.mic, report) ? 'near-player' : undefined;
 }
 
-/** Whether a mic has to be led to a clear spot: too near to what moves or to the player, or in a drum, a cymbal or the player. */
+/** Whether a mic has to be led to a clear spot: too near to what moves or to the player, or in a drum, a cymbal, their hardware or the player. */
 export const needsSpot = (row: Row, report: Findings): boolean =>
   ledFrom(row, report) !== undefined;
 

@@ -20,7 +20,7 @@ export interface TurnAway {
 
 /**
  * A1 Which way round its rim a clip turns to more room from what moves: of 15 degrees either way the better, where that is better than now and the
- *    mic stands in no drum or cymbal there. Null where neither is, and for another mount. No search: it says how to begin.
+ *    mic stands in no drum, cymbal or hardware there. Null where neither is, and for another mount. No search: it says how to begin.
  */
 export function turnAway(
   { mic: id, clearance }: Pick<ClearanceRow, 'mic' | 'clearance'>,

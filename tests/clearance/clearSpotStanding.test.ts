@@ -7,6 +7,7 @@ import type { Mic } from '../../src/layout/mics/mic.ts';
 import { buildRig } from '../../src/rig/buildRig.ts';
 import { placeMic } from '../../src/rig/placeMic.ts';
 import { findStanding } from '../../src/rig/standing/findStanding.ts';
+import { inMasts } from '../report/cantStaySamples.ts';
 import { startingKit } from './kits.ts';
 
 /** What a mic of a layout stands in. */
@@ -75,3 +76,24 @@ describe('a mic that stands in a drum or cymbal', () => {
     }
   });
 });
+
+it('rule N4: a mic against the hardware of a piece is led out of there, though nothing that moves is near', () => {
+  const all = inMasts(startingKit('large-kit'));
+  expect(all.length).toBeGreaterThan(6);
+  let clear = 0;
+  for (const { layout, id, piece } of all) {
+    const isAgainst = (of: Layout): boolean =>
+      findStanding(buildRig(of), of.deck).some(
+        ({ code, about }) => code === 'mic-against-stand' && about[0] === id,
+      );
+    expect(isAgainst(layout), piece).toBe(true);
+    if (roomOf(layout, id) >= layout.margin) clear += 1;
+    const answer = clearSpot(motionIn(layout), layout, buildRig(layout), id);
+    if (answer.kind !== 'spot') throw new Error(`a spot beside ${piece} was expected`);
+    const there = changeMount(layout, id, () => answer.mic.mount);
+    expect(isAgainst(there), piece).toBe(false);
+    // The mast is 25 to 40 mm thick and the mic less than 80: beside it is a hand's breadth.
+    expect(answer.cost, piece).toBeLessThan(60);
+  }
+  expect(clear).toBeGreaterThan(4);
+}, 60_000);

@@ -1,6 +1,7 @@
 import type { Id } from '../../src/layout/fields.ts';
 import type { Layout } from '../../src/layout/layout.ts';
 import type { Mic } from '../../src/layout/mics/mic.ts';
+import { isStruck } from '../../src/layout/pieces/piece.ts';
 
 const onStand = (layout: Layout): readonly Mic[] =>
   layout.mics.filter(({ mount }) => mount.kind === 'stand');
@@ -67,4 +68,28 @@ export function overHead(layout: Layout, z: number): readonly [Layout, Id] {
     mast: null,
   };
   return [withMic(layout, id, (one) => ({ ...one, mount: hung })), id];
+}
+
+/** For every piece on a stand of its own: the first mic on a stand with its tip in that stand's mast, 500 mm over the deck, its base farther out. */
+export function inMasts(
+  layout: Layout,
+): readonly { readonly layout: Layout; readonly id: Id; readonly piece: Id }[] {
+  const [mic] = onStand(layout);
+  if (mic?.mount.kind !== 'stand') throw new Error('expected a mic on a stand');
+  const { mount, id } = mic;
+  return layout.pieces.flatMap((piece) => {
+    if (!isStruck(piece) || piece.support.kind !== 'stand') return [];
+    const hub = { x: piece.x + piece.support.dx, y: piece.y + piece.support.dy };
+    const out = 1 + 500 / Math.hypot(hub.x, hub.y);
+    const changed: Mic['mount'] = {
+      ...mount,
+      tip: { ...hub, z: 500 },
+      base: { x: out * hub.x, y: out * hub.y },
+      mast: null,
+      azimuth: ((Math.atan2(-hub.y, -hub.x) * 180) / Math.PI + 360) % 360,
+      pitch: 0,
+    };
+    const moved = withMic(layout, id, (one) => ({ ...one, mount: changed }));
+    return [{ id, piece: piece.id, layout: moved }];
+  });
 }

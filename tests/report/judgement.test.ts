@@ -11,7 +11,7 @@ import {
   shownVerdict,
 } from '../../src/report/judgement.ts';
 import { seededKits } from '../support/randomKit.ts';
-import { cutting, farFromStand, overHead } from './cantStaySamples.ts';
+import { cutting, farFromStand, inMasts, overHead } from './cantStaySamples.ts';
 import { clipInDrum } from './clipInDrum.ts';
 
 const analyse = createAnalyst();
@@ -32,6 +32,23 @@ describe('what is said of a mic', () => {
   it('J1: one that stands in its drum is in the way, however much room it has', () => {
     const { layout, mic } = clipInDrum(kit);
     expect(judged(layout, mic.id)).toMatchObject({ verdict: 'clear', judgement: 'in-the-way' });
+  });
+
+  it('J1: one that stands in the mast of a cymbal is in the way, and must be solved', () => {
+    const said = inMasts(kit)
+      .filter(({ piece }) => ['crash-1', 'crash-2', 'ride'].includes(piece))
+      .map(({ layout, id, piece }) => ({ piece, ...judged(layout, id) }));
+    expect(said.map(({ piece }) => piece)).toEqual(['crash-1', 'crash-2', 'ride']);
+    for (const { piece, why, ...rest } of said) {
+      expect(rest).toEqual({ verdict: 'clear', judgement: 'in-the-way' });
+      expect(why?.findings).toContainEqual(
+        expect.objectContaining({
+          code: 'mic-against-stand',
+          severity: 'stop',
+          about: [expect.any(String), piece],
+        }),
+      );
+    }
   });
 
   it('J1: two mics that cut into each other are both in the way, by one finding', () => {

@@ -4,7 +4,7 @@ import { createAnalyst } from '../../src/report/analyse.ts';
 import { judgementOf, markOf } from '../../src/report/judgement.ts';
 import { ledFrom, micsToLead, needsSpot, roomOf } from '../../src/report/needsSpot.ts';
 import { seededKits } from '../support/randomKit.ts';
-import { farFromStand, overHead } from './cantStaySamples.ts';
+import { farFromStand, inMasts, overHead } from './cantStaySamples.ts';
 import { clipInDrum } from './clipInDrum.ts';
 import { findingOf, rowOf } from './madeFindings.ts';
 
@@ -31,6 +31,19 @@ describe('which mics need another spot', () => {
     expect(roomOf({ mic: mic.id, clearance: 300 }, sunk)).toBe(Number.NEGATIVE_INFINITY);
     const far = farFromStand(kit);
     expect(micsToLead(analyse(far.layout))).toEqual([]);
+  });
+
+  it('one against the hardware of any piece does, and has no room there', () => {
+    const all = inMasts(kit);
+    expect(all.length).toBeGreaterThan(4);
+    for (const { layout, id, piece } of all) {
+      const report = analyse(layout);
+      const [own] = report.clearances.filter(({ mic }) => mic === id);
+      if (!own) throw new Error('the mic has a clearance');
+      expect(ledFrom(own, report), piece).toBe('in-the-way');
+      expect(micsToLead(report)).toContain(id);
+      expect(roomOf(own, report)).toBe(Number.NEGATIVE_INFINITY);
+    }
   });
 
   it('the worst come first: struck or deep in something, then tight or near the player, nothing that moves near it or not', () => {

@@ -15,6 +15,7 @@ const ELSEWHERE: ReadonlySet<FindingCode> = new Set([
   'mic-in-pedal',
   'mic-against-mic',
   'boom-through-piece',
+  'mic-against-stand',
   'stock-missing',
   'input-twice',
   'input-beyond-box',

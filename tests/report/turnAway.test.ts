@@ -5,6 +5,8 @@ import { turnAway } from '../../src/report/turnAway.ts';
 import { seededKits } from '../support/randomKit.ts';
 
 const analyse = createAnalyst();
+/** No turn is told into one of these. */
+const IN_PIECE = new Set(['mic-in-shell', 'boom-through-piece', 'mic-against-stand']);
 
 const turned = (layout: Layout, id: string, by: number): Layout => ({
   ...layout,
@@ -30,8 +32,7 @@ it('A1: the turn that is told gives more room by a whole analysis, and the other
       const after = (by: number) => {
         const next = analyse(turned(layout, row.mic, by));
         const within = next.findings.some(
-          ({ code, about }) =>
-            (code === 'mic-in-shell' || code === 'boom-through-piece') && about[0] === row.mic,
+          ({ code, about }) => IN_PIECE.has(code) && about[0] === row.mic,
         );
         const room = next.clearances.find(({ mic }) => mic === row.mic)?.clearance ?? Number.NaN;
         return { room, within };

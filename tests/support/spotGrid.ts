@@ -199,7 +199,8 @@ function overlaps({ layout, rig }: GridScene, placed: PlacedMic): ReadonlyMap<st
 
 const IN_PIECE = /^(mic-in-shell|boom-through-piece) /;
 /** What no spot has, whatever it was before. */
-const NOWHERE = /^(mic-in-shell|boom-through-piece|mic-in-player|mic-near-player|mic-in-pedal) /;
+const NOWHERE =
+  /^(mic-in-shell|boom-through-piece|mic-against-stand|mic-in-player|mic-near-player|mic-in-pedal) /;
 export const isInPiece = (scene: GridScene, placed: PlacedMic): boolean =>
   [...overlaps(scene, placed).keys()].some((key) => IN_PIECE.test(key));
 
@@ -227,7 +228,7 @@ function overHead(point: Vec3, { x, y, z, tilt, tiltToward, diameter }: Drum): n
   return over >= 0 && size(on(from, normal, -over)) < diameter / 2 ? over : undefined;
 }
 
-/** Rules N4 and N8: whether it stands in no piece and off the player, nothing else is more in the way than before, the stand as firm as it should be, and room over heads. */
+/** Rules N4 and N8: whether it stands in no piece or its hardware and off the player, nothing else is more in the way than before, the stand as firm as it should be, and room over heads. */
 export function standsNoWorse(scene: GridScene, now: PlacedMic, then: PlacedMic) {
   if (missingOverHeads(scene, now, then) > 0.011) return false;
   const before = overlaps(scene, now);

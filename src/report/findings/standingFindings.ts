@@ -6,7 +6,7 @@ import type { Finding, Severity } from '../report.ts';
 const SAYS: { readonly [Code in StandingCode]: readonly [Severity, string] } = {
   'mic-in-shell': ['stop', 'depth'],
   'boom-through-piece': ['stop', 'depth'],
-  'mic-against-stand': ['warn', 'depth'],
+  'mic-against-stand': ['stop', 'depth'],
   'mic-against-mic': ['stop', 'depth'],
   'piece-in-piece': ['stop', 'overlap'],
   'feet-overlap': ['warn', 'overlap'],

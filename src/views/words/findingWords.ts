@@ -113,6 +113,18 @@ function standNext({ serving, rise = 0, folded }: Finding['numbers']): string {
   return `Bring the base nearer, or take a ${isLow ? 'lower' : 'larger'} stand.`;
 }
 
+/** What frees a mic from a stand, leg or pedal. */
+function besideHardware(subject: Subject): string {
+  switch (micOf(subject)?.mount.kind) {
+    case 'clip':
+      return 'Turn the clip round the rim to where mic and clip are free.';
+    case 'stand':
+      return 'Move the base or turn the boom until both stand free.';
+    default:
+      return 'Move the mic until both are free.';
+  }
+}
+
 const moveItAway = (subject: Subject): string =>
   moveAwayNext(micOf(subject)?.mount.kind, subject.row?.nearest, subject.turn);
 
@@ -167,7 +179,7 @@ const sentences: Readonly<Record<FindingCode, (subject: Subject) => FindingText>
   'mic-against-stand': (s) => ({
     title: `${s.main} stands against the hardware of ${s.other}`,
     detail: `The mic or its mount and a stand, leg or pedal take the same space${by(s, 'depth')}.`,
-    next: 'Move the base or turn the boom until both stand free.',
+    next: besideHardware(s),
   }),
   'mic-against-mic': (s) => ({
     title: `${s.main} and ${s.other} stand against each other`,

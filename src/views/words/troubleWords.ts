@@ -16,7 +16,7 @@ export function troublesOf(
   return judgementOf(row, report) === row.verdict ? [] : whyNot(row.mic, report);
 }
 
-/** In short why a mic can't stay, after what is said of it: `in Rack tom, 34 mm deep`, `out of reach by 1166 mm`, `tips over`. */
+/** In short why a mic can't stay, after what is said of it: `in Rack tom, 34 mm deep`, `against hardware of Ride, 6 mm deep`, `out of reach by 1166 mm`, `tips over`. */
 export function troubleWords(finding: Finding, mic: Id, layout: Layout): string {
   const { code, about, numbers } = finding;
   const shown = (length: number | undefined): string =>
@@ -36,13 +36,17 @@ export function troubleWords(finding: Finding, mic: Id, layout: Layout): string 
       return `${gapWords(finding, layout)} ${playerPartWords(finding)}`;
     default: {
       const other = about.find((id) => id !== mic);
-      const relation = code === 'mic-against-mic' ? 'against' : 'in';
-      const named = other === undefined ? '' : `${relation} ${nameOf(layout, other)}`;
+      const named = other === undefined ? '' : `${relationOf(code)} ${nameOf(layout, other)}`;
       const where = playerPartWords(finding) ?? named;
       const depth = numbers.depth === undefined ? '' : `${shown(numbers.depth)} deep`;
       return [where, depth].filter((part) => part !== '').join(', ');
     }
   }
+}
+
+function relationOf(code: Finding['code']): string {
+  if (code === 'mic-against-stand') return 'against hardware of';
+  return code === 'mic-against-mic' ? 'against' : 'in';
 }
 
 /** The figure that stands with what is said of a mic: its clearance, or why it can't stay: `−12 mm`, `in Rack tom, 34 mm deep`. */

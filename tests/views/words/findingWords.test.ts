@@ -147,6 +147,9 @@ describe('a finding in words', () => {
     expect(words('boom-through-piece', { about: ['mic-rack-1', 'rack-2'] }).title).toBe(
       'The clip of Rack 1 goes through Rack tom 2',
     );
+    const atHardware = (mic: string) => words('mic-against-stand', { about: [mic, 'rack-2'] }).next;
+    expect(atHardware('mic-rack-1')).toContain('round the rim');
+    expect(atHardware('mic-snare')).toContain('Move the base');
     expect(
       words('input-twice', { about: ['mic-snare', 'mic-rack-1'], numbers: { input: 3 } }).detail,
     ).toBe('Snare mic and Rack 1 are on the same input.');

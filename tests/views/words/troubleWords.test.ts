@@ -23,6 +23,9 @@ describe('why a mic cannot stay, in short', () => {
     const said = (one: Finding, mic = 'mic-snare') => troubleWords(one, mic, sample);
     expect(said(within)).toBe('in Rack tom 1, 34 mm deep');
     expect(said(finding('boom-through-piece', { depth: 8 }))).toBe('in Rack tom 1, 8 mm deep');
+    expect(said(finding('mic-against-stand', { depth: 5.4 }))).toBe(
+      'against hardware of Rack tom 1, 6 mm deep',
+    );
     const meets = finding('mic-against-mic', { depth: 10.1 }, ['mic-snare', 'mic-rack-1']);
     expect(said(meets)).toBe('against Rack 1, 11 mm deep');
     expect(said(meets, 'mic-rack-1')).toBe('against Snare mic, 11 mm deep');
