@@ -36,15 +36,29 @@ export function worstFirst(report: Report): readonly FindingRow[] {
     .map(({ row }) => row);
 }
 
-/** How many lines of the list must be solved (mics that are struck or can't stay, and whatever else stops the show) and should be looked at (tight mics and warnings). */
+/**
+ * How many things must be solved (mics that are struck or can't stay, and whatever else stops the show) and should be looked at (tight mics and warnings).
+ * That two mics meet is one thing to solve, with two lines that are marked; what else is wrong with one of them is another, so that no count rises when
+ * something is solved.
+ */
 export function countByNeed(report: Report): { readonly solve: number; readonly look: number } {
+  const apart = { findings: report.findings.filter((finding) => !isBetweenMics(finding)) };
   let [solve, look] = [0, 0];
   for (const line of linesOf(report)) {
     const rank = rankOf(line, report);
-    if (rank <= severityRank.stop) solve += 1;
+    if (rank <= severityRank.stop) solve += thingsToSolve(line, apart);
     else if (rank <= severityRank.warn) look += 1;
   }
   return { solve, look };
+}
+
+const isBetweenMics = ({ code }: Finding): boolean => code === 'mic-against-mic';
+
+/** What a line that stops the show counts for; `apart` has all that is wrong but where mics meet. */
+function thingsToSolve(line: FindingRow, apart: Pick<Report, 'findings'>): number {
+  if (line.kind === 'finding') return 1;
+  const meetings = line.findings.filter(isBetweenMics).length;
+  return meetings + Number(shownVerdict(line.row, apart) === 'struck');
 }
 
 /** The lines in no order: findings about a mic's place go with its clearance. */

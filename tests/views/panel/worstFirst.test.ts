@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { createAnalyst } from '../../../src/report/analyse.ts';
-import { shownVerdict } from '../../../src/report/judgement.ts';
+import { isOfPlace, shownVerdict } from '../../../src/report/judgement.ts';
 import { playerFacts } from '../../../src/report/playerFacts.ts';
 import type { Finding, Report } from '../../../src/report/report.ts';
 import {
@@ -124,6 +124,19 @@ describe('the findings list', () => {
   });
 });
 
+const isMeeting = ({ code }: Finding): boolean => code === 'mic-against-mic';
+
+/** By the findings alone: every mic with a stop of its own about its place, every two that meet, and every other stop. */
+function problemsOf({ clearances, findings }: Report): number {
+  const stops = findings.filter(({ severity }) => severity === 'stop');
+  const apart = stops.filter((finding) => !isMeeting(finding));
+  const mics = new Set(apart.filter(isOfPlace).map(({ about }) => about[0]));
+  expect(mics.size).toBeGreaterThanOrEqual(
+    clearances.filter((row) => row.verdict === 'struck').length,
+  );
+  return mics.size + stops.filter(isMeeting).length + apart.filter((one) => !isOfPlace(one)).length;
+}
+
 describe('a mic that cannot stay', () => {
   const within = findingOf('mic-in-shell', 'stop', ['a', 'snare']);
   const inDrum: Report = { ...report, findings: [within, ...report.findings] };
@@ -149,7 +162,7 @@ describe('a mic that cannot stay', () => {
 
   it('of random kits every finding is told by one line, every mic has one, and no line is worse than the one before it', () => {
     const analyse = createAnalyst();
-    let merged = 0;
+    let [merged, met] = [0, 0];
     for (const layout of seededKits(40, 5)) {
       const found = analyse(layout);
       const lines = worstFirst(found);
@@ -167,10 +180,55 @@ describe('a mic that cannot stay', () => {
       });
       expect(needs).toEqual(needs.toSorted((a, b) => a - b));
       const count = (need: number) => needs.filter((each) => each === need).length;
-      expect(countByNeed(found)).toEqual({ solve: count(0), look: count(1) });
+      const { solve, look } = countByNeed(found);
+      expect(look).toBe(count(1));
+      expect(solve).toBe(problemsOf(found));
+      // Only mics that meet are more or fewer lines than things to solve.
+      if (!found.findings.some(isMeeting)) expect(solve).toBe(count(0));
+      else met += 1;
       merged += lines.filter((line) => line.kind === 'mic' && line.findings.length > 1).length;
     }
     expect(merged).toBeGreaterThan(20);
+    expect(met).toBeGreaterThan(3);
+  });
+});
+
+describe('two mics that meet', () => {
+  const meeting = findingOf('mic-against-mic', 'stop', ['a', 'e'], { depth: 9 });
+  const met = { ...report, findings: [meeting, ...report.findings] };
+
+  it('are two lines that are marked, and one thing to solve', () => {
+    const marked = worstFirst(met).slice(0, 4);
+    expect(marked.flatMap((line) => (line.kind === 'mic' ? [line.row.mic] : []))).toEqual(
+      expect.arrayContaining(['a', 'e']),
+    );
+    expect(countByNeed(report).solve).toBe(3);
+    expect(countByNeed(met)).toEqual({ solve: 4, look: 2 });
+  });
+
+  it('are one more thing than what else is wrong with either, which one is told first or not', () => {
+    for (const first of ['a', 'e'] as const) {
+      const within = findingOf('mic-in-shell', 'stop', [first, 'snare'], { depth: 5 });
+      expect(countByNeed({ ...met, findings: [within, ...met.findings] }).solve).toBe(5);
+      // Struck ones count already.
+      const other = findingOf('mic-against-mic', 'stop', [first, 'b'], { depth: 9 });
+      const back = { ...other, about: other.about.toReversed() };
+      for (const one of [other, back]) {
+        expect(countByNeed({ ...report, findings: [one, ...report.findings] }).solve).toBe(4);
+      }
+    }
+  });
+
+  it('of random kits no count rises when something is solved', () => {
+    const analyse = createAnalyst();
+    for (const layout of seededKits(15, 12)) {
+      const found = analyse(layout);
+      const { solve } = countByNeed(found);
+      for (const solved of found.findings.filter(({ severity }) => severity === 'stop')) {
+        const rest = { ...found, findings: found.findings.filter((one) => one !== solved) };
+        expect(countByNeed(rest).solve).toBeLessThanOrEqual(solve);
+      }
+    }
   });
 });
 
