@@ -92,7 +92,6 @@ function Shown({ open, size }: { readonly open: OpenLayout; readonly size: Scree
         focus={null}
         preferences={plain}
         handles={[]}
-        labelledHandles={[]}
         covered={[]}
         furniture={BARE}
         marks={null}

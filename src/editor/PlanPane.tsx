@@ -124,7 +124,7 @@ export function PlanPane(props: PlanProps) {
     <>
       <PlanStage
         {...{ open, selection, zone, zoneIsOld, ring, floor, focus, preferences, kitView }}
-        {...{ highlighted, ghosts, handles, labelledHandles, covered, furniture, finding, marks }}
+        {...{ highlighted, ghosts, handles, covered, furniture, finding, marks }}
         asked={asked.place}
       />
       <TouchSurface name={planName} described={described} ground={ground} framed={framed} />

@@ -29,7 +29,7 @@ import { FindingMark } from './FindingMark.tsx';
 import { FocusDrawing } from './FocusDrawing.tsx';
 import { DeckFrame, KitFrame } from './Frames.tsx';
 import { Ghosts } from './Ghosts.tsx';
-import { HandleHoles, Handles } from './Handles.tsx';
+import { Handles } from './Handles.tsx';
 import { Highlight } from './Highlight.tsx';
 import { KitDrawing, usePlugged } from './KitDrawing.tsx';
 import { PlanLabels } from './PlanLabels.tsx';
@@ -55,8 +55,6 @@ interface Props {
   /** Where things are that are only shown elsewhere. */
   readonly ghosts?: readonly Outline[];
   readonly handles: readonly Handle[];
-  /** Where they were for what is answered, as labels know them. */
-  readonly labelledHandles: readonly Handle[];
   readonly covered: readonly Box[];
   readonly furniture: Furniture;
   readonly finding: Finding | undefined;
@@ -66,8 +64,8 @@ interface Props {
 }
 
 /**
- * The plan, a layer each: the deck with the cables on it, what stands still, what moves, and what is said about it. In a drag only what moves is drawn in every
- * frame; cables and what is said, in those that take answers over. Pointers are read elsewhere.
+ * The plan, a layer each: the deck with the cables on it, what stands still, and what moves with what is said about it. In a drag only the last is drawn in every
+ * frame, and cables in those that take answers over. Pointers are read elsewhere.
  */
 export function PlanStage(props: Props) {
   const { open, selection, zone, ring, floor, asked, preferences, kitView, finding } = props;
@@ -91,15 +89,6 @@ export function PlanStage(props: Props) {
   const standing = useMemo(
     () => still.report.rig.mics.filter(({ mic }) => !moving.has(keyOf.mic(mic.id))),
     [still.report.rig.mics, moving],
-  );
-  const isMoving = moving.size > 0;
-  // What follows from answers goes to the layer of labels while something moves, and what follows the finger to the layer of what moves.
-  const chosen = <Chosen focus={props.focus} preferences={preferences} colours={colours} />;
-  const held = (
-    <>
-      <BoxDigits box={layout.box} plugged={plugged} view={view} colours={colours} />
-      <Handles handles={props.handles} colours={colours} />
-    </>
   );
   return (
     <Stage width={view.size.width} height={view.size.height} listening={false}>
@@ -139,18 +128,10 @@ export function PlanStage(props: Props) {
             rig={report.rig}
           />
           <KitFrame kit={deck.kit}>
-            {!isMoving && chosen}
+            <Chosen focus={props.focus} preferences={preferences} colours={colours} />
             {ring && <RimRing layout={layout} ring={ring} asked={asked} colours={colours} />}
           </KitFrame>
         </DeckFrame>
-        {isMoving && held}
-      </Layer>
-      <Layer listening={false}>
-        {isMoving && (
-          <DeckFrame view={view}>
-            <KitFrame kit={deck.kit}>{chosen}</KitFrame>
-          </DeckFrame>
-        )}
         <PlanLabels
           {...{ selection, showRuns, kitView, ring, floor, asked, colours }}
           layout={answered.layout}
@@ -160,7 +141,8 @@ export function PlanStage(props: Props) {
           focus={props.focus}
           marks={props.marks}
         />
-        {isMoving ? <HandleHoles handles={props.labelledHandles} colours={colours} /> : held}
+        <BoxDigits box={layout.box} plugged={plugged} view={view} colours={colours} />
+        <Handles handles={props.handles} colours={colours} />
         {marked.map((mark) => (
           <FindingMark
             key={mark.key === finding?.key ? 'finding' : mark.key}

@@ -10,8 +10,6 @@ interface DrawnHandle {
 
 /** Radius as drawn, px; a finger meets it within 22 px. */
 const RADIUS = 13;
-/** How far what is drawn of it reaches from its place, px. */
-export const HANDLE_REACH = RADIUS + 2;
 
 /** A handle: a disc with a glyph of what it does, and a thin line to what it belongs to (screen px). */
 export function paintHandle(
