@@ -67,7 +67,7 @@ export function* clearSpotSteps(
   if (reachOf(motion, now).clearance >= margin && !judge.mustLeave) {
     return { kind: 'none', reason: 'clear' };
   }
-  const family = familyOf(layout, now, judge.standsIn);
+  const family = familyOf(layout, now, judge);
   if (!family) return { kind: 'none', reason: 'fixed' };
   const scene: SpotScene = {
     family,
@@ -99,7 +99,7 @@ export function clearSpot(motion: Motion, layout: Layout, rig: Rig, micId: Id): 
 function familyOf(
   layout: Layout,
   { mic, micClass }: PlacedMic,
-  standsIn: boolean,
+  judge: SpotJudge,
 ): ClearSpotFamily | undefined {
   const { mount } = mic;
   const side = layout.player.leadHand === 'right' ? 1 : -1;
@@ -110,7 +110,14 @@ function familyOf(
   if (mount.kind !== 'clip') return undefined;
   const drum = layout.pieces.find(({ id }) => id === mount.drum);
   return drum && isDrum(drum)
-    ? new ClipFamily({ mount, micClass, drum, side, standsIn })
+    ? new ClipFamily({
+        mount,
+        micClass,
+        drum,
+        side,
+        standsIn: judge.standsIn,
+        overHead: judge.overHead(drum.id),
+      })
     : undefined;
 }
 

@@ -18,7 +18,6 @@ import {
   type PointMove,
   type Spot,
 } from './clearSpotFamily.ts';
-import { OVER_HEAD } from './headRoom.ts';
 
 /** What a clip's spots depend on. */
 export interface ClipScene {
@@ -29,6 +28,8 @@ export interface ClipScene {
   readonly side: 1 | -1;
   /** Whether the mic stands in a piece where it is. */
   readonly standsIn: boolean;
+  /** The room that is asked for over the drum's head (rule N8), mm: the tip is part of the mic, so it is never lower. */
+  readonly overHead: Mm;
 }
 
 const ANGLE_STEP = 0.5;
@@ -38,7 +39,7 @@ const FARTHEST_IN: Mm = 75;
 
 /**
  * Rule N1, clips: the angle round the rim, the reach, the height and the pitch may change, within their limits, as long as the axis meets the
- * head (where it did before); the reach to 75 mm at most and the height to 20 mm at least, or no farther than where the mic is. Where a mic stands in a piece is no
+ * head (where it did before); the reach to 75 mm at most and the height to the room of rule N8 at least, or no farther than where the mic is. Where a mic stands in a piece is no
  * reason to be farther in or lower.
  */
 export class ClipFamily implements ClearSpotFamily {
@@ -48,7 +49,7 @@ export class ClipFamily implements ClearSpotFamily {
 
   constructor(scene: ClipScene) {
     this.scene = scene;
-    const { mount, standsIn } = scene;
+    const { mount, standsIn, overHead } = scene;
     const already = standsIn ? [] : [0];
     const limits = (
       name: 'reach' | 'height' | 'pitch',
@@ -63,7 +64,7 @@ export class ClipFamily implements ClearSpotFamily {
     this.freedoms = [
       { name: 'angle', step: ANGLE_STEP, least: -180, most: 180 },
       limits('reach', reach.minValue, FARTHEST_IN),
-      limits('height', OVER_HEAD, height.maxValue),
+      limits('height', overHead, height.maxValue),
       limits('pitch', pitch.minValue, pitch.maxValue),
     ];
     this.aims = meetsHead(scene.drum, [mount.reach, mount.height, mount.pitch], [0, 0, 0]);

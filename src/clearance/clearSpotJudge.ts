@@ -1,3 +1,4 @@
+import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
 import type { Mount } from '../layout/mics/mount.ts';
 import type { PlacedMic, Rig } from '../rig/placed.ts';
@@ -39,7 +40,7 @@ export class SpotJudge {
       found.filter((each) => !isIn(each)).map((each) => [inTheWayKey(each), each.overlap]),
     );
     this.firm = Math.min(FIRM, factorOf(now));
-    this.heads = new HeadRoom(layout.pieces, this.standsIn ? undefined : now.tip);
+    this.heads = new HeadRoom(layout.pieces, this.standsIn ? undefined : now.solids);
   }
 
   /**
@@ -52,6 +53,11 @@ export class SpotJudge {
     return tooNear > 0 ? Math.max(depth ?? 0, tooNear) : depth;
   }
 
+  /** The room that is asked for over the head of a drum (rule N8), mm. */
+  overHead(drum: Id): Mm {
+    return this.heads.over(drum);
+  }
+
   /** How much room the player at rest leaves the mic mounted so, mm, the margin at most; undefined where it may not stand with any margin. */
   roomAt(mount: Mount): Mm | undefined {
     const { depth, tooNear } = this.lookAt(mount);
@@ -61,7 +67,7 @@ export class SpotJudge {
   /** How deep anything is in the way that a smaller margin would leave there, and how much of the margin about the player is missing, mm. */
   private lookAt(mount: Mount): { readonly depth: Mm | undefined; readonly tooNear: Mm } {
     const placed = placeMic({ ...this.now.mic, mount }, this.layout);
-    let depth = this.heads.depthAt(placed.tip);
+    let depth = this.heads.depthAt(placed.solids);
     let tooNear = 0;
     if (factorOf(placed) < this.firm) depth ??= 0;
     for (const found of this.about(placed)) {

@@ -17,6 +17,7 @@ import type { Mic } from '../../src/layout/mics/mic.ts';
 import type { Mount, StandMount } from '../../src/layout/mics/mount.ts';
 import { isDrum, isStruck, type Struck } from '../../src/layout/pieces/piece.ts';
 import { buildRig } from '../../src/rig/buildRig.ts';
+import type { MicPart, MicSolid } from '../../src/rig/placed.ts';
 import { placeMic } from '../../src/rig/placeMic.ts';
 import { surfaceOf } from '../../src/rig/surface.ts';
 import { seededKits } from '../support/randomKit.ts';
@@ -161,32 +162,95 @@ describe('rule N8: room over heads', () => {
     up: fc.double({ min: -1, max: 1, noNaN: true }),
     far: share,
   });
+  const toward = ({ turn, up, far }: { turn: number; up: number; far: number }): Vec3 => {
+    const flat = Math.sqrt(1 - up ** 2) * far;
+    return vec(flat * Math.cos(7 * turn), flat * Math.sin(7 * turn), up * far);
+  };
+  const body = (a: Vec3, b: Vec3, radius: number, part: MicPart = 'body'): MicSolid => ({
+    part,
+    capsule: { a, b, radius },
+  });
+  const ball = (at: Vec3): readonly MicSolid[] => [body(at, at, 8)];
+  /** A body of a mic that lies any way, up to 300 mm long, one end near a head. */
+  const lying = fc.record({ start, way, radius: fc.double({ min: 2, max: 40, noNaN: true }) });
+  const solidOf = ({ start: { k, height, aside, turn }, way, radius }: Lying): MicSolid => {
+    const a = at(k, 80 * height - 30, 1.3 * aside, 7 * turn);
+    return body(a, along(a, toward(way), 300), radius);
+  };
+  type Lying = typeof lying extends fc.Arbitrary<infer T> ? T : never;
 
-  it('a tip that goes less far than it is too near by is still too near', () => {
+  it('what goes less far than it is too near by is still too near', () => {
     fc.assert(
-      fc.property(start, way, ({ k, height, aside, turn }, { far, up, turn: round }) => {
+      fc.property(lying, way, (lies, { far, ...round }) => {
         const heads = new HeadRoom(pieces, undefined);
-        const tip = at(k, 19.9 * height, 0.99 * aside, 7 * turn);
-        const depth = heads.depthAt(tip) ?? 0;
-        expect(depth).toBeGreaterThan(0);
-        const flat = Math.sqrt(1 - up ** 2);
-        const step = vec(flat * Math.cos(7 * round), flat * Math.sin(7 * round), up);
-        const by = 0.999 * far * Math.max(0, depth - 0.02);
-        expect(heads.depthAt(along(tip, step, by))).toBeGreaterThan(0);
+        const solid = solidOf(lies);
+        const depth = heads.depthAt([solid]);
+        fc.pre(depth !== undefined && depth > 0.02);
+        const by = toward({ ...round, far: 0.999 * far * ((depth ?? 0) - 0.02) });
+        const { a, b, radius } = solid.capsule;
+        const moved = body(along(a, by, 1), along(b, by, 1), radius);
+        expect(heads.depthAt([moved])).toBeGreaterThan(0);
       }),
       { numRuns: 500 },
     );
   });
 
-  it('a tip has what it has already over the same head, and no more than 20 mm is asked for', () => {
-    const [low, high, beside] = [at(0, 12, 0.5, 1), at(0, 25, 0.5, 1), at(0, 12, 1.2, 1)];
-    const near = at(0, 11.9, 0.2, 3);
-    expect(new HeadRoom(pieces, low).depthAt(at(0, 12.1, 0.2, 3))).toBeUndefined();
-    expect(new HeadRoom(pieces, low).depthAt(near)).toBeCloseTo(0.1, 6);
-    expect(new HeadRoom(pieces, low).depthAt(at(1, 12, 0.5, 1))).toBeCloseTo(8, 6);
-    for (const already of [high, beside, undefined]) {
-      expect(new HeadRoom(pieces, already).depthAt(near)).toBeCloseTo(8.1, 6);
-      expect(new HeadRoom(pieces, already).depthAt(at(0, 20.1, 0.2, 3))).toBeUndefined();
+  it('is as much as by dense sampling of the axis, whatever lies how over which head', () => {
+    let inside = 0;
+    fc.assert(
+      fc.property(lying, (lies) => {
+        const solid = solidOf(lies);
+        const depth = new HeadRoom(pieces, undefined).depthAt([solid]) ?? 0;
+        const { a, b, radius } = solid.capsule;
+        const places = 2000;
+        let [most, where] = [0, 0];
+        for (const drum of drums) {
+          const { centre, normal, radius: wide } = surfaceOf(drum);
+          for (let k = 0; k <= places; k += 1) {
+            const from = subtract(along(a, subtract(b, a), k / places), centre);
+            const height = from.x * normal.x + from.y * normal.y + from.z * normal.z;
+            const missing = Math.min(
+              20 + radius - height,
+              wide + radius - length(perpendicular(from, normal)),
+              height + drum.depth + radius,
+            );
+            if (missing > most) [most, where] = [missing, k];
+          }
+        }
+        if (where > 0 && where < places) inside += 1;
+        expect(Math.abs(depth - most)).toBeLessThan(0.16);
+      }),
+      { numRuns: 300, seed: 5 },
+    );
+    // Places in the midst of an axis are most in the way often enough to be seen.
+    expect(inside).toBeGreaterThan(10);
+  });
+
+  it('a fat mic that lies flat is too near with its body, 18 mm of it missing, but not with its own clip', () => {
+    const heads = new HeadRoom(pieces, undefined);
+    const [a, b] = [at(0, 21, 0.3, 1), at(0, 21, 0.7, 1)];
+    expect(heads.depthAt([body(a, b, 19)])).toBeCloseTo(18, 6);
+    expect(heads.depthAt([body(a, b, 1)])).toBeUndefined();
+    expect(heads.depthAt([body(a, b, 19, 'clipArm')])).toBeUndefined();
+    // The rear end counts as the front does, and so does a plug.
+    expect(heads.depthAt([body(at(0, 90, 0.3, 1), b, 19, 'connector')])).toBeCloseTo(18, 6);
+  });
+
+  it('a mic has what it has already over the same head, and no more than 20 mm is asked for', () => {
+    const [low, high, beside] = [at(0, 20, 0.5, 1), at(0, 33, 0.5, 1), at(0, 20, 1.2, 1)];
+    const near = ball(at(0, 19.9, 0.2, 3));
+    const already = new HeadRoom(pieces, ball(low));
+    expect(already.depthAt(ball(at(0, 20.1, 0.2, 3)))).toBeUndefined();
+    expect(already.depthAt(near)).toBeCloseTo(0.1, 3);
+    expect(already.depthAt(ball(at(1, 20, 0.5, 1)))).toBeCloseTo(8, 6);
+    expect(already.over(drums[0]?.id ?? '')).toBeCloseTo(12, 3);
+    expect(already.over(drums[1]?.id ?? '')).toBe(20);
+    for (const elsewhere of [ball(high), ball(beside), undefined]) {
+      const heads = new HeadRoom(pieces, elsewhere);
+      expect(heads.depthAt(near)).toBeCloseTo(8.1, 6);
+      expect(heads.depthAt(ball(at(0, 28.1, 0.2, 3)))).toBeUndefined();
     }
+    // What is in the head has no place there.
+    expect(new HeadRoom(pieces, ball(at(0, 5, 0.5, 1))).over(drums[0]?.id ?? '')).toBe(20);
   });
 });

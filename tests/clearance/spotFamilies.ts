@@ -42,7 +42,19 @@ export const familiesOf = (kind: 'clip' | 'stand'): readonly FamilyCase[] =>
       const drum =
         mount.kind === 'clip' ? layout.pieces.find(({ id }) => id === mount.drum) : undefined;
       return mount.kind === 'clip' && drum && isDrum(drum)
-        ? [{ name, family: new ClipFamily({ mount, micClass, drum, side: -1, standsIn: false }) }]
+        ? [
+            {
+              name,
+              family: new ClipFamily({
+                mount,
+                micClass,
+                drum,
+                side: -1,
+                standsIn: false,
+                overHead: 20,
+              }),
+            },
+          ]
         : [];
     }),
   );

@@ -83,18 +83,18 @@ export const GRIDS: readonly Grid[] = [
 
 /**
  * Rule N1 and N2, clips: any angle, reach, height and pitch within their limits whose axis meets the head where it did before; not farther in than 75 mm or
- * lower than 20 mm, but where the mic is already; a mic that stands in a piece is nowhere already.
+ * lower than the room that is `asked` for over the head, but where the mic is already; a mic that stands in a piece is nowhere already.
  */
 function clipMounts(
   mount: ClipMount,
   { mm, degrees }: Grid,
-  isSomewhere: boolean,
+  { isSomewhere, asked }: { readonly isSomewhere: boolean; readonly asked: number },
 ): readonly Mount[] {
   const within = (value: number, [least, most]: readonly [number, number]): boolean =>
     value >= least && value <= most;
   const { angle, reach, height, pitch } = mount;
   const farthest = isSomewhere ? Math.max(75, reach) : 75;
-  const lowest = isSomewhere ? Math.min(20, height) : 20;
+  const lowest = isSomewhere ? Math.min(asked, height) : 20;
   return strides(...degrees).flatMap((turn) =>
     strides(...mm).flatMap((along) =>
       strides(...mm).flatMap((up) =>
@@ -204,19 +204,58 @@ const NOWHERE =
 export const isInPiece = (scene: GridScene, placed: PlacedMic): boolean =>
   [...overlaps(scene, placed).keys()].some((key) => IN_PIECE.test(key));
 
-/** Rule N8: how much less than it should a tip have over some head, mm; with no place already where it stands in a piece. */
+/** Rule N8: how much less than it should a mic have over some head, mm; with no place already where it stands in a piece. */
 export function missingOverHeads(scene: GridScene, now: PlacedMic, then: PlacedMic): number {
-  const stands = isInPiece(scene, now);
-  const missing = scene.layout.pieces.filter(isDrum).map((drum) => {
-    const [before, after] = [overHead(now.tip, drum), overHead(then.tip, drum)];
-    if (after === undefined) return 0;
-    return Math.min(20, stands ? 20 : (before ?? 20)) - after;
+  const missing = scene.layout.pieces
+    .filter(isDrum)
+    .map((drum) => missingOver(then, drum, askedOver(scene, now, drum)));
+  return Math.max(0, ...missing);
+}
+
+/** Rule N8: the room that is asked for over a head: 20 mm, or what a mic has that stands in no piece. */
+export function askedOver(scene: GridScene, now: PlacedMic, drum: Drum): number {
+  if (missingOver(now, drum, 20) <= 0 || isInPiece(scene, now)) return 20;
+  const heights = now.solids
+    .filter(({ part }) => part !== 'clipArm')
+    .flatMap(({ capsule: { a, b, radius } }) =>
+      Array.from({ length: AXIS_PLACES + 1 }, (_, k) => {
+        const { over, aside } = fromHead(on(a, minus(b, a), k / AXIS_PLACES), drum);
+        const isBelow = over + drum.depth + radius <= 0;
+        return aside < drum.diameter / 2 + radius && !isBelow ? over - radius : 20;
+      }),
+    );
+  const least = Math.min(20, ...heights);
+  return least < 0 ? 20 : least;
+}
+
+const AXIS_PLACES = 20_000;
+
+/** Over a head by less than this, beside it or under it: what of a mic is farthest from all three, by looking ever closer where it was so far. */
+function missingOver({ solids }: PlacedMic, drum: Drum, room: number): number {
+  const missing = solids.map(({ part, capsule: { a, b, radius } }) => {
+    if (part === 'clipArm') return 0;
+    const at = (t: number): number => {
+      const { over, aside } = fromHead(on(a, minus(b, a), t), drum);
+      return Math.min(
+        room + radius - over,
+        drum.diameter / 2 + radius - aside,
+        over + drum.depth + radius,
+      );
+    };
+    let [best, step] = [0.5, 0.5];
+    for (let look = 0; look < 8; look += 1) {
+      const places = Array.from({ length: 17 }, (_, k) => best + ((k - 8) / 8) * step);
+      const inside = places.filter((t) => t >= 0 && t <= 1);
+      best = inside.reduce((p, q) => (at(q) > at(p) ? q : p), best);
+      step /= 4;
+    }
+    return at(best);
   });
   return Math.max(0, ...missing);
 }
 
-/** How far a point is over a head, straight up from it; undefined where it is beside or below. */
-function overHead(point: Vec3, { x, y, z, tilt, tiltToward, diameter }: Drum): number | undefined {
+/** How far a point is over the plane of a head, and from the line through the head's middle. */
+function fromHead(point: Vec3, { x, y, z, tilt, tiltToward }: Drum) {
   const [flat, toward] = [Math.sin(tilt * DEG), tiltToward * DEG];
   const normal = {
     x: flat * Math.cos(toward),
@@ -225,7 +264,7 @@ function overHead(point: Vec3, { x, y, z, tilt, tiltToward, diameter }: Drum): n
   };
   const from = minus(point, { x, y, z });
   const over = times(from, normal);
-  return over >= 0 && size(on(from, normal, -over)) < diameter / 2 ? over : undefined;
+  return { over, aside: size(on(from, normal, -over)) };
 }
 
 /** Rules N4 and N8: whether it stands in no piece or its hardware and off the player, nothing else is more in the way than before, the stand as firm as it should be, and room over heads. */
@@ -275,6 +314,9 @@ function mountsOn(
   if (mount.kind === 'stand') return standMounts(mount, now, { grid, layout });
   const drum = mount.kind === 'clip' && layout.pieces.find(({ id }) => id === mount.drum);
   return mount.kind === 'clip' && drum && isDrum(drum)
-    ? clipMounts(mount, grid, !isInPiece(scene, now))
+    ? clipMounts(mount, grid, {
+        isSomewhere: !isInPiece(scene, now),
+        asked: askedOver(scene, now, drum),
+      })
     : [];
 }
