@@ -58,25 +58,7 @@ export const claimedLevel = (pattern: Pattern, angle: Degrees): Decibels =>
 /** H6 Random energy efficiency: the energy from all directions alike, relative to an omni's. a^2 + b^2 / 3. */
 export const randomEnergyEfficiency = ({ a, b }: Pattern): number => a * a + (b * b) / 3;
 
-/** Directivity index. */
-export const directivityIndex = (pattern: Pattern): Decibels =>
-  -toDecibels(randomEnergyEfficiency(pattern));
-
-/** How many times farther than an omni a mic may stand for the same direct to diffuse ratio. */
-export const distanceFactor = (pattern: Pattern): number =>
-  1 / Math.sqrt(randomEnergyEfficiency(pattern));
-
-/** Energy from the front half of all directions over that from the back half. */
-export const frontToBack = ({ a, b }: Pattern): Decibels =>
-  toDecibels((a * a + a * b + (b * b) / 3) / (a * a - a * b + (b * b) / 3));
-
 /** The angle off the axis at which a pattern hears nothing; undefined where it hears something everywhere. */
 export function nullAngle({ a, b }: Pattern): Degrees | undefined {
   return b > 0 && a <= b ? toDegrees(Math.acos(-a / b)) : undefined;
-}
-
-/** The full arc about the axis within which the sensitivity is at least `ratio` (0 to 1) of that on the axis: 360 where it is everywhere. */
-export function arcWithin({ a, b }: Pattern, ratio: number): Degrees {
-  const cos = b === 0 ? -1 : Math.max(-1, (ratio - a) / b);
-  return 2 * toDegrees(Math.acos(cos));
 }

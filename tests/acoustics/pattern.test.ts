@@ -1,11 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { toDecibels } from '../../src/acoustics/decibels.ts';
 import {
-  arcWithin,
   claimedLevel,
-  directivityIndex,
-  distanceFactor,
-  frontToBack,
   idealLevel,
   NULL_DEPTH,
   nullAngle,
@@ -33,6 +30,36 @@ const named: Readonly<Record<string, PatternName>> = {
   // The published table's supercardioid has its null at 127 degrees: A = 0.375.
   supercardioid: 'supercardioid375',
 };
+
+/** Figures that tables are made of, from what the app knows of a pattern: its sensitivity and its random energy efficiency. */
+const directivityIndex = (pattern: Pattern): number => -toDecibels(randomEnergyEfficiency(pattern));
+const distanceFactor = (pattern: Pattern): number => 1 / Math.sqrt(randomEnergyEfficiency(pattern));
+
+/** Energy from the front half of all directions over that from the back half, dB: even steps of the cosine are even shares of the directions. */
+function frontToBack(pattern: Pattern): number {
+  const steps = 2000;
+  let [front, back] = [0, 0];
+  for (let i = 0; i < steps; i += 1) {
+    const cos = (i + 0.5) / steps;
+    front += sensitivity(pattern, cos) ** 2;
+    back += sensitivity(pattern, -cos) ** 2;
+  }
+  return toDecibels(front / back);
+}
+
+/** The full arc about the axis within which the sensitivity is at least `ratio` of that on the axis, degrees, by halving. */
+function arcWithin(pattern: Pattern, ratio: number): number {
+  const isWithin = (angle: number) =>
+    sensitivity(pattern, Math.cos((angle * Math.PI) / 180)) >= ratio;
+  if (isWithin(180)) return 360;
+  let [within, beyond] = [0, 180];
+  for (let k = 0; k < 50; k += 1) {
+    const middle = (within + beyond) / 2;
+    if (isWithin(middle)) within = middle;
+    else beyond = middle;
+  }
+  return 2 * within;
+}
 
 const figures: Readonly<Record<string, (pattern: Pattern) => number>> = {
   REE: randomEnergyEfficiency,
@@ -104,7 +131,7 @@ describe('laws of patterns', () => {
     fc.assert(
       fc.property(anyPattern, (pattern) => {
         expect(frontToBack(pattern)).toBeLessThanOrEqual(
-          frontToBack(PATTERNS.supercardioidExact) + 1e-12,
+          frontToBack(PATTERNS.supercardioidExact) + 1e-6,
         );
       }),
     );
