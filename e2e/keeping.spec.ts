@@ -45,6 +45,32 @@ test('a change is saved also when the page is left at once', async ({ page }) =>
   await expect(nameOf(page)).toContainText('Left at once');
 });
 
+test('what is still being typed is kept when the page is left by Back or loaded again', async ({
+  page,
+}) => {
+  await startLayout(page);
+  const notes = page.getByRole('textbox', { name: 'Notes' });
+  const openNotes = () => page.getByRole('tab', { name: 'Stage' }).click();
+  await openNotes();
+  await notes.fill('Mains on the left');
+  await page.goBack();
+  await expect(listed(page)).toHaveCount(1);
+  await page.goForward();
+  await openNotes();
+  await expect(notes).toHaveValue('Mains on the left');
+  await notes.fill('Mains on the right');
+  await page.reload();
+  await expect(nameOf(page)).toBeVisible();
+  await openNotes();
+  await expect(notes).toHaveValue('Mains on the right');
+  await page.getByRole('textbox', { name: 'Width, side to side' }).fill('4000');
+  await page.goBack();
+  await expect(listed(page)).toHaveCount(1);
+  await page.goForward();
+  await openNotes();
+  await expect(page.getByRole('textbox', { name: 'Width, side to side' })).toHaveValue('4000');
+});
+
 test('the address leads to the layout, and Back to the list', async ({ page, context }) => {
   await startLayout(page);
   await renameAndSave(page, 'Linked');

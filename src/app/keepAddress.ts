@@ -1,6 +1,7 @@
 import { type SessionState, session, showPage } from '../session/session.ts';
 import type { BackSteps } from '../views/parts/backSteps.ts';
 import { LIST_ADDRESS, type Place, placeAddress, placeAt } from './address.ts';
+import { leaveField } from './leaveField.ts';
 import { sayTrouble } from './trouble.ts';
 
 /** Keeps address, title and what is open together: opening writes the address, Back and Forward open what it names. */
@@ -24,8 +25,11 @@ export async function keepAddress(
   };
   await follow();
   window.addEventListener('popstate', () => {
-    if (!steps.moved()) void follow();
-    else if (following === 0) showAddress(steps);
+    if (!steps.moved()) {
+      // The screen with the field goes away, and a field that goes away is not left.
+      leaveField();
+      void follow();
+    } else if (following === 0) showAddress(steps);
   });
   session.subscribe((now, before) => {
     if (following === 0 && addressOf(now) !== addressOf(before)) showAddress(steps);

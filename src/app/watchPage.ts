@@ -1,6 +1,7 @@
 import { cancelGesture } from '../session/session.ts';
 import type { ShelteredStorage } from '../storage/sheltered.ts';
 import type { Autosave } from './autosave.ts';
+import { leaveField } from './leaveField.ts';
 import type { LeaveNotes } from './leaveNotes.ts';
 import { sayTrouble } from './trouble.ts';
 import type { Workbench } from './workbench.ts';
@@ -13,7 +14,10 @@ interface PageSurroundings {
   inTurn<T>(task: () => Promise<T>): Promise<T>;
 }
 
-/** Saves when the page is put away, without a gesture that is under way, whose finger may never come back; and looks at what other tabs did when it is back or when they say so. */
+/**
+ * Saves when the page is put away, with what is still being typed and without a gesture that is under way, whose finger may never come
+ * back; and looks at what other tabs did when it is back or when they say so.
+ */
 export function watchPage(around: PageSurroundings): void {
   const { storage, autosave, workbench, notes, inTurn } = around;
   const look = (): void => {
@@ -22,18 +26,21 @@ export function watchPage(around: PageSurroundings): void {
       await workbench.refresh();
     }).catch((error: unknown) => sayTrouble('Another tab’s change could not be read', error));
   };
+  const putAway = (): void => {
+    cancelGesture();
+    leaveField();
+    void autosave.flush();
+  };
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'visible') return look();
-    cancelGesture();
-    void autosave.flush();
+    putAway();
   });
   window.addEventListener('beforeunload', (event) => {
     void autosave.flush();
     if (autosave.wouldLose() || storage.isHolding()) event.preventDefault();
   });
   window.addEventListener('pagehide', () => {
-    cancelGesture();
-    void autosave.flush();
+    putAway();
     notes.leave(autosave.unstored());
   });
   // A page that comes back from the browser's memory goes on by itself.
