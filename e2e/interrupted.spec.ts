@@ -83,6 +83,19 @@ test('a second finger takes a drag back, and that is said for a moment', async (
   await expect(plan.spoken).toContainText('Hi-hat, mic');
 });
 
+test('a tablet that is turned in the middle of a drag takes it back, and that is said', async ({
+  page,
+}) => {
+  const { plan, fingers, mount, tip } = await startDrag(page);
+  await page.setViewportSize({ width: 820, height: 1180 });
+  // A browser without a tablet's sensor changes its size and says nothing of being turned.
+  await page.evaluate(() => screen.orientation.dispatchEvent(new Event('change')));
+  await expect(plan.spoken).toHaveText('Move taken back: the tablet was turned');
+  await fingers.move({ x: tip.x + 90, y: tip.y + 40 });
+  await fingers.up();
+  await expectUnmoved(page, plan, mount);
+});
+
 test('what another tap would mean is not said once a tap went elsewhere or the view moved', async ({
   page,
 }) => {

@@ -39,7 +39,7 @@ export interface Ground {
   readonly controls: ViewControls;
   /** What a drag of something that was met does; undefined where it can't be dragged. */
   dragOf(met: Pickable): ((hold: Hold) => Drag) | undefined;
-  /** Is told what a tap can mean, and that a second finger took a drag back. */
+  /** Is told what a tap can mean, and what took a drag back. */
   readonly notes: Pick<TapNotes, 'met' | 'takenBack'>;
   /** Takes a tap when it is on something that answers by itself; false where it is not. */
   tapFirst(at: ScreenPoint): boolean;
@@ -84,6 +84,15 @@ export function usePointers(element: RefObject<HTMLElement | null>, ground: Grou
   useWheel(element, now);
   // A plan that goes away takes its drag with it: no finger could end it any more.
   useEffect(() => () => void hands.takeBack(), [hands]);
+  // A turned tablet lays the page out anew: the finger that stays would put what it drags where nobody pointed.
+  useEffect(() => {
+    const turned = (): void => {
+      if (hands.takeBack()) now.current.notes.takenBack('turned');
+    };
+    const { orientation } = screen;
+    orientation?.addEventListener('change', turned);
+    return () => orientation?.removeEventListener('change', turned);
+  }, [hands]);
   // Where the drawing stands is looked up when a finger comes down: asking in every move makes the browser lay out the page.
   const corner = useRef<ScreenPoint>({ x: 0, y: 0 });
   const at = useCallback(
@@ -177,7 +186,7 @@ function createHands(ground: () => Ground) {
       if (fingers.kind === 'none') grab = grabAt(ground(), at);
       const held = fingers.kind === 'dragging';
       feed({ kind: 'down', id, at, grabs: grab !== undefined });
-      if (held) ground().notes.takenBack();
+      if (held) ground().notes.takenBack('secondFinger');
     },
     move: feed,
     end: feed,

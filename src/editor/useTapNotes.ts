@@ -3,7 +3,7 @@ import type { Layout } from '../layout/layout.ts';
 import type { Selection } from '../session/selection.ts';
 import { session, useSession } from '../session/session.ts';
 import type { View } from './view/view.ts';
-import { SECOND_FINGER } from './words.ts';
+import { TAKEN_BACK } from './words.ts';
 
 /** What the last tap can mean, with what was selected by it and in which layout. */
 interface Tapped {
@@ -16,8 +16,8 @@ interface Tapped {
 export interface TapNotes {
   /** Is told everything that a tap can mean, the likeliest first. */
   met(things: readonly Selection[]): void;
-  /** A second finger took a drag back. */
-  takenBack(): void;
+  /** A drag was taken back, and by what. */
+  takenBack(by: keyof typeof TAKEN_BACK): void;
   /** The drawing shows something else: what lies under the tap is no news any more. */
   forget(): void;
 }
@@ -40,7 +40,7 @@ export function useTapNotes(layout: Layout): {
     const now = session.getState();
     setTapped({ things, selection: now.selection, layout: now.open?.layout });
   }, []);
-  const takenBack = useCallback(() => setNote(SECOND_FINGER), []);
+  const takenBack = useCallback((by: keyof typeof TAKEN_BACK) => setNote(TAKEN_BACK[by]), []);
   const forget = useCallback(() => setTapped(null), []);
   useEffect(() => {
     if (note === null) return undefined;

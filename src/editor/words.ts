@@ -83,8 +83,11 @@ function toldApart(layout: Layout, thing: Selection): string {
   return `${name}, the ${isDrum(piece) || piece.kind === 'kick' ? 'drum' : 'piece'}`;
 }
 
-/** Said for a moment when a second finger took a drag back (T3). */
-export const SECOND_FINGER = 'Move taken back: a second finger came down';
+/** Said for a moment when a drag was taken back: by a second finger (T3), or because the drawing lies elsewhere under the finger. */
+export const TAKEN_BACK = {
+  secondFinger: 'Move taken back: a second finger came down',
+  turned: 'Move taken back: the tablet was turned',
+} as const;
 
 /** What lies beyond an edge of the plan. */
 export function offViewText(layout: Layout, things: readonly Selection[]): string {
