@@ -1,6 +1,8 @@
 import type { Id } from '../../layout/fields.ts';
 import type { Layout } from '../../layout/layout.ts';
 import { pullWords } from '../../patch/csv/pullTable.ts';
+import { isSameItem } from '../../patch/pull/pullItem.ts';
+import type { PullLine } from '../../patch/pull/pullList.ts';
 import {
   type Awaited,
   awaited,
@@ -15,6 +17,7 @@ import type { PatchReport } from '../../report/patch.ts';
 import { prefer, session, useSession } from '../../session/session.ts';
 import { useOpen } from '../parts/useOpen.ts';
 import { counted, listed } from '../words/nameOf.ts';
+import { pullLineWords } from '../words/pullLineWords.ts';
 import { SpareFields } from './SpareFields.tsx';
 import { editPatch } from './usePatch.ts';
 
@@ -73,10 +76,7 @@ export function PullListView({ patch }: { readonly patch: PatchReport }) {
             key={`${line.kind} ${line.which}`}
             line={line}
             as={awaited(line, patch.strike, isOver)}
-            spare={
-              patch.pull.find(({ kind, which }) => kind === line.kind && which === line.which)
-                ?.spare ?? 0
-            }
+            asked={patch.pull.find((each) => isSameItem(each, line))}
           />
         ))}
       </ul>
@@ -106,13 +106,15 @@ function missingWords(missing: readonly StrikeLine[], layout: Layout): string {
 interface PullLineProps {
   readonly line: StrikeLine;
   readonly as: Awaited;
-  readonly spare: number;
+  /** Undefined for what went out and is no longer on the list. */
+  readonly asked: PullLine | undefined;
 }
 
-function PullLineView({ line, as, spare }: PullLineProps) {
+function PullLineView({ line, as, asked }: PullLineProps) {
   const { layout } = useOpen();
   const { total, out, back, missing } = line;
   const name = pullWords(line, layout);
+  const made = asked ? pullLineWords(asked, layout) : '';
   const tick = (label: string, counts: { readonly out?: number; readonly back?: number }) =>
     editPatch(`${name} ${label}`, (from) => setTick(from, line, counts));
   return (
@@ -121,8 +123,8 @@ function PullLineView({ line, as, spare }: PullLineProps) {
         <span className="line-name">
           {total} × {name}
         </span>
+        {made !== '' && <span className="line-note">{made}.</span>}
         <span className="line-note">
-          {spare > 0 ? `${spare} spare; ` : ''}
           {out} out, {back} back
           {missing > 0 && as === 'stillOut' && `, ${missing} still out`}
           {missing > 0 && as === 'missing' && <span className="struck">, {missing} missing</span>}
