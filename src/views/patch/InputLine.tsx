@@ -1,4 +1,4 @@
-import { type KeyboardEvent, useId } from 'react';
+import { Fragment, type KeyboardEvent, useId } from 'react';
 import { sourceWords } from '../../patch/csv/cellWords.ts';
 import type { InputRow } from '../../patch/inputList.ts';
 import { AboutFindings } from '../inspector/AboutFindings.tsx';
@@ -56,7 +56,7 @@ export function InputLine({ row, place, last, shown, onMove, ...rest }: InputLin
           <ChannelNumber channel={row.channel} />
           <span className="line-text">
             <span className="line-name">{row.name}</span>
-            <span className="line-note">{rowWords(row)}</span>
+            <RowNote row={row} />
           </span>
           <RowSign row={row} />
           <BoxInput named input={row.input} />
@@ -79,6 +79,23 @@ export function InputLine({ row, place, last, shown, onMove, ...rest }: InputLin
         )}
       </div>
     </li>
+  );
+}
+
+/** The settings, each whole in one line: `48 V` broken in two is read as 48 of something else. */
+function RowNote({ row }: { readonly row: InputRow }) {
+  const words = rowWords(row);
+  return (
+    <span className="line-note">
+      {words.map((each, i) => (
+        <Fragment key={each}>
+          {i > 0 && ' '}
+          <span className={each === row.notes ? undefined : 'unbroken'}>
+            {i < words.length - 1 ? `${each},` : each}
+          </span>
+        </Fragment>
+      ))}
+    </span>
   );
 }
 

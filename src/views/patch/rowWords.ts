@@ -1,8 +1,8 @@
 import type { InputRow } from '../../patch/inputList.ts';
 import { INSERT_OPTIONS } from './patchChoices.ts';
 
-/** A channel's settings in one line: `48 V, reversed, 120 Hz, gate`. */
-export function rowWords(row: InputRow): string {
+/** A channel's settings: `48 V`, `polarity reversed`, `high-pass 120 Hz`, `gate`. None but the notes, the last, is to be broken into lines. */
+export function rowWords(row: InputRow): readonly string[] {
   const { phantom, polarity, highPass, pad, insert, split, notes, micClass } = row;
   const inserted = INSERT_OPTIONS.find(({ value }) => value === insert.value)?.text ?? '';
   return [
@@ -14,5 +14,5 @@ export function rowWords(row: InputRow): string {
     ...(insert.value === 'none' ? [] : [inserted.toLowerCase()]),
     ...(split === null ? [] : ['split']),
     ...(notes === '' ? [] : [notes]),
-  ].join(', ');
+  ];
 }
