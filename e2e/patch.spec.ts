@@ -169,7 +169,7 @@ test('a split is added, and a plain Y says what it does', async ({ page }) => {
   await expect(page.getByText('Nothing is wrong with it.')).toBeVisible();
   await page.getByLabel('Kind').selectOption('y');
   await expect(page.getByText(/is split with a plain Y/)).toBeVisible();
-  await page.getByText('Mics', { exact: true }).last().click();
+  await page.getByText('Source impedance', { exact: true }).click();
   const source = page.getByLabel('Source impedance of the mics', { exact: true });
   await source.fill('600');
   await source.press('Enter');

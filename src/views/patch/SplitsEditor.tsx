@@ -70,8 +70,8 @@ function MicImpedance() {
   const { micImpedance } = useOpen().layout.patch;
   return (
     <Group
-      title="Mics"
-      hint="The source impedance of a mic stands in its data sheet; 150 to 200 Ω is usual for stage mics."
+      title="Source impedance"
+      hint="The loads of splits are reckoned against it. It stands in a mic’s data sheet; 150 to 200 Ω is usual for stage mics."
       folded
     >
       <NumberField

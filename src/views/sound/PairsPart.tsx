@@ -17,7 +17,11 @@ export function PairsPart({ sound }: { readonly sound: Sound }) {
               <li key={`${row.mic}/${row.other}`} className="line sound-line">
                 <span className="line-text">
                   <span className="line-name">{pairTitle(row, layout)}</span>
-                  <span className="line-note">{pairWords(row, layout, layout.units)}</span>
+                  {pairWords(row, layout, layout.units).map((line) => (
+                    <span key={line} className="line-note">
+                      {line}
+                    </span>
+                  ))}
                 </span>
                 <span className="line-number">{harmWords(row)}</span>
               </li>

@@ -96,8 +96,8 @@ export const whyNotWords: Readonly<Record<LeftMic['why'], readonly [string, stri
     'No place that this mount reaches keeps the wanted clearance from what moves and from the player while the mic keeps its aim.',
   ],
   'none-found': [
-    'None found in the time',
-    'The search had to stop before it knew. A look at every 30 mm and every 30 degrees of the base (15 degrees for a clip) about the mic found no clear spot, but there may be one between, or farther off: move the mic a little and look again.',
+    'None found yet',
+    'Time ran out. Places every 30 mm round the mic were looked at; one may lie between, or farther off. Move the mic a little and look again.',
   ],
   fixed: ['Nothing to move', 'A plate stays where it lies.'],
   'not-looked': ['Not looked for', 'The search was stopped before.'],

@@ -28,7 +28,8 @@ export const inSentence = (name: string): string =>
   /^\p{Lu}[\p{Ll}-]/u.test(name) ? `${name.charAt(0).toLowerCase()}${name.slice(1)}` : name;
 
 /** A number and its unit stay on one line. */
-export const unbroken = (text: string): string => text.replace(/(\d) (mm|in|dB)\b/g, '$1\u00a0$2');
+export const unbroken = (text: string): string =>
+  text.replace(/(\d) (mm|m|in|ft|dB|Hz|kHz)\b/g, '$1\u00a0$2');
 
 /** The first letter as a capital, the rest as it is. */
 export const capitalised = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

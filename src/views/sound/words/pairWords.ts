@@ -1,7 +1,7 @@
 import type { Layout } from '../../../layout/layout.ts';
 import type { HighPassRow, PairRow } from '../../../report/sound.ts';
 import { type LengthUnit, showLength } from '../../../units/lengthText.ts';
-import { nameOf } from '../../words/nameOf.ts';
+import { nameOf, unbroken } from '../../words/nameOf.ts';
 import { differenceWords, figure, hertzWords } from './amounts.ts';
 
 /** Said once: what the rule is worth. */
@@ -12,9 +12,14 @@ export const RULE_WORDS =
 export const pairTitle = ({ mic, other }: PairRow, layout: Layout): string =>
   `${nameOf(layout, mic)} and ${nameOf(layout, other)}`;
 
-/** Distances and ratio of a pair. */
-export const pairWords = (row: PairRow, layout: Layout, unit: LengthUnit): string =>
-  `${nameOf(layout, row.source)}: ${showLength(row.near, unit)} and ${showLength(row.far, unit)} away, mics ${showLength(row.spacing, unit)} apart, ${ratioWords(row.ratio)}, ${differenceWords(Math.abs(row.levelDifference))} between them.${row.shared ? ' Both are there for it: meant, but time it.' : ''}`;
+/** A line for the distances of a pair, one for what they come to, and one where the source is meant for both. */
+export const pairWords = (row: PairRow, layout: Layout, unit: LengthUnit): readonly string[] =>
+  [
+    `${nameOf(layout, row.source)}: ${showLength(row.near, unit)} and ${showLength(row.far, unit)} away`,
+    `Mics ${showLength(row.spacing, unit)} apart: ${ratioWords(row.ratio)}`,
+    `${differenceWords(Math.abs(row.levelDifference))} between their levels`,
+    ...(row.shared ? ['Both are there for it: meant, but time it'] : []),
+  ].map(unbroken);
 
 /** `4.2:1`, whether it keeps the rule. */
 export const ratioWords = (ratio: number): string =>
