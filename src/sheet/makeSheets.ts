@@ -57,7 +57,10 @@ function bodiesOf(name: SheetName, source: SheetSource, room: Room): readonly (r
   switch (name) {
     case 'placement': {
       const { marks, rest } = placementBody(source, room);
-      const more = rest ? flowedBodies([{ kind: 'table', table: rest }], room) : [];
+      // A table that has the page to itself takes along how it is measured.
+      const how: readonly Flowing[] =
+        rest === words.measures ? [{ kind: 'text', text: words.howToMeasure }] : [];
+      const more = rest ? flowedBodies([...how, { kind: 'table', table: rest }], room) : [];
       return [marks, ...more];
     }
     case 'elevations':

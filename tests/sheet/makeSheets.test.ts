@@ -5,11 +5,13 @@ import { moveMicBase } from '../../src/layout/edit/mics.ts';
 import { setDeck } from '../../src/layout/edit/stage.ts';
 import type { Layout } from '../../src/layout/layout.ts';
 import { readLayout } from '../../src/layout/read.ts';
+import { setUpSteps } from '../../src/report/placement/steps.ts';
 import type { Page, TextMark } from '../../src/sheet/mark.ts';
 import { bodyRoom } from '../../src/sheet/paper/frame.ts';
 import { PAPER_MARGIN, paperExtent } from '../../src/sheet/paper/paper.ts';
 import { overlaps } from '../../src/sheet/paper/placeLabels.ts';
 import { roomOf } from '../../src/sheet/paper/text.ts';
+import { stageWords } from '../../src/views/words/setUpWords.ts';
 import { sheetMarks } from '../../src/views/words/sheetMarks.ts';
 import { PAPERS, sheetsOf, startingKit } from './samples.ts';
 
@@ -82,6 +84,18 @@ describe.each(layouts)('the sheets of %s', (_, layout) => {
     }
   });
 
+  test('have letters of at least 2.8 mm in every table', () => {
+    for (const { paper, sheets } of all) {
+      const body = bodyRoom(paper);
+      const inBody = sheets
+        .flatMap(({ pages }) => pages.flatMap(texts))
+        .filter(({ layer, at }) => layer === 'FRAME' && at.y > body.y)
+        .filter(({ at }) => at.y < body.y + body.height - 12);
+      expect(inBody.length).toBeGreaterThan(20);
+      for (const { size, text } of inBody) expect(size, text).toBeGreaterThanOrEqual(2.8);
+    }
+  });
+
   test('have every mark on the paper, and every text inside its margins', () => {
     for (const { paper, sheets } of all) {
       const { width, height } = paperExtent(paper);
@@ -126,18 +140,27 @@ describe.each(layouts)('the sheets of %s', (_, layout) => {
 describe.each(STARTING_KITS.map(({ key }) => key))('the sheets of the starting kit %s', (key) => {
   const layout = startingKit(key);
 
-  test('are one page each, but for the set-up list', () => {
+  test('are one page each, but for the set-up list; on standing Letter the table of a large kit has a page of its own', () => {
     for (const paper of PAPERS) {
       const sheets = sheetsOf(layout, paper).filter(({ name }) => name !== 'setUp');
-      expect(sheets.map(({ pages }) => pages.length)).toEqual([1, 1, 1, 1]);
+      const isNarrow = paper.size === 'letter' && paper.orientation === 'portrait';
+      const ofPlan = key === 'large-kit' && isNarrow ? 2 : 1;
+      expect(sheets.map(({ pages }) => pages.length)).toEqual([ofPlan, 1, 1, 1]);
     }
   });
 
-  test('have no letters under 2.6 mm in the table of the plan on lying A4, and rulers as large', () => {
+  test('have a plan of 1:30 or larger on every paper', () => {
+    for (const paper of PAPERS) {
+      const [placement] = sheetsOf(layout, paper);
+      const said = (placement?.pages ?? []).flatMap(texts).map(({ text }) => text);
+      const scale = Number(said.map((text) => /^1:(\d+) on/.exec(text)?.[1]).find(Boolean));
+      expect(scale).toBeLessThanOrEqual(30);
+    }
+  });
+
+  test('have numbers of at least 2.6 mm at the rulers of the plan on lying A4', () => {
     const [placement] = sheetsOf(layout, { size: 'a4', orientation: 'landscape' });
     const all = (placement?.pages ?? []).flatMap(texts);
-    const row = all.find(({ layer, text }) => layer === 'FRAME' && text === 'Throne');
-    expect(row?.size).toBeGreaterThanOrEqual(2.6);
     const numbers = all.filter(({ layer, text }) => layer === 'DIMENSIONS' && /^\d/.test(text));
     expect(numbers.length).toBeGreaterThan(10);
     for (const { size } of numbers) expect(size).toBeGreaterThanOrEqual(2.6);
@@ -168,6 +191,22 @@ test('the set-up list is never set in less than 9 points, and goes on, on the ne
       .filter(({ at }) => at.y > body.y && at.y < body.y + body.height);
     expect(inTable.length).toBeGreaterThan(50);
     expect(Math.min(...inTable.map(({ size }) => size))).toBeGreaterThanOrEqual(least);
+  }
+});
+
+test('every page of the set-up list says which stage its first step is of', () => {
+  const stages = new Set(setUpSteps(startingKit('large-kit'), []).map(({ stage }) => stage));
+  const headings = new Set([...stages].map(stageWords));
+  for (const paper of PAPERS) {
+    const setUp = sheetsOf(startingKit('large-kit'), paper).find(({ name }) => name === 'setUp');
+    const pages = setUp?.pages ?? [];
+    expect(pages.length).toBeGreaterThan(1);
+    for (const page of pages) {
+      const all = texts(page);
+      const box = Math.min(...all.filter(({ text }) => text === '[ ]').map(({ at }) => at.y));
+      const over = all.filter(({ text, at }) => headings.has(text) && at.y < box);
+      expect(over).toHaveLength(1);
+    }
   }
 });
 

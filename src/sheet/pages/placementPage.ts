@@ -13,6 +13,7 @@ import { scaleFor } from '../paper/scale.ts';
 import { scaleBarMarks } from '../paper/scaleBar.ts';
 import {
   naturalWidth,
+  restOf,
   type SetTable,
   type SheetTable,
   SMALLEST_TABLE,
@@ -44,18 +45,34 @@ const SIDE_LETTERS: Mm = 2.8;
 /** A plan that is lower than this is no use: the table gives way and goes on, on the next page. */
 const LEAST_PLAN: Mm = 80;
 
-/** The plan to scale, with what a hand with a tape measures beside it (lying paper) or below it (standing paper). */
+/**
+ * The plan to scale, with what a hand with a tape measures beside it (lying paper) or below it (standing paper). Where that would leave too little of the
+ * plan the table has the next page to itself.
+ */
 export function placementBody(source: SheetSource, body: Room): Body {
   const { words } = source;
   const isLying = body.width > body.height;
   const inSize = (size: Mm): Division =>
     isLying ? besideTable(words, body, size) : belowTable(words, body, size);
   const set = largestThatCostsNothing(source, inSize);
+  const drawn = sizeOf(drawingOf(source));
+  const scaleIn = (plan: Room): number => scaleFor(drawn, innerRoom(plan, source.seenFrom));
+  if (isTooSmall(scaleIn(set.plan), scaleIn(body))) {
+    return { marks: planMarks(source, body), rest: words.measures };
+  }
   return {
     marks: [...planMarks(source, set.plan), ...set.marks],
     rest: restOf(words.measures, set.rows),
   };
 }
+
+/** On a plan that is smaller than this names and feet lie too close to be told apart: 1 to this. */
+const SMALL_PLAN = 30;
+/** It has to be worth a page of its own. */
+const WORTH_A_PAGE = 1.5;
+
+const isTooSmall = (scale: number, alone: number): boolean =>
+  scale > SMALL_PLAN && scale > WORTH_A_PAGE * alone;
 
 interface Division {
   readonly plan: Room;
@@ -116,10 +133,6 @@ function belowTable({ measures, howToMeasure }: SheetWords, body: Room, size: Mm
     rows: left.rows + right.rows,
   };
 }
-
-/** The rows from one on, as a table of their own; null when there are none. */
-export const restOf = (table: SheetTable, from: number): SheetTable | null =>
-  from < table.rows.length ? { ...table, rows: table.rows.slice(from) } : null;
 
 const drawingOf = ({ layout, report, words, seenFrom }: SheetSource): Drawing =>
   planDrawing(layout, report, seenFrom, words.forms);

@@ -1,9 +1,8 @@
 import type { Mm } from '../../units/quantity.ts';
 import type { Mark } from '../mark.ts';
 import type { Room } from '../paper/layOut.ts';
-import { type SheetTable, SMALLEST_TABLE, setTable, TABLE_SIZES } from '../paper/table.ts';
+import { restOf, type SheetTable, SMALLEST_TABLE, setTable, TABLE_SIZES } from '../paper/table.ts';
 import { paragraph } from '../paper/text.ts';
-import { restOf } from './placementPage.ts';
 
 /** A part of a sheet that runs on from page to page. */
 export type Flowing =

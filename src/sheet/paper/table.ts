@@ -29,14 +29,15 @@ export interface SetTable {
   readonly rows: number;
 }
 
-/** Sizes of tables' letters, mm, the largest first: 9 to 6.5 points. */
-export const TABLE_SIZES = [3.2, 2.9, 2.6, 2.3] as const;
-export const SMALLEST_TABLE = 2.3;
+/** Sizes of tables' letters, mm, the largest first: 9 to 8 points. Smaller ones can't be read on a dark stage: what finds no room goes on, on the next page. */
+export const TABLE_SIZES = [3.2, 3, 2.8] as const;
+export const SMALLEST_TABLE = 2.8;
 const LEADING = 1.22;
-/** Between columns, and above and below the lines of a row. */
+/** Between columns. */
 const GUTTER: Mm = 2.2;
-const PAD_ABOVE: Mm = 0.85;
-const PAD_BELOW: Mm = 0.35;
+/** Above and below the lines of a row, in parts of the letters' size. */
+const PAD_ABOVE = 0.23;
+const PAD_BELOW = 0.09;
 /** Above a heading among the rows. */
 const OVER: Mm = 1.4;
 /** The least width of a column that is broken. */
@@ -67,6 +68,20 @@ export function setTable(table: SheetTable, room: Room, size: Mm = SMALLEST_TABL
     marks.push(...set.marks, rule(wide, y, 0.08));
   }
   return { marks, height: y - room.y, rows };
+}
+
+/** The rows from one on, as a table of their own, under the heading that the first of them stands under; null when there are none. */
+export function restOf(table: SheetTable, from: number): SheetTable | null {
+  const { header, rows } = table;
+  if (from >= rows.length) return null;
+  const isHeading = (row: readonly string[]): boolean => row.length === 1 && header.length > 1;
+  const rest = rows.slice(from);
+  const heading = rows.slice(0, from).findLast(isHeading);
+  const [first] = rest;
+  // Only with a row taken away: a table must become shorter from page to page.
+  if (heading === undefined || from < 2 || (first && isHeading(first)))
+    return { ...table, rows: rest };
+  return { ...table, rows: [heading, ...rest] };
 }
 
 /** How wide a table is when nothing in it is broken. */
@@ -155,13 +170,16 @@ function setRow(cells: readonly string[], columns: readonly Column[], y: Mm, siz
   const marks = columns.flatMap(({ x, width, isNumber, isStrong }, i) =>
     (lines[i] ?? []).flatMap((text, k): readonly Mark[] => {
       if (text === '') return [];
-      const at = { x: isNumber ? x + width : x, y: y + PAD_ABOVE + k * lineHeight + ASCENT * size };
+      const at = {
+        x: isNumber ? x + width : x,
+        y: y + k * lineHeight + (PAD_ABOVE + ASCENT) * size,
+      };
       return [textMark(text, at, { size, bold: isStrong, anchor: isNumber ? 'end' : 'start' })];
     }),
   );
   return {
     marks,
-    height: PAD_ABOVE + PAD_BELOW + (most - 1) * lineHeight + (ASCENT + DESCENT) * size,
+    height: (most - 1) * lineHeight + (PAD_ABOVE + ASCENT + DESCENT + PAD_BELOW) * size,
   };
 }
 

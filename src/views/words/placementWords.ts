@@ -36,18 +36,22 @@ export function edgeWords({ measures }: Spot, { units }: Pick<Layout, 'units'>):
   return `${from(measures.fromLeft, 'left')}, ${from(measures.fromBack, 'back')}`;
 }
 
-/** What is measured from a mark, mm; null where there is none, and at the mark itself. */
-export const fromMark = (length: number | null): number | null =>
-  length === null || length < 1 ? null : length;
+/** Nearer than this to the mark a point is at it, mm. */
+const AT_MARK = 1;
+
+/** What is measured from the throne mark, mm; null for the throne itself. What else stands over the mark is 0 from it. */
+export const fromThroneMark = ({ point, measures: { fromThrone } }: Spot): number | null =>
+  point === 'middle' && fromThrone < AT_MARK ? null : fromThrone;
+
+/** What is measured from the kick mark, mm; null without one, and for the kick itself. */
+export const fromKickMark = ({ point, measures: { fromKick } }: Spot): number | null =>
+  fromKick === null || (point === 'frontHead' && fromKick < AT_MARK) ? null : fromKick;
 
 /** `610 mm from the throne mark, 420 mm from the kick mark`; a mark is not measured from itself. */
-export function checkWords({ measures }: Spot, { units }: Pick<Layout, 'units'>): string {
-  const { fromThrone, fromKick } = measures;
-  const from = (measured: number | null, mark: string): readonly string[] => {
-    const length = fromMark(measured);
-    return length === null ? [] : [`${showLength(length, units)} from the ${mark} mark`];
-  };
-  return [...from(fromThrone, 'throne'), ...from(fromKick, 'kick')].join(', ');
+export function checkWords(spot: Spot, { units }: Pick<Layout, 'units'>): string {
+  const from = (length: number | null, mark: string): readonly string[] =>
+    length === null ? [] : [`${showLength(length, units)} from the ${mark} mark`];
+  return [...from(fromThroneMark(spot), 'throne'), ...from(fromKickMark(spot), 'kick')].join(', ');
 }
 
 /** Where something points on the deck: `toward 1:40`. */

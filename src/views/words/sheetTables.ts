@@ -11,7 +11,13 @@ import { clearancePlace, clearanceWords, movingWords } from './clearanceWords.ts
 import { findingWords } from './findingWords.ts';
 import { mountWords } from './kindWords.ts';
 import { capitalised, nameOf } from './nameOf.ts';
-import { fromMark, micSetting, pointWords, tableLength } from './placementWords.ts';
+import {
+  fromKickMark,
+  fromThroneMark,
+  micSetting,
+  pointWords,
+  tableLength,
+} from './placementWords.ts';
 import { stageWords, stepWords, tipWords } from './setUpWords.ts';
 import { figureWords, troublesOf } from './troubleWords.ts';
 import { saidVerdict } from './verdictWords.ts';
@@ -174,8 +180,8 @@ export function setUpTable({ layout, report, marks }: TableSource): SheetTable {
       column(({ point }) => capitalised(pointWords(point))),
       length(({ measures }) => measures.fromLeft),
       length(({ measures }) => measures.fromBack),
-      length(({ measures }) => fromMark(measures.fromThrone)),
-      ...(kick ? [length(({ measures }) => fromMark(measures.fromKick))] : []),
+      length(fromThroneMark),
+      ...(kick ? [length(fromKickMark)] : []),
       [...openAt(step, layout, report), ...settings].join('. '),
     ];
     return [...heading, row];

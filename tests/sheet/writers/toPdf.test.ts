@@ -40,7 +40,8 @@ describe.each(['large-kit', 'demo'])('the PDF of %s', (key) => {
     const sheets = sheetsOf(layout, paper).filter(({ name }) =>
       ['placement', 'elevations'].includes(name),
     );
-    const pages = sheets.flatMap((sheet) => sheet.pages);
+    // A table that goes on, on the next page, has no bar there.
+    const pages = sheets.flatMap((sheet) => sheet.pages.slice(0, 1));
     const read = await openPdf(await toPdf(pages, layout.name));
     for (const [index, page] of pages.entries()) {
       const seen = read[index];

@@ -24,8 +24,15 @@ describe('measures as a person reads them', () => {
     );
   });
 
-  test('a mark is not measured from itself', () => {
-    expect(checkWords(spot, layout)).toBe('610 mm from the throne mark');
+  test('a mark is not measured from itself, and what else stands over it is 0 from it', () => {
+    const head = { ...spot, point: 'frontHead' } as const;
+    expect(checkWords(head, layout)).toBe('610 mm from the throne mark');
+    expect(checkWords(spot, layout)).toBe('610 mm from the throne mark, 0 mm from the kick mark');
+    const atThrone = { ...measures, fromThrone: 0, fromKick: 900 };
+    const over = { ...spot, point: 'micFront', measures: atThrone } as const;
+    expect(checkWords(over, layout)).toBe('0 mm from the throne mark, 900 mm from the kick mark');
+    const throne = { ...over, point: 'middle' } as const;
+    expect(checkWords(throne, layout)).toBe('900 mm from the kick mark');
   });
 });
 
