@@ -146,6 +146,33 @@ test('the best spots for the box are found, drawn, and taken by one tap @portrai
   await expect(page.getByRole('button', { name: 'Find the best spots' })).toBeVisible();
 });
 
+test('the best spots stand whole on the plan, off all its buttons, where the kit was shown large @portrait', async ({
+  page,
+}) => {
+  await openCables(page, 'large-kit');
+  await page.getByRole('button', { name: 'Find the best spots' }).click();
+  await expect(spots(page)).toBeVisible();
+  const plan = await page.getByRole('application', { name: 'Plan of the deck' }).boundingBox();
+  const marks = page.getByRole('button', { name: /^Put the box at spot/ });
+  expect(await marks.count()).toBeGreaterThan(1);
+  for (const mark of await marks.all()) {
+    const box = await mark.boundingBox();
+    if (!plan || !box) throw new Error('expected plan and mark on the page');
+    expect(box.x).toBeGreaterThanOrEqual(plan.x);
+    expect(box.y).toBeGreaterThanOrEqual(plan.y);
+    expect(box.x + box.width).toBeLessThanOrEqual(plan.x + plan.width);
+    expect(box.y + box.height).toBeLessThanOrEqual(plan.y + plan.height);
+    const isOnTop = await mark.evaluate((own) => {
+      const { left, top, width, height } = own.getBoundingClientRect();
+      const met = [2, width / 2, width - 2].map(
+        (x) => document.elementFromPoint(left + x, top + height / 2) === own,
+      );
+      return met.every(Boolean);
+    });
+    expect(isOnTop).toBe(true);
+  }
+});
+
 test('the search for box spots can be stopped, and ends with any change of the kit', async ({
   page,
 }) => {

@@ -1,7 +1,6 @@
 import type { Page } from '@playwright/test';
-import { kitExtent } from '../../src/editor/elevation/extent.ts';
+import { ELEVATION_BORDER, kitExtent } from '../../src/editor/elevation/extent.ts';
 import { createTurner } from '../../src/editor/elevation/turned.ts';
-import { FIT_BORDER } from '../../src/editor/view/extent.ts';
 import { fitted, toScreen } from '../../src/editor/view/view.ts';
 import type { Vec3 } from '../../src/geometry/vector.ts';
 import { createAnalyst } from '../../src/report/analyse.ts';
@@ -26,7 +25,7 @@ export async function openElevation(page: Page, plan: OpenPlan, facing: Facing) 
   const view = fitted(
     { seenFrom: 'player', size, centre: { x: 0, y: 0 }, scale: 1 },
     extent,
-    FIT_BORDER,
+    ELEVATION_BORDER,
   );
   return {
     surface,

@@ -1,5 +1,6 @@
 import { type PointerEvent, useMemo, useRef } from 'react';
 import type { Id } from '../layout/fields.ts';
+import { isStruck } from '../layout/pieces/piece.ts';
 import type { Finding } from '../report/report.ts';
 import { sceneFindings } from '../report/sceneFindings.ts';
 import { toDeck } from '../rig/deckFrame.ts';
@@ -143,7 +144,9 @@ function useFitted(open: OpenLayout, size: ScreenSize, subject: Id | 'deck' | nu
 }
 
 function extentFor({ layout, report }: OpenLayout, subject: Id | 'deck' | null): Bounds {
-  if (subject === 'deck') return extentOfDeck(layout, report.rig);
+  // A throne alone, shown as large as it can be, says nothing of where it stands.
+  const isEmpty = layout.mics.length === 0 && !layout.pieces.some(isStruck);
+  if (subject === 'deck' || isEmpty) return extentOfDeck(layout, report.rig);
   const placed = report.rig.mics.find(({ mic }) => mic.id === subject);
   if (!placed) return extentOfKit(layout, report.rig);
   const tip = toDeck(layout.deck, placed.tip);

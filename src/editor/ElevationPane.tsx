@@ -8,12 +8,13 @@ import { type OpenLayout, useSession } from '../session/session.ts';
 import { ElevationStage } from './canvas/ElevationStage.tsx';
 import { handleBoxes } from './canvas/Handles.tsx';
 import { useMoving } from './canvas/useMoving.ts';
-import { deckExtent, kitExtent } from './elevation/extent.ts';
+import { deckExtent, ELEVATION_BORDER, kitExtent, LOWER_BORDER } from './elevation/extent.ts';
 import { inElevation } from './elevation/frames.ts';
 import { elevationHandles } from './elevation/handles.ts';
 import { elevationPickables } from './elevation/pickables.ts';
 import { createTurner, type Turner } from './elevation/turned.ts';
 import { useGhosts } from './ghosts.ts';
+import { drawnOver } from './labels/placeLabels.ts';
 import { turnedFocus } from './move/micFocus.ts';
 import { useShowMove } from './move/useShowMove.ts';
 import { type PaneProps, useFurniture } from './PlanPane.tsx';
@@ -23,10 +24,8 @@ import { heightDragOf } from './tools/dragHeight.ts';
 import type { ChangeCommand } from './tools/keys.ts';
 import { useRevealFinding, useRevealSelected, useShownFinding, useUncover } from './useReveal.ts';
 import { useForgetOnMove } from './useTapNotes.ts';
-import { FIT_BORDER } from './view/extent.ts';
 import { kitToScreen } from './view/kitView.ts';
 import { type Subject, useView, type ViewControls } from './view/useView.ts';
-import type { Border } from './view/view.ts';
 import { elevationName } from './words.ts';
 
 /** A turned kit stands in its own frame: there is no other deck to turn it on. */
@@ -81,7 +80,7 @@ export function ElevationPane({
     () => (opened === null ? elevationHandles(open, report.rig, selection, kitView) : []),
     [opened, open, report.rig, selection, kitView],
   );
-  const covered = useMemo(() => handleBoxes(handles), [handles]);
+  const covered = useMemo(() => drawnOver(handleBoxes(handles)), [handles]);
   const furniture = useFurniture({ top, foot, size, legends }, alone);
   const found = useRevealing(open, turner, { selection, controls });
   const finding = found && { key: found.key, at: kitToScreen(kitView, found.spot) };
@@ -120,9 +119,6 @@ export function ElevationPane({
   );
 }
 
-/** Below another drawing nothing stands over an elevation. */
-const BELOW: Border = { ...FIT_BORDER, top: 24 };
-
 const never = (): boolean => false;
 const flat = ({ x, y }: Vec3) => ({ x, y });
 
@@ -146,7 +142,7 @@ function useElevationView(
       // x to the right and y up, as on the plan that the player sees.
       seenFrom: 'player',
       start: () => 'kit',
-      border: top === 0 ? FIT_BORDER : BELOW,
+      border: top === 0 ? ELEVATION_BORDER : LOWER_BORDER,
       extentOf(fit) {
         const kit = kitExtent(turner.report(report).rig, figure);
         return fit === 'deck' ? deckExtent(deck, turner.standpoint, kit) : kit;

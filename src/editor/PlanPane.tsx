@@ -10,7 +10,7 @@ import { handleBoxes } from './canvas/Handles.tsx';
 import { PlanStage } from './canvas/PlanStage.tsx';
 import { FloorHeight } from './FloorHeight.tsx';
 import { useGhosts } from './ghosts.ts';
-import type { Box } from './labels/placeLabels.ts';
+import { type Box, boxAbout, drawnOver } from './labels/placeLabels.ts';
 import type { Furniture } from './labels/reserved.ts';
 import type { MicFocus } from './move/micFocus.ts';
 import { useShowMove } from './move/useShowMove.ts';
@@ -18,6 +18,7 @@ import { OffViewButtons } from './OffViewButtons.tsx';
 import { offViewBoxes, offViewOf } from './offView.ts';
 import { type Pickable, pickablesOf, selectedOutlines } from './pick/pickables.ts';
 import type { AskedPlace } from './rim/useAskedPlace.ts';
+import { SPOT_RADIUS, useBoxSpotMarks } from './spotMarks.ts';
 import { TouchSurface } from './TouchSurface.tsx';
 import { dragOf } from './tools/grab.ts';
 import { type Handle, handlesOf } from './tools/handles.ts';
@@ -110,9 +111,14 @@ export function PlanPane(props: PlanProps) {
     dragOf: (touched: Pickable) => dragOf(touched, open),
   };
   const { off, badges } = useOffView(open, view, selection);
+  const spots = useBoxSpotMarks(layout, view);
   const covered = useMemo(
-    () => [...handleBoxes(labelledHandles), ...badges],
-    [labelledHandles, badges],
+    () => [
+      ...drawnOver(handleBoxes(labelledHandles)),
+      ...drawnOver(spots.map(({ at }) => boxAbout(at, SPOT_RADIUS))),
+      ...badges,
+    ],
+    [labelledHandles, badges, spots],
   );
   const { show } = controls;
   const showAll = useCallback(() => {
@@ -132,7 +138,7 @@ export function PlanPane(props: PlanProps) {
         <FloorHeight {...{ floor, kitView, furniture }} spot={floorSpot.spot} unit={layout.units} />
       )}
       <OffViewButtons layout={layout} off={off} showAll={showAll} />
-      <BoxSpotMarks layout={layout} view={view} />
+      <BoxSpotMarks layout={layout} marks={spots} />
     </>
   );
 }

@@ -7,8 +7,10 @@ import { bestSpots, useBoxSearch } from '../session/boxSearch.ts';
 import type { Selection } from '../session/selection.ts';
 import { session, useSession } from '../session/session.ts';
 import { onScreen } from './labels/placeLabels.ts';
+import { standsFree } from './labels/reserved.ts';
 import type { MicFocus } from './move/micFocus.ts';
-import { extentOf } from './view/extent.ts';
+import { SPOT_RADIUS } from './spotMarks.ts';
+import { extentOfSpots } from './view/extent.ts';
 import { covering } from './view/uncover.ts';
 import type { ViewControls } from './view/useView.ts';
 import { toScreen } from './view/view.ts';
@@ -50,15 +52,16 @@ export function useRevealSelected(
   }, [selection]);
 }
 
-/** Shows the whole deck when spots for the box are found and one of them lies off the screen. */
+/** Shows the whole deck when spots for the box are found and one of them is not whole on the screen, or under a button. */
 export function useRevealBoxSpots(layout: Layout, { show, view }: ViewControls): void {
   const { current, by } = useBoxSearch();
   const found = current?.kind === 'found' ? bestSpots(current.spots, by) : undefined;
   // Only what is found moves the view: it can be zoomed and drawn aside after that.
   // biome-ignore lint/correctness/useExhaustiveDependencies: see above.
   useEffect(() => {
-    const isOff = ({ box }: FoundSpot): boolean => !onScreen(toScreen(view, box), view.size);
-    if (found?.some(isOff)) show(extentOf(layout));
+    const isFree = ({ box }: FoundSpot): boolean =>
+      standsFree(toScreen(view, box), SPOT_RADIUS, view.size);
+    if (found && !found.every(isFree)) show(extentOfSpots(layout, found));
   }, [found]);
 }
 

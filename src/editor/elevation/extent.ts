@@ -5,7 +5,13 @@ import type { Figure } from '../../report/figure.ts';
 import { deckOutline, toKit } from '../../rig/deckFrame.ts';
 import type { Rig } from '../../rig/placed.ts';
 import type { Standpoint } from '../../rig/standpoint.ts';
-import type { Bounds } from '../view/view.ts';
+import { OVER_FOOT } from '../shapes/ground.ts';
+import { FIT_BORDER } from '../view/extent.ts';
+import type { Border, Bounds } from '../view/view.ts';
+
+/** Free px round a fitted elevation: the 0 of its ruler stands over its foot. Below another drawing nothing stands over it. */
+export const ELEVATION_BORDER: Border = { ...FIT_BORDER, bottom: OVER_FOOT };
+export const LOWER_BORDER: Border = { ...ELEVATION_BORDER, top: 24 };
 
 /** From where to where the deck reaches in an elevation, mm to the right. */
 export function deckReach(

@@ -1,3 +1,5 @@
+import type { Palette } from '../palette.ts';
+import { paintPlate } from '../shapes/plate.ts';
 import type { ScreenSize } from '../view/view.ts';
 import { FONTS, type Lettering } from './lettering.ts';
 import { onScreen, type PlacedLabel } from './placeLabels.ts';
@@ -29,7 +31,7 @@ export function leftOutText(names: number, width: number): string {
 
 interface Ink {
   readonly canvas: CanvasRenderingContext2D;
-  readonly colours: { readonly halo: string; readonly inkSoft: string };
+  readonly colours: Pick<Palette, 'halo' | 'inkSoft' | 'plate'>;
 }
 
 /** From the lower left corner to the line, over the scale bar, px; labels keep out of it. */
@@ -44,6 +46,12 @@ export function paintLeftOut(
   const text = leftOutText(names, width);
   if (text === '') return;
   canvas.font = FONTS.plain;
+  const { width: wide } = canvas.measureText(text);
+  paintPlate(
+    canvas,
+    { left: AT.left - 3, top: height - AT.bottom - 15, width: wide + 8, height: 22 },
+    colours,
+  );
   canvas.textAlign = 'left';
   canvas.textBaseline = 'alphabetic';
   canvas.lineJoin = 'round';

@@ -45,7 +45,13 @@ export interface Box {
   readonly top: number;
   readonly width: number;
   readonly height: number;
+  /** What stands there is drawn over labels, as a handle is: it hides them, and they do not hide it. */
+  readonly isOver?: true;
 }
+
+/** Boxes of what is drawn over labels. */
+export const drawnOver = (boxes: readonly Box[]): readonly Box[] =>
+  boxes.map((box) => ({ ...box, isOver: true }));
 
 /** The square that reaches `reach` px to each side of a spot. */
 export const boxAbout = ({ x, y }: ScreenPoint, reach: number): Box => ({
@@ -89,7 +95,8 @@ const GAP = 3;
  * L3. A label that names something off the screen is left out: at the edge it would be a fragment that names nothing there.
  * L4. No label stands under what stands over the drawing: one that must be shown and finds no room is moved out of there, as long as there is a way.
  * L5. Of places that hide the same, a label that names a mic takes one that is not nearer to another mic's tip.
- * L6. A label that need not be shown is left out where mics or handles would hide much of it.
+ * L6. A label that need not be shown is left out where it and mics would hide much of each other, and where it would lie under anything that is drawn
+ *     over labels.
  * L7. Of labels that keep apart, the first to choose stands, and another only as far from it as it keeps.
  * L8. A label that names a mic and is nearer to another mic's tip than to its own has a line to its own, however short; so has any
  *     label that is far from what it names.
@@ -207,6 +214,8 @@ interface Surroundings extends LabelGround {
   readonly lines: readonly Line[];
 }
 
+/** How many times worse it is to be hidden than to hide. */
+const HIDDEN_COST = 8;
 /** A text of which a mic or a handle hides more than this share can't be read. */
 const MOST_HIDDEN = 0.25;
 
@@ -224,7 +233,8 @@ const isFree = (
   (apart === undefined || !ground.lines.some((line) => crosses(line, box)));
 
 const isBuried = (box: Box, covered: readonly Box[]): boolean =>
-  shared(box, covered) > MOST_HIDDEN * box.width * box.height;
+  shared(box, covered) > MOST_HIDDEN * box.width * box.height ||
+  covered.some((other) => other.isOver && overlap(box, other) > 0);
 
 const shared = (box: Box, others: readonly Box[]): number =>
   others.reduce((sum, other) => sum + overlap(box, other), 0);
@@ -235,7 +245,10 @@ const outside = ({ left, top, width, height }: Box, { x, y }: ScreenPoint): numb
 
 /** What a place hides; a place other than the last one costs more the later it stands in the list. */
 function costOf(label: Candidate, ground: Surroundings): number {
-  const covered = shared(label.box, ground.covered) + nearerTips(label, ground) * MISTAKEN_COST;
+  const covered = ground.covered.reduce(
+    (sum, other) => sum + overlap(label.box, other) * (other.isOver ? HIDDEN_COST : 1),
+    nearerTips(label, ground) * MISTAKEN_COST,
+  );
   return covered + leastCost(label.place, ground.before.get(label.key));
 }
 

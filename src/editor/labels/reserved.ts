@@ -1,4 +1,4 @@
-import type { ScreenSize } from '../view/view.ts';
+import type { ScreenPoint, ScreenSize } from '../view/view.ts';
 import type { Box } from './placeLabels.ts';
 
 /** What stands over a drawing, beyond its zoom buttons and its scale bar. */
@@ -32,6 +32,17 @@ export const controlZones = ({ width, height }: ScreenSize): readonly Box[] => [
   { left: 0, top: 0, width, height: HEAD },
   { ...BUTTONS, left: width - BUTTONS.width, top: height - BUTTONS.height },
 ];
+
+/** Whether what reaches `reach` px to each side of a spot is whole on a drawing, and off the buttons over it. */
+export const standsFree = (at: ScreenPoint, reach: number, size: ScreenSize): boolean =>
+  at.x >= reach &&
+  at.y >= reach &&
+  at.x <= size.width - reach &&
+  at.y <= size.height - reach &&
+  !controlZones(size).some(({ left, top, width, height }) => {
+    const across = Math.max(left - at.x, at.x - left - width);
+    return across < reach && Math.max(top - at.y, at.y - top - height) < reach;
+  });
 
 /** Where no label may stand, because something stands over the drawing there. */
 export function reservedZones(

@@ -23,6 +23,7 @@ export const roundAbout = (clear: number): readonly LabelSpot[] => [
   ...round(clear),
   ...round(clear + 16),
   ...round(clear + 36),
+  ...round(clear + 60),
 ];
 
 /** Places round a thing that reaches so far from its middle, px: right, below, above, left. */

@@ -5,12 +5,13 @@ import { judgementOf, markOf } from '../../report/judgement.ts';
 import type { ClearanceRow, Report, RunRow } from '../../report/report.ts';
 import { boxCorners } from '../../rig/boxShape.ts';
 import { kickFrame } from '../../rig/pieces/kickFrame.ts';
+import { stairsMiddle, stairsOutward } from '../../rig/stairs.ts';
 import type { Selection } from '../../session/selection.ts';
 import { showClearance } from '../../units/clearanceText.ts';
 import { showLongLength } from '../../units/lengthText.ts';
 import type { FocusPlace } from '../move/micFocus.ts';
 import { type KitView, kitToScreen } from '../view/kitView.ts';
-import { type ScreenPoint, toScreen } from '../view/view.ts';
+import { axesOf, type ScreenPoint, toScreen } from '../view/view.ts';
 import { isStuck, noWay, stuckWords } from '../words.ts';
 import { formOf, type LabelLook, type Lettering, type Measure } from './lettering.ts';
 import { onScreen } from './placeLabels.ts';
@@ -54,6 +55,7 @@ export const lettering = (
   boxLabel(lettered),
   deckLabel(lettered),
   ...sideLabels(lettered),
+  ...stairsLabels(lettered),
 ];
 
 /** Where a mic's label may stand: the same for all, and for every frame of a drag. */
@@ -297,6 +299,45 @@ function sideLabels({ layout, kitView, measure }: Lettered): readonly Lettering[
 
 /** Where the player's word stands: behind the throne, mm. */
 const BEHIND_PLAYER = -230;
+
+/**
+ * From the middle of its stairs to their word, px out over the steps and along the deck's edge: inside the deck, out of the choice of drawing too, which
+ * may stand over the edge, and aside where the player sits; then over the steps.
+ */
+const ROUND_STAIRS = [
+  ...[-8, -34].flatMap((out) => [0, 80, -80].map((aside) => ({ out, aside }))),
+  { out: 40, aside: 0 },
+];
+
+/** Which way the stairs are: on a drawing of the kit their steps are off the screen or under its buttons. */
+function stairsLabels({ layout: { deck }, kitView, measure }: Lettered): readonly Lettering[] {
+  const look: LabelLook = { kind: 'name', strong: false };
+  const axes = axesOf(kitView.view);
+  return deck.stairs.map((stairs, index) => {
+    const outward = stairsOutward[stairs.edge];
+    const [x, y] = [outward.x * Math.sign(axes.x), outward.y * Math.sign(axes.y)];
+    const arrow = y < 0 ? '↑' : y > 0 ? '↓' : x < 0 ? '←' : '→';
+    return {
+      look,
+      wish: {
+        key: `stairs ${index}`,
+        at: toScreen(kitView.view, stairsMiddle(stairs, deck)),
+        spots: ROUND_STAIRS.map(({ out, aside }) => {
+          const side = Math.sign(out);
+          return {
+            x: x * out + y * aside,
+            y: y * out + x * aside,
+            sideX: x * side,
+            sideY: y * side,
+          };
+        }),
+        forms: [formOf(`Stairs ${arrow}`, look, measure)],
+        rank: RANK.deck,
+        must: false,
+      },
+    };
+  });
+}
 
 /** The label of the place where the selected mic comes nearest to what moves. */
 export function measureLabel(

@@ -44,8 +44,9 @@ const steps: Readonly<Record<LengthUnit, { readonly fine: number; readonly numbe
 
 const LONG = 12;
 const SHORT = 6;
-/** Numbers keep at least so many px from the screen's upper and lower edge. */
+/** Numbers keep at least so many px from the screen's upper edge, and from its lower one over the scale bar and the line of names left out. */
 const INSIDE = 22;
+export const OVER_FOOT = 76;
 
 interface HeightScale {
   readonly view: View;
@@ -73,7 +74,7 @@ export function paintHeights(
     canvas.strokeStyle = whole ? colours.gridStrong : colours.centreLine;
     canvas.lineWidth = 1;
     canvas.stroke();
-    if (!whole || y < INSIDE || y > view.size.height - INSIDE) continue;
+    if (!whole || y < INSIDE || y > view.size.height - OVER_FOOT) continue;
     level(canvas, y, LONG);
     canvas.strokeStyle = colours.inkSoft;
     canvas.lineWidth = 1.5;

@@ -1,6 +1,7 @@
 import type { LengthUnit } from '../../units/lengthText.ts';
 import type { Palette, Verdict } from '../palette.ts';
 import { verdictWords } from '../words.ts';
+import { paintPlate } from './plate.ts';
 import { paintVerdictMark } from './verdictMark.ts';
 
 interface LegendPlace {
@@ -31,12 +32,7 @@ export function paintLegend(
   const widths = words.map((word) => canvas.measureText(word).width);
   const whole = widths.reduce((sum, width) => sum + width, 0) + 3 * (MARK + 18) + 4;
   if (whole > room) return;
-  canvas.beginPath();
-  canvas.roundRect(x - 8, y - 14, whole + 16, 28, 7);
-  canvas.fillStyle = colours.plate;
-  canvas.globalAlpha = 0.95;
-  canvas.fill();
-  canvas.globalAlpha = 1;
+  paintPlate(canvas, { left: x - 8, top: y - 14, width: whole + 16, height: 28 }, colours);
   let at = x;
   for (const [i, word] of words.entries()) {
     const verdict = ORDER[i];

@@ -2,6 +2,7 @@ import { fromInches } from '../../units/inch.ts';
 import { type LengthUnit, showLongLength } from '../../units/lengthText.ts';
 import type { Palette } from '../palette.ts';
 import type { ScreenPoint } from '../view/view.ts';
+import { paintPlate } from './plate.ts';
 
 /** A round length and how it is written. */
 export interface ScaleLength {
@@ -34,7 +35,7 @@ interface BarPlace {
   readonly font: string;
 }
 
-/** A bar of five parts with its length over it (screen px). */
+/** A bar of five parts with its length over it (screen px), on a plate like the legend: edges of decks and stage floors run on under it. */
 export function paintScaleBar(
   canvas: CanvasRenderingContext2D,
   { at, pxPerMm, unit, font }: BarPlace,
@@ -43,8 +44,10 @@ export function paintScaleBar(
   const { length, text } = scaleLength(pxPerMm, 180, unit);
   const width = length * pxPerMm;
   const height = 6;
-  canvas.fillStyle = colours.halo;
-  canvas.fillRect(at.x - 3, at.y - 3, width + 6, height + 6);
+  canvas.font = font;
+  const wide = Math.max(width, canvas.measureText(text).width);
+  const plate = { left: at.x - 6, top: at.y - 23, width: wide + 12, height: 23 + height + 5 };
+  paintPlate(canvas, plate, colours);
   for (let part = 0; part < 5; part += 1) {
     canvas.fillStyle = part % 2 === 0 ? colours.ink : colours.halo;
     canvas.fillRect(at.x + (part * width) / 5, at.y, width / 5, height);
@@ -52,7 +55,6 @@ export function paintScaleBar(
   canvas.strokeStyle = colours.ink;
   canvas.lineWidth = 1;
   canvas.strokeRect(at.x, at.y, width, height);
-  canvas.font = font;
   canvas.textAlign = 'left';
   canvas.textBaseline = 'alphabetic';
   canvas.lineJoin = 'round';

@@ -5,6 +5,7 @@ import { boxCorners } from '../../rig/boxShape.ts';
 import { toDeck } from '../../rig/deckFrame.ts';
 import type { Rig } from '../../rig/placed.ts';
 import { stairsMiddle, stairsOutward } from '../../rig/stairs.ts';
+import type { Box } from '../labels/placeLabels.ts';
 import { controlZones } from '../labels/reserved.ts';
 import { type Border, type Bounds, fitted, type ScreenSize, toScreen, type View } from './view.ts';
 
@@ -35,6 +36,13 @@ export function extentOf({ deck, box }: Pick<Layout, 'deck' | 'box'>): Bounds {
   ];
   return boundsOf(spots);
 }
+
+/** The same, with as much free ground round other spots for the box. */
+export const extentOfSpots = (
+  layout: Pick<Layout, 'deck' | 'box'>,
+  spots: readonly { readonly box: Pick<Layout['box'], 'x' | 'y'> }[],
+): Bounds =>
+  both(extentOf(layout), boundsOf([layout, ...spots].flatMap(({ box }) => around(box, ROUND_BOX))));
 
 /** What stands farther outside is not set up there: a mistyped number put it there, and it must not make all the rest small, mm. */
 const NEAR = 1500;
@@ -87,9 +95,12 @@ function spotsOfKit({ deck }: Pick<Layout, 'deck'>, rig: Rig): readonly Vec2<'de
   return spots.map((spot) => toDeck(deck, spot));
 }
 
+/** How far the plugs of a box stand out of it, px: they would be seen alone. */
+const PLUGS = 24;
+
 /**
- * What the kit shown large must show: the kit, and the box too where it would lie under what stands over the drawing: there it could be neither seen nor
- * taken hold of.
+ * What the kit shown large must show: the kit, and the box too where it would be cut by the edge or lie under what stands over the drawing: there it
+ * could be neither seen nor taken hold of.
  */
 export function extentOfLargeKit(
   layout: Pick<Layout, 'deck' | 'box'>,
@@ -100,14 +111,16 @@ export function extentOfLargeKit(
   const view = fitted({ ...start, centre: { x: 0, y: 0 }, scale: 1 }, kit, FIT_BORDER);
   const corners = boxCorners(layout.box);
   const { left, right, back, front } = boundsOf(corners.map((spot) => toScreen(view, spot)));
-  const isUnder = controlZones(start.size).some(
-    (zone) =>
-      left < zone.left + zone.width &&
-      zone.left < right &&
-      back < zone.top + zone.height &&
-      zone.top < front,
-  );
-  return isUnder ? both(kit, boundsOf(corners)) : kit;
+  const { width, height } = start.size;
+  const isIn = (zone: Box): boolean =>
+    left < zone.left + zone.width &&
+    zone.left < right &&
+    back < zone.top + zone.height &&
+    zone.top < front;
+  const isWhole = left >= 0 && back >= 0 && right <= width && front <= height;
+  const seen = { left: -PLUGS, top: -PLUGS, width: width + 2 * PLUGS, height: height + 2 * PLUGS };
+  const isCut = !isWhole && isIn(seen);
+  return isCut || controlZones(start.size).some(isIn) ? both(kit, boundsOf(corners)) : kit;
 }
 
 /** All of it: deck, box and player, and the kit wherever its parts are. */

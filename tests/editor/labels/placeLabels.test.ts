@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   type Box,
+  drawnOver,
   type LabelWish,
   onScreen,
   placeLabels,
@@ -179,6 +180,27 @@ describe('places for labels', () => {
     const name: LabelWish = { ...wishAt(400, 300), spots: overBroad(20, false) };
     expect(placeLabels([name], { ...nothing, covered: [mic] })).toEqual([]);
     expect(placeLabels([{ ...name, must: true }], { ...nothing, covered: [mic] })).toHaveLength(1);
+  });
+
+  test('L6: one that may be left out never lies under what is drawn over labels, and one that must be shown goes where that hides least', () => {
+    // Over the last letter only: an arrow, as of the side where the audience is.
+    const handle: Box = { left: 420, top: 290, width: 32, height: 32 };
+    const name: LabelWish = { ...wishAt(400, 300), spots: overBroad(0, false) };
+    const forms = [{ text: 'long', width: 50, height: 20 }];
+    const at = (covered: readonly Box[], must: boolean) =>
+      placeLabels([{ ...name, forms, must }], { ...nothing, covered });
+    expect(at([handle], false)).toHaveLength(1);
+    expect(at(drawnOver([handle]), false)).toEqual([]);
+    const aside = [
+      { x: 0, y: 0, sideX: 0, sideY: 0 },
+      { x: 200, y: 0, sideX: 0, sideY: 0 },
+    ];
+    const mic: Box = { left: 575, top: 290, width: 16, height: 20 };
+    const [label] = placeLabels([{ ...name, forms, spots: aside, must: true }], {
+      ...nothing,
+      covered: [...drawnOver([handle]), mic],
+    });
+    expect(label?.place).toBe(1);
   });
 
   test('L7: of labels that keep apart, the first to choose stands and the others only as far off as they keep', () => {

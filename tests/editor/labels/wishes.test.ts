@@ -111,6 +111,34 @@ describe('what is lettered on the plan', () => {
     expect(aside?.place).toBeGreaterThan(0);
   });
 
+  test('stairs are named inside the deck beside them, with the way they lead, also where buttons stand over the edge', () => {
+    const layout = kit('large-kit');
+    for (const [seenFrom, arrow] of [
+      ['house', '↑'],
+      ['player', '↓'],
+    ] as const) {
+      const fit = viewOf(layout);
+      const what = lettered(layout, {
+        kitView: { ...fit, view: { ...fit.view, seenFrom } },
+      });
+      const wishes = lettering(what).filter(({ wish }) => wish.key.startsWith('stairs'));
+      expect(wishes).toHaveLength(layout.deck.stairs.length);
+      const [{ wish } = { wish: undefined }] = wishes;
+      if (!wish) throw new Error('expected stairs');
+      expect(wish.forms.map(({ text }) => text)).toEqual([`Stairs ${arrow}`]);
+      const { size } = what.kitView.view;
+      const ground = { size, covered: [], before: new Map(), tips: [] };
+      const inside = seenFrom === 'house' ? 1 : -1;
+      const yOf = (label: { box: { top: number; height: number } } | undefined) =>
+        label ? label.box.top + label.box.height / 2 : Number.NaN;
+      const [free] = placeLabels([wish], { ...ground, reserved: [] });
+      expect((yOf(free) - wish.at.y) * inside).toBeGreaterThan(0);
+      const over = { left: 0, top: wish.at.y - 20, width: size.width, height: 40 };
+      const [moved] = placeLabels([wish], { ...ground, reserved: [over] });
+      expect(Math.abs(yOf(moved) - wish.at.y)).toBeGreaterThan(20);
+    }
+  });
+
   test('from afar secondary labels are left out, close by they are all there', () => {
     const layout = kit('large-kit');
     const fit = viewOf(layout);

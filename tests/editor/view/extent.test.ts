@@ -1,10 +1,12 @@
 import { expect, test } from 'vitest';
-import { controlZones } from '../../../src/editor/labels/reserved.ts';
+import { controlZones, standsFree } from '../../../src/editor/labels/reserved.ts';
+import { SPOT_RADIUS } from '../../../src/editor/spotMarks.ts';
 import {
   extentOf,
   extentOfDeck,
   extentOfKit,
   extentOfLargeKit,
+  extentOfSpots,
   FIT_BORDER,
   firstFit,
 } from '../../../src/editor/view/extent.ts';
@@ -84,6 +86,57 @@ test('a mic that a mistyped number put far away does not make the kit small', ()
     );
     for (const size of sizes) expect(shown({ ...kit, mics: lost }, size).first).toBe('deck');
   }
+});
+
+test('the box is never cut by the edge where the kit is shown large: it is whole, or off the drawing', () => {
+  let cut = 0;
+  // Beside an elevation the plan of a tablet held upright is narrow.
+  for (const size of [...sizes, { width: 476, height: 498 }]) {
+    for (const kit of kits) {
+      const { rig } = createAnalyst()(kit);
+      const start = { seenFrom: 'house', size, centre: { x: 0, y: 0 }, scale: 1 } as const;
+      const seen = (extent: Bounds): number =>
+        boxCorners(kit.box)
+          .map((spot) => toScreen(fitted(start, extent, FIT_BORDER), spot))
+          .filter(
+            ({ x, y }) => x >= -20 && y >= -20 && x <= size.width + 20 && y <= size.height + 20,
+          ).length;
+      expect([0, 4], kit.name).toContain(seen(extentOfLargeKit(kit, rig, start)));
+      if (![0, 4].includes(seen(extentOfKit(kit, rig)))) cut += 1;
+    }
+  }
+  expect(cut).toBeGreaterThan(0);
+});
+
+test('spots for the box on every edge of a deck are free to be tapped where they are shown', () => {
+  for (const kit of kits) {
+    const { width, depth } = kit.deck;
+    const spots = [
+      { box: { x: 0, y: depth / 2 - 75 } },
+      { box: { x: 0, y: 75 - depth / 2 } },
+      { box: { x: width / 2 - 75, y: 0 } },
+      { box: { x: 75 - width / 2, y: 0 } },
+    ];
+    for (const size of sizes) {
+      const start = { seenFrom: 'house', size, centre: { x: 0, y: 0 }, scale: 1 } as const;
+      const shownOver = { ...FIT_BORDER, bottom: FIT_BORDER.bottom + 64 };
+      const view = fitted(start, extentOfSpots(kit, spots), shownOver);
+      // A plan above an elevation is so low that letters may touch the buttons.
+      if (size.height < 400) continue;
+      for (const { box } of spots) {
+        expect(standsFree(toScreen(view, box), SPOT_RADIUS, size), kit.name).toBe(true);
+      }
+    }
+  }
+});
+
+test('what is half over the edge or touches a button does not stand free', () => {
+  const size = { width: 820, height: 498 };
+  expect(standsFree({ x: 400, y: 300 }, 22, size)).toBe(true);
+  expect(standsFree({ x: 400, y: 490 }, 22, size)).toBe(false);
+  expect(standsFree({ x: 10, y: 300 }, 22, size)).toBe(false);
+  expect(standsFree({ x: 400, y: 70 }, 22, size)).toBe(false);
+  expect(standsFree({ x: 800, y: 440 }, 22, size)).toBe(false);
 });
 
 test('the box never lies under the buttons, whether deck or kit is fitted, and the kit is hardly smaller for it', () => {
