@@ -33,8 +33,8 @@ function Reader({ onText }: { readonly onText: (text: string) => void }) {
   return (
     <div className="read-codes">
       <p>
-        There, open the layout, then “Pages” and “Hand over”. Hold this tablet so that the whole
-        code is in the picture.
+        On the other tablet: open the layout, then “Pages” and “Hand over”. Hold this one so that
+        the whole code is in the picture, until all are read.
       </p>
       <Camera look={codes.look} />
       <Progress codes={codes} />

@@ -34,7 +34,7 @@ export function WholeLibrary({ library, actions }: WholeLibraryProps) {
       </button>
       <FieldProblem text={task.failure} />
       {deleted !== null && (
-        <Dialog title="Deleted layouts" onClose={() => setDeleted(null)}>
+        <Dialog title="Bin: deleted layouts" onClose={() => setDeleted(null)}>
           <p className="soft">
             {deleted.length === 0
               ? 'There are none.'

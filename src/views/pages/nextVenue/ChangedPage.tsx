@@ -57,10 +57,10 @@ function Changes({ before, now }: ChangesProps) {
       <KitFitPart />
       <Part title={`New findings: ${gained.length}`} none="None: nothing is worse than it was.">
         {gained.map((finding) => (
-          <FindingItem key={finding.key} finding={finding} of={now} />
+          <FindingItem key={finding.key} finding={finding} of={now} isOpen />
         ))}
       </Part>
-      <Part title={`Gone findings: ${lost.length}`} none="None.">
+      <Part title={`Findings that are gone: ${lost.length}`} none="None.">
         {lost.map((finding) => (
           <FindingItem key={finding.key} finding={finding} of={before} />
         ))}
@@ -79,10 +79,10 @@ function Changes({ before, now }: ChangesProps) {
         ))}
       </Part>
       <Lengths before={before} now={now} />
-      <Part title="Stock missing" none="None: the cables carried serve every run.">
+      <Part title="Cables to bring" none="None: the cables carried serve every run.">
         {missing.after.map(({ length, count }) => (
           <li key={length}>
-            {count} of {showCableLength(length, layout.units)}
+            {count} more of {showCableLength(length, layout.units)}
           </li>
         ))}
       </Part>
@@ -116,10 +116,13 @@ function Lengths({ before, now }: ChangesProps) {
   const long = (length: number) => showLongLength(length, now.layout.units);
   const [was, is] = [before.report.totals, now.report.totals];
   return (
-    <p>
-      All runs together {long(was.cable)} before, {long(is.cable)} now; the longest{' '}
-      {long(was.longest)} before, {long(is.longest)} now.
-    </p>
+    <section className="venue-part">
+      <h2>Lengths of the runs</h2>
+      <p>
+        All together {long(was.cable)} before, {long(is.cable)} now; the longest {long(was.longest)}{' '}
+        before, {long(is.longest)} now.
+      </p>
+    </section>
   );
 }
 
@@ -131,17 +134,24 @@ function Delays({ before, now }: ChangesProps) {
   }, [layout, report, before]);
   return (
     <section className="venue-part">
-      <h2>Delays</h2>
+      <h2>Speed of sound and delays</h2>
       <p>{words}</p>
     </section>
   );
 }
 
-function FindingItem({ finding, of }: { readonly finding: Finding; readonly of: OpenLayout }) {
-  const { title, detail } = findingWords(finding, of.layout, of.report.clearances);
+interface FindingItemProps {
+  readonly finding: Finding;
+  readonly of: OpenLayout;
+  /** It is there now: what to do about it is said too. */
+  readonly isOpen?: boolean;
+}
+
+function FindingItem({ finding, of, isOpen = false }: FindingItemProps) {
+  const { title, detail, next } = findingWords(finding, of.layout, of.report.clearances);
   return (
     <li>
-      <strong>{title}</strong>. {detail}
+      <strong>{title}</strong>. {detail} {isOpen && <span className="next">{next}</span>}
     </li>
   );
 }
