@@ -18,7 +18,7 @@ import { OffViewButtons } from './OffViewButtons.tsx';
 import { offViewBoxes, offViewOf } from './offView.ts';
 import { type Pickable, pickablesOf, selectedOutlines } from './pick/pickables.ts';
 import type { AskedPlace } from './rim/useAskedPlace.ts';
-import { SPOT_RADIUS, useBoxSpotMarks } from './spotMarks.ts';
+import { type BoxSpotMark, SPOT_RADIUS, useBoxSpotMarks } from './spotMarks.ts';
 import { TouchSurface } from './TouchSurface.tsx';
 import { dragOf } from './tools/grab.ts';
 import { type Handle, handlesOf } from './tools/handles.ts';
@@ -112,14 +112,7 @@ export function PlanPane(props: PlanProps) {
   };
   const { off, badges } = useOffView(open, view, selection);
   const spots = useBoxSpotMarks(layout, view);
-  const covered = useMemo(
-    () => [
-      ...drawnOver(handleBoxes(labelledHandles)),
-      ...drawnOver(spots.map(({ at }) => boxAbout(at, SPOT_RADIUS))),
-      ...badges,
-    ],
-    [labelledHandles, badges, spots],
-  );
+  const covered = useCovered(labelledHandles, spots, badges);
   const { show } = controls;
   const showAll = useCallback(() => {
     const { open: now } = session.getState();
@@ -142,6 +135,21 @@ export function PlanPane(props: PlanProps) {
     </>
   );
 }
+
+/** What labels keep out of: handles and letters of spots, which are drawn over them, and what points off the view. */
+const useCovered = (
+  handles: readonly Handle[],
+  spots: readonly BoxSpotMark[],
+  badges: readonly Box[],
+): readonly Box[] =>
+  useMemo(
+    () => [
+      ...drawnOver(handleBoxes(handles)),
+      ...drawnOver(spots.map(({ at }) => boxAbout(at, SPOT_RADIUS))),
+      ...badges,
+    ],
+    [handles, spots, badges],
+  );
 
 const none: readonly Box[] = [];
 
