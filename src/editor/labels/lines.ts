@@ -28,3 +28,21 @@ export function crosses([a, b]: Line, { left, top, width, height }: Rectangle): 
   const corners = [side(left, top), side(right, top), side(left, bottom), side(right, bottom)];
   return Math.min(...corners) <= 0 && Math.max(...corners) >= 0;
 }
+
+/** The point at a share of a way's length. */
+export function pointAlong(way: readonly ScreenPoint[], share: number): ScreenPoint {
+  const lengths = way.slice(1).map((p, i) => {
+    const q = way[i] ?? p;
+    return Math.hypot(p.x - q.x, p.y - q.y);
+  });
+  let left = share * lengths.reduce((sum, part) => sum + part, 0);
+  for (const [i, part] of lengths.entries()) {
+    const [a, b] = [way[i], way[i + 1]];
+    if (a && b && left <= part) {
+      const t = part > 0 ? left / part : 0;
+      return { x: a.x + t * (b.x - a.x), y: a.y + t * (b.y - a.y) };
+    }
+    left -= part;
+  }
+  return way.at(-1) ?? { x: 0, y: 0 };
+}

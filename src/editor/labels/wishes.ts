@@ -14,6 +14,7 @@ import { type KitView, kitToScreen } from '../view/kitView.ts';
 import { axesOf, type ScreenPoint, toScreen } from '../view/view.ts';
 import { isStuck, noWay, stuckWords } from '../words.ts';
 import { formOf, type LabelLook, type Lettering, type Measure } from './lettering.ts';
+import { pointAlong } from './lines.ts';
 import { onScreen } from './placeLabels.ts';
 import { alongLine, besideBox, overBroad, roundAbout } from './spots.ts';
 
@@ -203,24 +204,6 @@ function ownWay({ report }: Lettered, run: RunRow): RunRow['route'] {
     ({ mics }) => mics.length === 1 && mics[0] === run.mic,
   );
   return own?.points ?? run.route;
-}
-
-/** The point at a share of a way's length. */
-function pointAlong(way: readonly ScreenPoint[], share: number): ScreenPoint {
-  const lengths = way.slice(1).map((p, i) => {
-    const q = way[i] ?? p;
-    return Math.hypot(p.x - q.x, p.y - q.y);
-  });
-  let left = share * lengths.reduce((sum, part) => sum + part, 0);
-  for (const [i, part] of lengths.entries()) {
-    const [a, b] = [way[i], way[i + 1]];
-    if (a && b && left <= part) {
-      const t = part > 0 ? left / part : 0;
-      return { x: a.x + t * (b.x - a.x), y: a.y + t * (b.y - a.y) };
-    }
-    left -= part;
-  }
-  return way.at(-1) ?? { x: 0, y: 0 };
 }
 
 function boxLabel({ layout, selection, kitView, measure }: Lettered): Lettering {
