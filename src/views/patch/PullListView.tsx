@@ -123,8 +123,8 @@ function PullLineView({ line, as, asked }: PullLineProps) {
         <span className="line-name">
           {total} × {name}
         </span>
-        {made !== '' && <span className="line-note">{made}.</span>}
         <span className="line-note">
+          {made !== '' && `${made}. `}
           {out} out, {back} back
           {missing > 0 && as === 'stillOut' && `, ${missing} still out`}
           {missing > 0 && as === 'missing' && <span className="struck">, {missing} missing</span>}
