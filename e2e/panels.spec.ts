@@ -382,3 +382,27 @@ test('the theme is dark by default and light by choice, and kept', async ({ page
   await page.reload();
   await expect(root).toHaveAttribute('data-theme', 'light');
 });
+
+test('at 200 % plan and panel are below each other, whole, and the page scrolls to them', async ({
+  page,
+}) => {
+  await startLayout(page);
+  for (const size of [
+    { width: 590, height: 410 },
+    { width: 410, height: 590 },
+  ]) {
+    await page.setViewportSize(size);
+    const surface = page.getByRole('application', { name: 'Plan of the deck' });
+    await expect.poll(async () => (await surface.boundingBox())?.width).toBe(size.width);
+    const plan = await surface.boundingBox();
+    expect(plan?.height).toBeGreaterThanOrEqual(250);
+    const panel = await page.getByRole('tablist', { name: 'Sections' }).boundingBox();
+    expect(panel?.y).toBeGreaterThan((plan?.y ?? 0) + (plan?.height ?? 0));
+    await page.getByRole('tab', { name: 'Stage' }).tap();
+    await page.getByRole('textbox', { name: 'Wanted clearance' }).fill('60');
+    await page.getByRole('tab', { name: 'Findings' }).tap();
+    await page.getByRole('radio', { name: 'Player', exact: true }).check();
+    const wider = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+    expect(wider).toBeLessThanOrEqual(0);
+  }
+});
