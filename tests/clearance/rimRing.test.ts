@@ -1,11 +1,16 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { verdictOf } from '../../src/clearance/clearances.ts';
 import { type Motion, motionOf, reachOf } from '../../src/clearance/micClearance.ts';
 import type { Verdict } from '../../src/clearance/nearest.ts';
 import { atAngle, type Clip, type RimArc, rimRing } from '../../src/clearance/rimRing.ts';
+import { along, scale, subtract, unit, vec } from '../../src/geometry/vector.ts';
+import { findMicClass } from '../../src/layout/catalogue/micClasses.ts';
 import { mirrorKit } from '../../src/layout/edit/mirror.ts';
 import type { Layout } from '../../src/layout/layout.ts';
 import { isDrum } from '../../src/layout/pieces/piece.ts';
+import { placeMic } from '../../src/rig/placeMic.ts';
+import { turnBetween } from '../../src/units/angle.ts';
 import { seededKits } from '../support/randomKit.ts';
 import { startingKit } from './kits.ts';
 
@@ -136,4 +141,92 @@ describe('rule R1: the rim ring', () => {
       }
     }
   });
+
+  it('is what the engine says in the middle of every step, of any clip on any tilt beside a cymbal that swings', () => {
+    const kit = startingKit('large-kit');
+    const tom = kit.pieces.find((piece) => piece.kind === 'rackTom');
+    const crash = kit.pieces.find((piece) => piece.kind === 'crash');
+    if (tom?.kind !== 'rackTom' || crash?.kind !== 'crash') throw new Error('a tom and a crash');
+    const share = fc.double({ min: 0, max: 1, noNaN: true });
+    const scene = fc.record({
+      tilt: fc.constantFrom(0, 30, 60),
+      plug: fc.constantFrom('straight' as const, 'rightAngle' as const),
+      reach: fc.constantFrom(-20, 30, 75, tom.diameter / 2),
+      pitch: fc.integer({ min: 0, max: 90 }),
+      angle: fc.integer({ min: 0, max: 359 }),
+      solid: share,
+      size: fc.constantFrom(160, 300),
+      leaning: fc.constantFrom(0, 30, 60),
+      gap: share,
+      round: share,
+      up: share,
+      // A mic that is upright at one place of a tilted rim: there the cable of a right-angled plug goes round it.
+      upright: fc.boolean(),
+      off: fc.integer({ min: -9, max: 9 }),
+      // On the clip's own way round the rim, ahead of it or behind, or anywhere.
+      onItsWay: fc.constantFrom(1, -1, 0),
+    });
+    const told = { clear: 0, tight: 0, struck: 0 };
+    fc.assert(
+      fc.property(scene, (drawn) => {
+        const turned = { angle: (tom.tiltToward + 180 + drawn.off) % 360, pitch: 90 - drawn.tilt };
+        const chosen = drawn.upright
+          ? { ...drawn, ...turned, plug: 'rightAngle' as const, solid: 0.6 }
+          : drawn;
+        // Nobody is near and nobody strikes: the cymbal swings all the same.
+        const drum = { ...tom, x: 0, y: 3000, z: 900, tilt: chosen.tilt, hands: 'none' as const };
+        const usual = findMicClass(kit, 'compact-dynamic');
+        if (!usual) throw new Error('a class');
+        const own = { ...usual, id: 'own', connector: chosen.plug };
+        const mount = {
+          ...({ kind: 'clip', drum: drum.id, material: 'rubber', height: 40 } as const),
+          ...{ angle: chosen.angle, reach: chosen.reach, pitch: chosen.pitch },
+        };
+        const [first] = kit.mics;
+        if (!first) throw new Error('a mic');
+        const mic = { ...first, micClass: 'own', mount };
+        const bare = { ...kit, ownClasses: [own], pieces: [drum], mics: [mic] };
+        const solidAt = (by: number) => {
+          const placed = placeMic({ ...mic, mount: { ...mount, angle: chosen.angle + by } }, bare);
+          const found = placed.solids[Math.floor(chosen.solid * 0.999 * placed.solids.length)];
+          if (!found) throw new Error('a solid');
+          return found.capsule;
+        };
+        const { b, radius } = solidAt(0);
+        const far = radius + chosen.size / 2 + chosen.gap * 1.2 * kit.margin;
+        const slope = Math.PI * (chosen.up - 0.5);
+        const turn = 2 * Math.PI * chosen.round;
+        const anywhere = vec(
+          Math.cos(slope) * Math.cos(turn),
+          Math.cos(slope) * Math.sin(turn),
+          Math.sin(slope),
+        );
+        const ahead = unit(subtract(solidAt(0.5).b, solidAt(-0.5).b), anywhere);
+        const way = chosen.onItsWay === 0 ? anywhere : scale(ahead, chosen.onItsWay);
+        const cymbal = {
+          ...crash,
+          ...{ diameter: chosen.size, hands: 'none' as const },
+          ...along(b, way, far),
+          tilt: chosen.leaning,
+        };
+        const layout = { ...bare, pieces: [drum, cymbal] };
+        const motion = motionOf(layout.player, layout.pieces);
+        const clip = { mic, mount, drum, surroundings: layout, margin: layout.margin };
+        const arcs = rimRing(motion, clip);
+        for (let k = 0; k < 768; k += 1) {
+          const angle = ((k + 0.5) * 360) / 768;
+          // Where the cymbal is every step, elsewhere every eighth.
+          if (k % 8 > 0 && Math.abs(turnBetween(chosen.angle, angle)) > 25) continue;
+          const { clearance } = reachOf(motion, atAngle(clip, angle));
+          // The searches may differ by their tolerances.
+          if (Math.min(Math.abs(clearance), Math.abs(clearance - clip.margin)) < 0.2) continue;
+          const verdict = verdictOf(clearance, clip.margin);
+          told[verdict] += 1;
+          expect(shownAt(arcs, angle), `at ${angle}: ${clearance} mm`).toBe(verdict);
+        }
+      }),
+      { numRuns: 400, seed: 11 },
+    );
+    for (const count of Object.values(told)) expect(count).toBeGreaterThan(1000);
+  }, 120_000);
 });
