@@ -1,6 +1,6 @@
 import { createCableRouter } from '../cabling/routeRuns.ts';
 import { againstPlayerIn } from '../clearance/againstPlayer.ts';
-import { type Motion, motionOf } from '../clearance/micClearance.ts';
+import { type Motion, motionOf, reachOf } from '../clearance/micClearance.ts';
 import type { Verdict } from '../clearance/nearest.ts';
 import type { RimArc } from '../clearance/rimRing.ts';
 import { type ClipMic, usualClip } from '../layout/catalogue/offered/usualClip.ts';
@@ -10,7 +10,7 @@ import { buildRig, createRigBuilder } from '../rig/buildRig.ts';
 import { placeMic } from '../rig/placeMic.ts';
 import { createStandingOf } from '../rig/standing/findStanding.ts';
 import { turnBetween, wrapDegrees } from '../units/angle.ts';
-import type { Degrees } from '../units/quantity.ts';
+import type { Degrees, Mm } from '../units/quantity.ts';
 import { placeOnRing, type RingOfMic, ringOf } from './ring.ts';
 
 /**
@@ -30,7 +30,7 @@ export function plannedRing(
   const ring = ringOf(withMic(layout, usual), usual.id, motion);
   if (!ring) return null;
   const hasWay = createHasWay(layout, usual);
-  const angle = proposedAngle(layout, usual, { arcs: ring.arcs, hasWay });
+  const angle = proposedAngle(layout, usual, { arcs: ring.arcs, hasWay, motion });
   const mic = turnedTo(usual, angle);
   const place = placeOnRing(withMic(layout, mic), mic.id, angle, motion);
   return place && { ...ring, planned: { mic, place, hasWay: hasWay(angle) } };
@@ -71,6 +71,7 @@ function proposedAngle(
   rim: {
     readonly arcs: readonly RimArc[];
     readonly hasWay: (angle: Degrees) => boolean;
+    readonly motion: Motion;
   },
 ): Degrees {
   const { angle: from } = usual.mount;
@@ -79,13 +80,18 @@ function proposedAngle(
   );
   const standingOf = createStandingOf(buildRig(layout), layout.deck);
   const againstPlayer = againstPlayerIn(layout);
-  const isFree = (angle: Degrees): boolean => {
+  // A ring's arcs may end a tolerance off: the place itself has the room.
+  const isFree = (angle: Degrees, room: Mm): boolean => {
     const placed = placeMic(turnedTo(usual, angle), layout);
-    return standingOf(placed).length === 0 && againstPlayer(placed).length === 0;
+    return (
+      standingOf(placed).length === 0 &&
+      againstPlayer(placed).length === 0 &&
+      reachOf(rim.motion, placed).clearance >= room
+    );
   };
-  for (const verdict of ['clear', 'tight'] as const) {
+  for (const [verdict, room] of [['clear', layout.margin] as const, ['tight', 0] as const]) {
     const places = nearest.filter((angle) => isAll(rim.arcs, angle, verdict));
-    const found = firstFree(places, isFree, rim.hasWay) ?? places[0];
+    const found = firstFree(places, (angle) => isFree(angle, room), rim.hasWay) ?? places[0];
     if (found !== undefined) return found;
   }
   return from;

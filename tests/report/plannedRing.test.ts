@@ -61,19 +61,32 @@ describe('R2: the ring of a drum without a clip', () => {
 
   it('proposes what the analysis then says: clear where any place is, with nothing in its way', () => {
     const analyse = createAnalyst();
-    for (const { layout, id, name } of drums) {
+    const verdicts = new Set<string>();
+    // By a wide margin no place of some drums is clear.
+    const wide = drums.map((drum) => ({ ...drum, layout: { ...drum.layout, margin: 160 } }));
+    for (const { layout, id, name } of [...drums, ...wide]) {
       const { planned, arcs } = plannedOn(layout, id);
       const { mic, place } = planned;
       const report = analyse(addMic(layout, mic));
       const row = report.clearances.find((one) => one.mic === mic.id);
       expect(row?.verdict, name).toBe(place.verdict);
       expect(row?.clearance).toBeCloseTo(place.clearance, 6);
-      const wide = arcs.filter(({ from, to }) => to - from > 2).map(({ verdict }) => verdict);
+      const long = arcs.filter(({ from, to }) => to - from > 2).map(({ verdict }) => verdict);
       const best = (['clear', 'tight', 'struck'] as const).find((verdict) =>
-        wide.includes(verdict),
+        long.includes(verdict),
       );
       expect(place.verdict, name).toBe(best);
+      verdicts.add(place.verdict);
+      if (place.verdict === 'struck') continue;
+      // Not at the very end of an arc, which is exact to half a degree.
+      for (const at of [place.angle - 0.5, place.angle + 0.5]) {
+        const turned = (at + 360) % 360;
+        const arc = arcs.find(({ from, to }) => from <= turned && turned < to);
+        expect(arc?.verdict, `${name} at ${at}`).toBe(place.verdict);
+      }
     }
+    expect(verdicts).toContain('clear');
+    expect(verdicts).toContain('tight');
   });
 
   it('proposes the nearest clear place: every whole degree nearer to the usual one is not clear, or not free', () => {
@@ -155,7 +168,9 @@ describe('R2: the ring of a drum without a clip', () => {
       expect(hasNoWay(layout, planned.mic), name).toBe(!planned.hasWay);
       told[planned.hasWay ? 'way' : 'none'] += 1;
       if (planned.hasWay || planned.place.verdict !== 'clear') continue;
-      // None of the other clear places is any better.
+      const from = usualClip(layout, id)?.mount.angle ?? Number.NaN;
+      const off = Math.abs(turnBetween(from, planned.place.angle));
+      // None of the other clear places is any better, and none that is free is nearer.
       for (let angle = 0; angle < 360; angle += 30) {
         const arc = arcs.find(({ from, to }) => from <= angle - 1 && angle + 1 < to);
         if (arc?.verdict !== 'clear') continue;
@@ -163,7 +178,11 @@ describe('R2: the ring of a drum without a clip', () => {
         const isFree = !analyse(addMic(layout, mic)).findings.some(
           ({ code, about }) => about.includes(mic.id) && STANDING.test(code),
         );
-        if (isFree) expect(hasNoWay(layout, mic), `${name} at ${angle}`).toBe(true);
+        if (!isFree) continue;
+        expect(hasNoWay(layout, mic), `${name} at ${angle}`).toBe(true);
+        expect(Math.abs(turnBetween(from, angle)), `${name} at ${angle}`).toBeGreaterThan(
+          off - 0.01,
+        );
       }
     }
     expect(told.way).toBeGreaterThan(5);
