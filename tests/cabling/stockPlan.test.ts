@@ -143,6 +143,17 @@ describe('the stock plan', () => {
     expect(moved.missing).toEqual([{ length: 5000, count: 1 }]);
   });
 
+  it('S2: what is too long for any size takes as many of the longest as it needs and no more', () => {
+    const missing = (needed: number) => planStock(needsOf([needed]), [], sizes).runs[0]?.missing;
+    expect([14, 28, 42].map(missing)).toEqual([[14], [14, 14], [14, 14, 14]]);
+    expect([15, 29, 18, 19].map(missing)).toEqual([
+      [14, 4],
+      [14, 14, 4],
+      [14, 4],
+      [14, 9],
+    ]);
+  });
+
   it('S2: brings a length of the list, unless a usual one is less than half as long', () => {
     const missing = (needed: number, ...listed: readonly number[]) => {
       const stock = listed.map((length) => ({ length, count: 0 }));

@@ -1,6 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type AgainstPlayer, againstPlayerIn } from '../../src/clearance/againstPlayer.ts';
+import {
+  type AgainstPlayer,
+  againstPlayerIn,
+  createAgainstPlayer,
+} from '../../src/clearance/againstPlayer.ts';
 import type { Capsule } from '../../src/geometry/capsule.ts';
 import { along, distance, subtract, type Vec3, vec } from '../../src/geometry/vector.ts';
 import { changeMount } from '../../src/layout/edit/mics.ts';
@@ -249,4 +253,23 @@ describe('laws of Q1 and Q2', () => {
     }
     expect(met).toBeGreaterThan(5);
   });
+});
+
+it('kept from one layout to the next it is what a fresh one says, after a change of margin, player or pieces', () => {
+  const kept = createAgainstPlayer();
+  const near = ball(0, 0, 1500);
+  const taller = { ...kit, player: { ...kit.player, seatHeight: kit.player.seatHeight + 60 } };
+  const bare = { ...kit, pieces: kit.pieces.filter(({ kind }) => kind !== 'pedal') };
+  const atPedal = beatersOf(kit.pieces).map(({ frame: [post] }) =>
+    post ? ball(post.a.x, post.a.y, post.a.z) : near,
+  );
+  const told = new Set<string>();
+  for (const layout of [kit, { ...kit, margin: kit.margin + 150 }, taller, kit, bare]) {
+    const [of, fresh] = [kept(layout), againstPlayerIn(layout)];
+    for (const mic of [near, ...atPedal]) {
+      expect(of(mic)).toEqual(fresh(mic));
+      told.add(JSON.stringify(fresh(mic)));
+    }
+  }
+  expect(told.size).toBeGreaterThan(3);
 });

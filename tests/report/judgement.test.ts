@@ -7,12 +7,15 @@ import {
   isOfPlace,
   judgementCounts,
   judgementOf,
+  nearnessOf,
   rowsWorstFirst,
   shownVerdict,
+  staysNot,
 } from '../../src/report/judgement.ts';
 import { seededKits } from '../support/randomKit.ts';
 import { cutting, farFromStand, inMasts, overHead } from './cantStaySamples.ts';
 import { clipInDrum } from './clipInDrum.ts';
+import { findingOf } from './madeFindings.ts';
 
 const analyse = createAnalyst();
 const kit = demo('kit');
@@ -70,6 +73,22 @@ describe('what is said of a mic', () => {
     const report = analyse(layout);
     expect(judgementOf({ mic: id, verdict: 'struck' }, report)).toBe('struck');
     expect(judgementOf({ mic: id, verdict: 'tight' }, report)).toBe('not-held');
+  });
+
+  it('J2: a stand that only may tip holds its mic, one that tips does not', () => {
+    const tips = (severity: 'stop' | 'warn') =>
+      staysNot({ code: 'stand-may-tip', severity, about: ['a'] });
+    expect(tips('warn')).toBeUndefined();
+    expect(tips('stop')).toEqual({ why: 'not-held', mics: ['a'] });
+  });
+
+  it('of several things that a mic stands in the deepest says how bad it is', () => {
+    const depths = [5, 30, 12];
+    const findings = depths.map((depth, k) =>
+      findingOf('mic-in-shell', 'stop', ['a', `p${k}`], { depth }),
+    );
+    expect(nearnessOf({ mic: 'a', clearance: 80 }, { findings })).toBe(-30);
+    expect(nearnessOf({ mic: 'a', clearance: -40 }, { findings })).toBe(-40);
   });
 
   it('J4: one that is lowered over the head is clear, near the player, then in the way, and never clear again', () => {

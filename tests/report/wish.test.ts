@@ -3,10 +3,12 @@ import { describe, expect, test } from 'vitest';
 import { STARTING_KITS } from '../../src/layout/catalogue/kits/startingKits.ts';
 import { changeClip, moveMicTip, setPlateDepth } from '../../src/layout/edit/mics.ts';
 import type { Layout } from '../../src/layout/layout.ts';
+import { createAnalyst } from '../../src/report/analyse.ts';
 import type { Finding } from '../../src/report/report.ts';
 import { takeWish, wishedMove } from '../../src/report/wish.ts';
 import type { PlacedMic } from '../../src/rig/placed.ts';
 import { placeMic } from '../../src/rig/placeMic.ts';
+import { overHead } from './cantStaySamples.ts';
 
 const kit = STARTING_KITS.find(({ key }) => key === 'five-piece-two-racks')?.make('kit') as Layout;
 
@@ -35,6 +37,9 @@ function standOf(layout: Layout, id: string) {
   if (mount?.kind !== 'stand') throw new Error(`${id} is on a stand`);
   return mount;
 }
+
+const rowAfter = (layout: Layout, id: string) =>
+  createAnalyst()(layout).clearances.find(({ mic }) => mic === id);
 
 const apart = (p: Spot, q: Spot): number => Math.hypot(p.x - q.x, p.y - q.y);
 const reached = (layout: Layout, id: string): number => placed(layout, id).stand?.beyondReach ?? 0;
@@ -116,13 +121,22 @@ describe('what a wish for a spot becomes', () => {
     const kick = kit.pieces.find((piece) => piece.kind === 'kick');
     if (kick?.kind !== 'kick') throw new Error('a kick drum');
     const at = (depth: number) => placed(setPlateDepth(kit, plate, depth), plate).tip;
-    for (const depth of [0, 100, kick.depth]) {
-      const { x, y } = at(depth);
+    const [front, back] = [at(0), at(kick.depth)];
+    const beyond = (share: number): Spot => ({
+      x: front.x + share * (back.x - front.x),
+      y: front.y + share * (back.y - front.y),
+    });
+    for (const { x, y } of [front, at(100), back, beyond(-0.5), beyond(1.5)]) {
       const wish = wishedMove(wishFor(plate, { x: x + 30, y }), kit);
       const nearest = Math.min(
         ...steps(0, kick.depth, kick.depth).map((d) => apart(at(d), { x: x + 30, y })),
       );
       expect(wish?.short).toBeLessThan(nearest + 1);
+      const mount =
+        wish && takeWish(kit, plate, wish.to).mics.find((mic) => mic.id === plate)?.mount;
+      if (mount?.kind !== 'plateInKick') throw new Error('a plate in a kick');
+      expect(mount.depth).toBeGreaterThanOrEqual(0);
+      expect(mount.depth).toBeLessThanOrEqual(kick.depth);
     }
   });
 
@@ -137,6 +151,39 @@ describe('what a wish for a spot becomes', () => {
     const { x, y } = placed(layout, plate).tip;
     const wish = wishedMove(wishFor(plate, { x: x - 700, y: y + 50 }), layout);
     expect(wish?.short).toBeLessThan(ROUNDED);
+  });
+
+  test('tells the clearance that the analysis then tells', () => {
+    const { x, y } = placed(kit, id).tip;
+    let told = 0;
+    for (const [dx, dy] of [
+      [60, 0],
+      [-120, 40],
+      [0, 90],
+      [150, -150],
+    ] as const) {
+      const wish = wishedMove(wishFor(id, { x: x + dx, y: y + dy }), kit);
+      if (!wish) continue;
+      told += 1;
+      const row = rowAfter(takeWish(kit, id, wish.to), id);
+      expect(wish.clearance).toBeCloseTo(row?.clearance ?? Number.NaN, 1);
+    }
+    expect(told).toBeGreaterThan(2);
+  });
+
+  test('tells how deep the mic would be in the player, and of one that is only near its clearance', () => {
+    for (const z of [1250, 1440]) {
+      const [layout, mic] = overHead(kit, z);
+      const aside = moveMicTip(layout, mic, { x: 0, y: -700 });
+      const wish = wishedMove(wishFor(mic, { x: 0, y: 0 }), aside);
+      if (!wish) throw new Error('the mic comes nearer');
+      expect(wish.short).toBeLessThan(ROUNDED);
+      const after = takeWish(aside, mic, wish.to);
+      const within = createAnalyst()(after).findings.find(({ code }) => code === 'mic-in-player');
+      const expected = within ? -(within.numbers['depth'] ?? 0) : rowAfter(after, mic)?.clearance;
+      expect(within !== undefined, `${z} mm high`).toBe(z === 1250);
+      expect(wish.clearance).toBeCloseTo(expected ?? Number.NaN, 1);
+    }
   });
 
   test('is nothing where the mic is already as near as its mount lets it come', () => {

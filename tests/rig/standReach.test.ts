@@ -33,6 +33,7 @@ describe('standReach', () => {
     const at = (x: number) => standReach(spec, base, vec(x, 0, 800), null).beyondReach;
     expect(at(spec.boomMax)).toBe(0);
     expect(at(spec.boomMax + 1)).toBeCloseTo(1, 9);
+    expect(at(spec.boomMax + 0.01)).toBeCloseTo(0.01, 9);
     expect(at(spec.boomMin)).toBe(0);
     expect(at(spec.boomMin - 1)).toBeCloseTo(1, 9);
   });
@@ -53,6 +54,9 @@ describe('standReach', () => {
     const asked = standReach(spec, base, vec(400, 0, 1000), spec.mastMax + 120);
     expect(asked.clutch.z).toBe(spec.mastMax);
     expect(asked.beyondReach).toBeCloseTo(120, 9);
+    const low = standReach(spec, base, vec(400, 0, spec.mastMin), spec.mastMin - 120);
+    expect(low.clutch.z).toBe(spec.mastMin);
+    expect(low.beyondReach).toBeCloseTo(120, 9);
   });
 
   it('S2: moving the mic one way never brings it back into reach', () => {
@@ -72,6 +76,8 @@ describe('standReach', () => {
       boomLength: 0,
       beyondReach: 0,
     });
-    expect(standReach(straight, base, vec(30, 40, 1200), null).beyondReach).toBeCloseTo(50, 9);
+    const aside = standReach(straight, base, vec(30, 40, 1200), null);
+    expect(aside.boomLength).toBe(0);
+    expect(aside.beyondReach).toBeCloseTo(50, 9);
   });
 });
