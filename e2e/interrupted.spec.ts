@@ -96,6 +96,36 @@ test('a tablet that is turned in the middle of a drag takes it back, and that is
   await expectUnmoved(page, plan, mount);
 });
 
+test('a drag goes on whole while another finger holds a step button, and each is a step of its own', async ({
+  page,
+}) => {
+  const plan = await openPlan(page);
+  const fingers = await Fingers.on(page);
+  const { tip } = hiHatMic(plan);
+  await page.touchscreen.tap(tip.x, tip.y);
+  const more = page.getByRole('button', { name: 'Height of the tip, more' });
+  await more.scrollIntoViewIfNeeded();
+  const box = await more.boundingBox();
+  if (!box) throw new Error('expected the step button on the page');
+  const button = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+  const from = plan.kit(spotOn(plan, 'ride'));
+  await fingers.down(button);
+  await expect(page.getByRole('button', { name: /^Undo/ })).toBeDisabled();
+  await fingers.down(button, from);
+  for (const far of [20, 40, 60]) await fingers.move(button, { x: from.x, y: from.y + far });
+  await expect(plan.spoken).toContainText('Ride');
+  await fingers.move(button, { x: from.x, y: from.y + 90 });
+  await fingers.up();
+  await expect(page.getByRole('button', { name: /^Undo/ })).toHaveAccessibleName(/Move Ride/);
+  const [before, moved] = [plan.layout, await plan.now()].flatMap(({ pieces }) =>
+    pieces.flatMap((piece) => (piece.kind === 'ride' ? [{ x: piece.x, y: piece.y }] : [])),
+  );
+  if (!moved || !before) throw new Error('expected the ride');
+  expect(Math.hypot(moved.x - before.x, moved.y - before.y)).toBeGreaterThan(80 / plan.scale);
+  await page.getByRole('button', { name: /^Undo/ }).click();
+  await expect(page.getByRole('button', { name: /^Undo/ })).toHaveAccessibleName(/Hi-hat/);
+});
+
 test('what another tap would mean is not said once a tap went elsewhere or the view moved', async ({
   page,
 }) => {

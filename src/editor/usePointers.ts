@@ -14,6 +14,7 @@ import {
   beginGesture,
   cancelGesture,
   commitGesture,
+  type Gesture,
   placeGesture,
   select,
   session,
@@ -49,6 +50,8 @@ export interface Ground {
 interface Dragging {
   readonly drag: Drag;
   readonly kitView: KitView;
+  /** What it began; anything else that begins meanwhile, as a button that is held, ends it. */
+  readonly gesture: Gesture | null;
 }
 
 /** Px a press may tremble before it is a drag. */
@@ -136,8 +139,9 @@ function createHands(ground: () => Ground) {
   let grab: Grab | undefined;
   let dragging: Dragging | undefined;
   let lastTap: ScreenPoint | undefined;
+  const isUnderWay = (): boolean => session.getState().gesture === dragging?.gesture;
   const frame = lastPerFrame((to: ScreenPoint): void => {
-    if (!dragging) return;
+    if (!dragging || !isUnderWay()) return;
     const change = dragging.drag.to(placeOf(dragging.kitView, to));
     drawnAtOnce(() => flushSync(() => placeGesture(change, frame.again)));
   }, screenFrames);
@@ -157,13 +161,13 @@ function createHands(ground: () => Ground) {
         return;
       case 'drop':
         frame.flush();
+        if (isUnderWay()) commitGesture();
         dragging = undefined;
-        commitGesture();
         return;
       case 'takeBack':
         frame.drop();
+        if (isUnderWay()) cancelGesture();
         dragging = undefined;
-        cancelGesture();
         return;
       case 'pan':
         lastTap = undefined;
@@ -227,7 +231,7 @@ function startDrag({ kitView }: Ground, grab: Grab, at: ScreenPoint): Dragging {
   });
   if (session.getState().selection !== grab.selection) select(grab.selection);
   beginGesture(drag.label);
-  return { drag, kitView };
+  return { drag, kitView, gesture: session.getState().gesture };
 }
 
 function tapAt(ground: Ground, at: ScreenPoint, last: ScreenPoint | undefined): ScreenPoint {

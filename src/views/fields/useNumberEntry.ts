@@ -5,8 +5,10 @@ import {
   cancelGesture,
   commitGesture,
   edit,
+  type Gesture,
   previewGesture,
   redo,
+  session,
   undo,
   useSession,
 } from '../../session/session.ts';
@@ -73,6 +75,9 @@ export function useNumberEntry({
   // A value that changed by other means ends the old message.
   if (said !== null && said.beside !== stored) setSaid(null);
   const held = useRef(value);
+  // Another finger can begin something else meanwhile, which ends what is held and is not this button's to change.
+  const gesture = useRef<Gesture | null>(null);
+  const isHeld = () => session.getState().gesture === gesture.current;
 
   const set = (to: number) => edit(step, (layout) => apply(layout, to));
   const after = (from: number, steps: number): number => {
@@ -109,13 +114,15 @@ export function useNumberEntry({
     start: () => {
       held.current = value;
       beginGesture(step);
+      gesture.current = session.getState().gesture;
     },
     step: (count) => {
+      if (!isHeld()) return;
       const to = after(held.current, sign * count);
       previewGesture((layout) => apply(layout, to));
     },
-    end: commitGesture,
-    cancel: cancelGesture,
+    end: () => isHeld() && commitGesture(),
+    cancel: () => isHeld() && cancelGesture(),
   });
   const { problem, rounded } = said ?? { problem: '', rounded: '' };
   return { unit, shown, draft, problem, rounded, setDraft, take, onKeyDown, holding };
