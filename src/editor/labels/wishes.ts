@@ -13,6 +13,7 @@ import type { FocusPlace } from '../move/micFocus.ts';
 import { type KitView, kitToScreen } from '../view/kitView.ts';
 import { axesOf, type ScreenPoint, toScreen } from '../view/view.ts';
 import { isStuck, noWay, stuckWords } from '../words.ts';
+import { labelName } from './labelName.ts';
 import { formOf, type LabelLook, type Lettering, type Measure } from './lettering.ts';
 import { pointAlong } from './lines.ts';
 import { onScreen } from './placeLabels.ts';
@@ -71,13 +72,14 @@ function micLabel(lettered: Lettered, mic: string): readonly Lettering[] {
   const row = report.clearances.find((one) => one.mic === mic);
   const placed = report.rig.mics.find((one) => one.mic.id === mic);
   if (!row || !placed) return [];
+  const name = labelName(placed.mic.name);
   const chosen = selection?.kind === 'mic' && selection.id === mic;
   const judged = judgementOf(row, report);
   const verdict = markOf(judged);
   const look: LabelLook = { kind: 'verdict', verdict, strong: chosen };
   const forms = isStuck(judged)
-    ? [`${placed.mic.name}  ${stuckWords[judged]}`, stuckWords[judged]]
-    : micForms(lettered, row, placed.mic.name);
+    ? [`${name}  ${stuckWords[judged]}`, stuckWords[judged]]
+    : micForms(lettered, row, name);
   const at = kitToScreen(kitView, placed.tip);
   return [
     {
@@ -151,7 +153,7 @@ interface Named {
 
 /** The ways to write a name on a thing so wide, px; no width is no limit. */
 export function nameForms({ name, look, measure }: Named, width: number | null) {
-  const forms = [name, shortName(name)].map((text) => formOf(text, look, measure));
+  const forms = [name, shortName(name)].map((text) => formOf(labelName(text), look, measure));
   return width === null ? forms : forms.filter((form) => form.width <= width * OVERHANG);
 }
 
