@@ -107,3 +107,28 @@ test('a layout that was not started for a next venue says so, and leads on', asy
   await page.getByRole('button', { name: 'History', exact: true }).click();
   await expect(page).toHaveURL(/\/history$/);
 });
+
+test('what was filled in is there again after Back or a look at the plan, and gone once the venue was started', async ({
+  page,
+}) => {
+  await startLayout(page);
+  const openForm = async () => {
+    await page.getByRole('button', { name: 'Pages' }).click();
+    await page.getByRole('button', { name: /^Next venue/ }).click();
+  };
+  const venue = page.getByLabel('Name of the venue', { exact: true });
+  const width = page.getByLabel('Deck width, mm', { exact: true });
+  await openForm();
+  await type(page, 'Name of the venue', 'Barn');
+  await type(page, 'Deck width, mm', '4321');
+  await page.goBack();
+  await expect(venue).toHaveCount(0);
+  await page.goForward();
+  await expect(venue).toHaveValue('Barn');
+  await expect(width).toHaveValue('4321');
+  await page.getByRole('button', { name: 'Start there' }).click();
+  await expect(page.getByRole('heading', { level: 1, name: 'What changed' })).toBeVisible();
+  await page.getByRole('button', { name: 'Back to the plan' }).click();
+  await openForm();
+  await expect(venue).toHaveValue('');
+});

@@ -15,7 +15,8 @@ import { useOpen } from '../../parts/useOpen.ts';
 import { type Task, useTask } from '../../parts/useTask.ts';
 import { FormNumber } from './FormNumber.tsx';
 import { FormPart, FormText } from './FormPart.tsx';
-import { formNumbers, formOf, type NumberKey, readForm, type VenueForm } from './venueForm.ts';
+import { useVenueDraft } from './useVenueDraft.ts';
+import { formNumbers, type NumberKey, readForm, type VenueForm } from './venueForm.ts';
 
 const edges: readonly { readonly value: Edge; readonly text: string }[] = [
   { value: 'front', text: 'Front' },
@@ -29,7 +30,7 @@ export function NextVenuePage() {
   const { layout, report } = useOpen();
   const actions = useActions();
   const task = useTask();
-  const [form, setForm] = useState(() => formOf(layout));
+  const { form, change, forget } = useVenueDraft(layout);
   const [problems, setProblems] = useState<Readonly<Record<string, string>>>({});
   const page = useRef<HTMLDivElement>(null);
   // The first field that can't be used takes the focus, and with it comes into view.
@@ -37,13 +38,13 @@ export function NextVenuePage() {
     if (Object.keys(problems).length === 0) return;
     page.current?.querySelector<HTMLElement>('[aria-invalid]')?.focus();
   }, [problems]);
-  const change = (part: Partial<VenueForm>) => setForm((before) => ({ ...before, ...part }));
   const start = () => {
     const reading = readForm(form, layout, newLayoutId());
     setProblems(reading.ok ? {} : reading.problems);
     if (!reading.ok) return;
     task.run('Starting the next venue', async () => {
       await actions.startNext(nextVenue(layout, reading.next));
+      forget();
       showPage('changed');
     });
   };
