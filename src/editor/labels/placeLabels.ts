@@ -297,7 +297,8 @@ const grown = (box: Box, by: number): Box => ({
   height: box.height + 2 * by,
 });
 
-function overlap(a: Box, b: Box): number {
+/** The area that two boxes share, px²; 0 where they only touch. */
+export function overlap(a: Box, b: Box): number {
   const wide = Math.min(a.left + a.width, b.left + b.width) - Math.max(a.left, b.left);
   const high = Math.min(a.top + a.height, b.top + b.height) - Math.max(a.top, b.top);
   return wide > 0 && high > 0 ? wide * high : 0;

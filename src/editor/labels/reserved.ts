@@ -1,5 +1,5 @@
 import type { ScreenPoint, ScreenSize } from '../view/view.ts';
-import type { Box } from './placeLabels.ts';
+import { type Box, boxAbout, overlap } from './placeLabels.ts';
 
 /** What stands over a drawing, beyond its zoom buttons and its scale bar. */
 export interface Furniture {
@@ -39,10 +39,7 @@ export const standsFree = (at: ScreenPoint, reach: number, size: ScreenSize): bo
   at.y >= reach &&
   at.x <= size.width - reach &&
   at.y <= size.height - reach &&
-  !controlZones(size).some(({ left, top, width, height }) => {
-    const across = Math.max(left - at.x, at.x - left - width);
-    return across < reach && Math.max(top - at.y, at.y - top - height) < reach;
-  });
+  !controlZones(size).some((zone) => overlap(boxAbout(at, reach), zone) > 0);
 
 /** Where no label may stand, because something stands over the drawing there. */
 export function reservedZones(

@@ -5,7 +5,7 @@ import { boxCorners } from '../../rig/boxShape.ts';
 import { toDeck } from '../../rig/deckFrame.ts';
 import type { Rig } from '../../rig/placed.ts';
 import { stairsMiddle, stairsOutward } from '../../rig/stairs.ts';
-import type { Box } from '../labels/placeLabels.ts';
+import { type Box, overlap } from '../labels/placeLabels.ts';
 import { controlZones } from '../labels/reserved.ts';
 import { type Border, type Bounds, fitted, type ScreenSize, toScreen, type View } from './view.ts';
 
@@ -112,11 +112,8 @@ export function extentOfLargeKit(
   const corners = boxCorners(layout.box);
   const { left, right, back, front } = boundsOf(corners.map((spot) => toScreen(view, spot)));
   const { width, height } = start.size;
-  const isIn = (zone: Box): boolean =>
-    left < zone.left + zone.width &&
-    zone.left < right &&
-    back < zone.top + zone.height &&
-    zone.top < front;
+  const box = { left, top: back, width: right - left, height: front - back };
+  const isIn = (zone: Box): boolean => overlap(box, zone) > 0;
   const isWhole = left >= 0 && back >= 0 && right <= width && front <= height;
   const seen = { left: -PLUGS, top: -PLUGS, width: width + 2 * PLUGS, height: height + 2 * PLUGS };
   const isCut = !isWhole && isIn(seen);
