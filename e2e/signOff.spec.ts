@@ -142,7 +142,7 @@ test('a wish becomes a finding, and one tap takes it; undo brings it back @portr
 
   await page.getByRole('button', { name: 'Pages', exact: true }).click();
   await page.getByRole('button', { name: /^History/ }).click();
-  await expect(page.getByText(/^Asked for changes by /).first()).toBeVisible();
+  await expect(page.getByText(/^Not agreed to by /).first()).toBeVisible();
   await expect(page.getByText(/^Signed off by /)).toHaveCount(0);
 });
 
@@ -370,4 +370,23 @@ test('an asking that was begun goes on after a reload, with what was said', asyn
   await expect(page.getByText(/^Mic 2 of/)).toBeVisible();
   await page.reload();
   await expect(page.getByText(/^Mic 2 of/)).toBeVisible();
+});
+
+test('who says no without saying why is asked about everything again, and nobody says that changes were asked for @portrait', async ({
+  page,
+}) => {
+  await startLayout(page);
+  await state(page).click();
+  await press(page, 'All fine');
+  await press(page, 'Not yet');
+  await expect(state(page)).toHaveText('Not agreed');
+  await page.getByRole('tab', { name: 'Findings' }).click();
+  await page.getByText('Not agreed to by Drummer').click();
+  await expect(page.getByText(/Nothing was asked to be moved/)).toBeVisible();
+  await expect(page.getByText(/Changes asked for|Asked for changes/)).toHaveCount(0);
+  await state(page).click();
+  await expect(page.getByText(/Look at 8 mics one by one/)).toBeVisible();
+  await page.goBack();
+  await press(page, 'Layouts');
+  await expect(page.locator('.layout-row').getByText('Not agreed', { exact: true })).toBeVisible();
 });

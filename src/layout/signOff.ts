@@ -47,5 +47,9 @@ export const signOffSchema = z.strictObject({
 });
 export type SignOff = z.infer<typeof signOffSchema>;
 
+/** Whether it says what should change: who does not agree need not say why. */
+export const asksForChange = ({ answers }: Pick<SignOff, 'answers'>): boolean =>
+  answers.some(({ answer }) => answer === 'move');
+
 /** Oldest first; the last one holds. */
 export const signOffsSchema = z.array(signOffSchema).max(12);

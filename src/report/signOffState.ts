@@ -3,7 +3,7 @@ import type { Id } from '../layout/fields.ts';
 import type { Layout } from '../layout/layout.ts';
 import { isWhole, signedKit } from '../layout/signed.ts';
 import { type SignedState, stateBy } from '../layout/signedState.ts';
-import type { MicAnswer, SignOff } from '../layout/signOff.ts';
+import { asksForChange, type MicAnswer, type SignOff } from '../layout/signOff.ts';
 import type { Rig } from '../rig/placed.ts';
 import {
   changesFrom,
@@ -103,13 +103,18 @@ function wishesIn({ answers }: SignOff, { mics }: KitChanges): readonly MicAnswe
   );
 }
 
+/** Not agreed to, and nothing was asked to be moved: none of it was approved, and nobody knows what should change. */
+export const isRefusedUnsaid = (state: SignOffState): boolean =>
+  (state.kind === 'withheld' || state.kind === 'reworked') && !asksForChange(state.signOff);
+
 /**
- * G5 The mics that the next sign-off asks about, in the layout's order: all of them the first time, after a broken one and when
- *    another player's body or strokes were put in; else those that changed, and those whose wish still stands.
+ * G5 The mics that the next sign-off asks about, in the layout's order: all of them the first time, after a broken one, after one that
+ *    was refused without a word of what should change, and when another player's body or strokes were put in; else those that changed,
+ *    and those whose wish still stands.
  */
 export function micsToAsk({ mics }: Pick<Layout, 'mics'>, state: SignOffState): readonly Id[] {
   const all = mics.map(({ id }) => id);
-  if (state.kind === 'none' || state.kind === 'broken') return all;
+  if (state.kind === 'none' || state.kind === 'broken' || isRefusedUnsaid(state)) return all;
   if (state.changes.player.some(({ path }) => path !== 'name')) return all;
   const ask = new Set([
     ...state.changes.mics.map(({ id }) => id),

@@ -102,14 +102,19 @@ export function sayAllFine(): void {
 }
 
 /** The answers as a sign-off keeps them. What was never answered counts as fine only with the consent to the whole. */
-export function answersOf({ asked, said }: Signing, { mics }: Pick<Layout, 'mics'>): Answer[] {
-  const of = (question: Question): Said =>
-    said[keyOf(question)] ?? { answer: 'fine', note: '', wish: null };
+export function answersOf(
+  { asked, said }: Pick<Signing, 'asked' | 'said'>,
+  { mics }: Pick<Layout, 'mics'>,
+  consent: boolean,
+): Answer[] {
+  const of = (question: Question): Said | undefined =>
+    said[keyOf(question)] ?? (consent ? { answer: 'fine', note: '', wish: null } : undefined);
   return [
     ...asked.flatMap((id): Answer[] => {
       const mic = mics.find((one) => one.id === id);
-      if (!mic) return [];
-      const { answer, note, wish } = of({ about: 'mic', mic: id });
+      const about = of({ about: 'mic', mic: id });
+      if (!mic || !about) return [];
+      const { answer, note, wish } = about;
       return [
         {
           about: 'mic',
@@ -121,9 +126,9 @@ export function answersOf({ asked, said }: Signing, { mics }: Pick<Layout, 'mics
         },
       ];
     }),
-    ...(['stands', 'lane'] as const).map((about): Answer => {
-      const { answer, note } = of({ about });
-      return { about, answer, note: note.slice(0, 400) };
+    ...(['stands', 'lane'] as const).flatMap((about): Answer[] => {
+      const said = of({ about });
+      return said ? [{ about, answer: said.answer, note: said.note.slice(0, 400) }] : [];
     }),
   ];
 }

@@ -109,12 +109,22 @@ describe('the state of a sign-off', () => {
   });
 
   test('without consent it is never stale: changed since, it asks again about what changed (G3)', () => {
-    const reworked = moveRack(sign(kit, [], false));
+    const asked: Answer = { about: 'lane', answer: 'move', note: '' };
+    const reworked = moveRack(sign(kit, [asked], false));
     expect(stateOf(reworked).kind).toBe('reworked');
     expect(ask(reworked)).toEqual(['mic-rack-1']);
     const codes = analyse(reworked).findings.map(({ code }) => code);
     expect(codes).toContain('sign-off-reworked');
     expect(codes).not.toContain('sign-off-stale');
+  });
+
+  test('refused without a word of what should change: none of it was approved, all is asked again (G5)', () => {
+    const refused = sign(kit, [], false);
+    expect(stateOf(refused).kind).toBe('withheld');
+    expect(ask(refused)).toEqual(all);
+    expect(ask(moveRack(refused))).toEqual(all);
+    // Another one before it, that was agreed to, does not stand in for it.
+    expect(ask(sign(sign(kit), [], false))).toEqual(all);
   });
 
   test('a piece that moved asks about what it carries; another body about every mic; another name about none', () => {

@@ -62,7 +62,7 @@ test('the answers carry names, wishes only of what is to be moved, and notes cut
   say({ about: 'mic', mic: second }, { answer: 'fine', wish: { x: 5, y: 5 } });
   say({ about: 'lane' }, { answer: 'move', note: 'Too narrow' });
   const name = kit.mics[0]?.name;
-  expect(answersOf(now(), kit)).toEqual([
+  expect(answersOf(now(), kit, true)).toEqual([
     { about: 'mic', mic: first, name, answer: 'move', note: 'n'.repeat(400), wish: { x: 1, y: 2 } },
     { about: 'mic', mic: second, name: kit.mics[1]?.name, answer: 'fine', note: '', wish: null },
     { about: 'stands', answer: 'fine', note: '' },
@@ -74,9 +74,20 @@ test('all fine takes back what was to be moved and leads to the consent', () => 
   say({ about: 'stands' }, { answer: 'move' });
   sayAllFine();
   expect(now().step).toEqual({ at: 'consent' });
-  expect(answersOf(now(), kit).every(({ answer }) => answer === 'fine')).toBe(true);
+  expect(answersOf(now(), kit, true).every(({ answer }) => answer === 'fine')).toBe(true);
+});
+
+test('what was never answered is no answer of someone who does not agree', () => {
+  sayAllFine();
+  expect(answersOf(now(), kit, false)).toEqual([]);
+  say({ about: 'mic', mic: second }, { answer: 'move', note: 'Here' });
+  say({ about: 'stands' }, { answer: 'fine' });
+  expect(answersOf(now(), kit, false)).toMatchObject([
+    { mic: second, answer: 'move' },
+    { about: 'stands', answer: 'fine' },
+  ]);
 });
 
 test('a mic that is gone meanwhile is not answered for', () => {
-  expect(answersOf(now(), { mics: kit.mics.slice(1) })).toHaveLength(3);
+  expect(answersOf(now(), { mics: kit.mics.slice(1) }, true)).toHaveLength(3);
 });

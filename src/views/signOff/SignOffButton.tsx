@@ -6,8 +6,8 @@ import { useOpenPart } from '../parts/useOpen.ts';
 import {
   signedButOpen,
   signedButOpenShort,
-  signOffShortWords,
-  signOffStateWords,
+  stateShortWords,
+  stateWords,
 } from '../words/signOffWords.ts';
 
 const icons: Readonly<Record<SignOffState['kind'], IconName>> = {
@@ -25,18 +25,20 @@ const icons: Readonly<Record<SignOffState['kind'], IconName>> = {
  */
 export function SignOffButton() {
   const kind = useOpenPart(({ report }) => report.signOff.kind);
+  const state = useOpenPart(({ report }) => stateWords(report.signOff));
+  const short = useOpenPart(({ report }) => stateShortWords(report.signOff));
   const open = useOpenPart(({ report }) =>
     report.signOff.kind === 'holds' ? countByNeed(report).solve : 0,
   );
   const isOpen = open > 0;
-  const words = isOpen ? signedButOpen(open) : signOffStateWords[kind];
+  const words = isOpen ? signedButOpen(open) : state;
   return (
     <button
       type="button"
       className="sign-off-button"
       aria-label={words}
       data-sign-off={isOpen ? 'open' : kind}
-      data-short={isOpen ? signedButOpenShort(open) : signOffShortWords[kind]}
+      data-short={isOpen ? signedButOpenShort(open) : short}
       onClick={() => showPage('sign-off')}
     >
       <Icon name={isOpen ? 'alert' : icons[kind]} />

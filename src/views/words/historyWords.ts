@@ -4,7 +4,7 @@ import { clockWords, dayWords } from './timeWords.ts';
 /** What a point that no person made anything of is called, until it is known what changed there. */
 const PLAIN = 'Saved as you worked';
 
-/** What kind of point it is: `Signed off by Jo`, `Asked for changes by Jo`, `“Sound check”`; of any other what changed there, where that is known. */
+/** What kind of point it is: `Signed off by Jo`, `Not agreed to by Jo`, `“Sound check”`; of any other what changed there, where that is known. */
 export function pointKindWords(
   { name, signed, withheld, tip }: HistoryRow,
   changed: string = PLAIN,
@@ -12,7 +12,7 @@ export function pointKindWords(
   const parts = [
     ...(name === '' ? [] : [`“${name}”`]),
     ...(signed === null ? [] : [`Signed off by ${signed}`]),
-    ...(withheld === null ? [] : [`Asked for changes by ${withheld}`]),
+    ...(withheld === null ? [] : [`Not agreed to by ${withheld}`]),
     ...(tip === 'aside' ? ['From another tablet'] : []),
   ];
   return parts.length > 0 ? parts.join(', ') : changed;

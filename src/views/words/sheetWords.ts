@@ -2,7 +2,7 @@ import type { Id } from '../../layout/fields.ts';
 import type { Layout } from '../../layout/layout.ts';
 import type { KitChanges } from '../../report/compareKits.ts';
 import type { Report } from '../../report/report.ts';
-import type { SignOffState } from '../../report/signOffState.ts';
+import { isRefusedUnsaid, type SignOffState } from '../../report/signOffState.ts';
 import type { SheetWords } from '../../sheet/words.ts';
 import { showMargin } from '../../units/clearanceText.ts';
 import { showLengthNumber } from '../../units/lengthText.ts';
@@ -89,10 +89,11 @@ function checkTexts(layout: Layout, report: Report): SheetWords['check'] {
 }
 
 /** Only what was agreed to is called a sign-off. */
-const sheetHead = ({ kind }: SignOffState): string => {
-  if (kind === 'withheld') return 'Not signed off: changes asked for';
-  if (kind === 'reworked') return 'Not signed off: changes asked for, kit changed since, ask again';
-  return `Sign-off: ${signOffStateWords[kind]}`;
+const sheetHead = (state: SignOffState): string => {
+  const refused = `Not signed off: ${isRefusedUnsaid(state) ? 'not agreed' : 'changes asked for'}`;
+  if (state.kind === 'withheld') return refused;
+  if (state.kind === 'reworked') return `${refused}, kit changed since, ask again`;
+  return `Sign-off: ${signOffStateWords[state.kind]}`;
 };
 
 /** Digits of a digest that are enough to compare by eye. */
@@ -115,13 +116,16 @@ function stateLine(state: Exclude<SignOffState, { readonly kind: 'none' }>): str
     case 'stale':
       return `STALE: changed since it was signed: ${changedThings(state.changes)}. Ask the player again.`;
     case 'reworked':
-      return `NOT SIGNED OFF: the player asked for changes; changed since: ${changedThings(state.changes)}. Ask the player again.`;
+      return `NOT SIGNED OFF: the player ${refusedWords(state)}; changed since: ${changedThings(state.changes)}. Ask the player again.`;
     case 'holds':
       return `Holds: agreed to the whole, and player, pieces and mics are as they were shown.${wishLine(state.wishes.length)}`;
     case 'withheld':
-      return `NOT SIGNED OFF: the player asked for changes; player, pieces and mics are still as they were shown.${wishLine(state.wishes.length)}`;
+      return `NOT SIGNED OFF: the player ${refusedWords(state)}; player, pieces and mics are still as they were shown.${wishLine(state.wishes.length)}`;
   }
 }
+
+const refusedWords = (state: SignOffState): string =>
+  isRefusedUnsaid(state) ? 'did not agree, and asked for no change' : 'asked for changes';
 
 const changedThings = ({ player, pieces, mics }: KitChanges): string =>
   listed([

@@ -1,8 +1,8 @@
 import type { Id } from '../../layout/fields.ts';
 import type { Layout } from '../../layout/layout.ts';
-import type { SignOff } from '../../layout/signOff.ts';
+import { asksForChange, type SignOff } from '../../layout/signOff.ts';
 import type { Finding, Report } from '../../report/report.ts';
-import type { SignOffCode, SignOffState } from '../../report/signOffState.ts';
+import { isRefusedUnsaid, type SignOffCode, type SignOffState } from '../../report/signOffState.ts';
 import type { LibraryRow } from '../../session/library.ts';
 import { showLength } from '../../units/lengthText.ts';
 import { counted, listed } from './nameOf.ts';
@@ -20,7 +20,7 @@ interface SignOffText {
   readonly next: string;
 }
 
-/** The state in a word or two, as it stands on the button that opens the page. */
+/** The state in a word or two; of one that was not agreed to {@link stateWords} knows more. */
 export const signOffStateWords: Readonly<Record<SignOffState['kind'], string>> = {
   none: 'Not signed off',
   holds: 'Signed off',
@@ -30,14 +30,23 @@ export const signOffStateWords: Readonly<Record<SignOffState['kind'], string>> =
   broken: 'Sign-off is damaged',
 };
 
-/** The same on a row of the list of layouts; what an older version of the app stored says nothing of how it stands now. */
+const NOT_AGREED = 'Not agreed';
+
+/** The state as it stands on the button that opens the page: nobody who only refused is said to have asked for changes. */
+export const stateWords = (state: SignOffState): string =>
+  state.kind === 'withheld' && isRefusedUnsaid(state) ? NOT_AGREED : signOffStateWords[state.kind];
+
+/**
+ * The same on a row of the list of layouts, which does not know whether changes were asked for; what an older version of the app stored
+ * says nothing of how it stands now.
+ */
 export const signedRowWords: Readonly<Record<LibraryRow['signOff'], string>> = {
   ...signOffStateWords,
+  withheld: NOT_AGREED,
   unknown: 'Was signed off once: open it to see its state',
 };
 
-/** The state in one or two words, where room is short. */
-export const signOffShortWords: Readonly<Record<SignOffState['kind'], string>> = {
+const signOffShortWords: Readonly<Record<SignOffState['kind'], string>> = {
   none: 'Not signed',
   holds: 'Signed',
   stale: 'Stale',
@@ -45,6 +54,10 @@ export const signOffShortWords: Readonly<Record<SignOffState['kind'], string>> =
   reworked: 'Ask again',
   broken: 'Damaged',
 };
+
+/** The state in one or two words, where room is short. */
+export const stateShortWords = (state: SignOffState): string =>
+  state.kind === 'withheld' && isRefusedUnsaid(state) ? NOT_AGREED : signOffShortWords[state.kind];
 
 /** Signed, and yet what must be solved is open: `Signed off, 3 to solve`. */
 export const signedButOpen = (open: number): string =>
@@ -57,8 +70,9 @@ export const signedButOpenShort = (open: number): string => `Signed, ${open} ope
 export function signOffHeadWords(state: SignOffState): string {
   if (state.kind === 'none') return signOffStateWords.none;
   const by = signedByWords(state.signOff);
-  if (state.kind === 'withheld') return `Asked for changes by ${by}`;
-  if (state.kind === 'reworked') return `Asked for changes by ${by}; kit changed since, ask again`;
+  const refused = `${isRefusedUnsaid(state) ? 'Not agreed to' : 'Asked for changes'} by ${by}`;
+  if (state.kind === 'withheld') return refused;
+  if (state.kind === 'reworked') return `${refused}; kit changed since, ask again`;
   return `${signOffStateWords[state.kind]}: ${by}`;
 }
 
@@ -124,6 +138,15 @@ const changed = ({ finding: { numbers } }: SignOffSubject): string =>
 const askedName = ({ layout }: SignOffSubject): string =>
   layout.signOffs.at(-1)?.name ?? 'the drummer';
 
+/** Whether the last answer says what should change. */
+const saidWhat = ({ layout }: SignOffSubject): boolean => {
+  const last = layout.signOffs.at(-1);
+  return last === undefined || asksForChange(last);
+};
+
+const UNSAID = 'Nothing was asked to be moved.';
+const ASK_WHAT = 'Ask what should change, then ask again: about every mic, one by one.';
+
 /** What there is to do about the sign-off, and why. */
 export const signOffSentences: Readonly<
   Record<SignOffCode, (subject: SignOffSubject) => SignOffText>
@@ -154,14 +177,14 @@ export const signOffSentences: Readonly<
     next: 'Ask the drummer again: only about the mics that changed.',
   }),
   'sign-off-withheld': (s) => ({
-    title: `Asked for changes by ${askedName(s)}`,
-    detail: 'The last time it was shown, it was not agreed to as a whole. It is not signed off.',
-    next: 'Put right what was asked for, then ask again.',
+    title: `${saidWhat(s) ? 'Asked for changes' : 'Not agreed to'} by ${askedName(s)}`,
+    detail: `The last time it was shown, it was not agreed to as a whole.${saidWhat(s) ? '' : ` ${UNSAID}`} It is not signed off.`,
+    next: saidWhat(s) ? 'Put right what was asked for, then ask again.' : ASK_WHAT,
   }),
   'sign-off-reworked': (s) => ({
-    title: `Changes asked for by ${askedName(s)}, kit changed since: ask again`,
-    detail: `Since it was shown, ${changed(s)} changed. It is not signed off.`,
-    next: 'Ask the drummer again: only about the mics that changed.',
+    title: `${saidWhat(s) ? 'Changes asked for' : 'Not agreed to'} by ${askedName(s)}, kit changed since: ask again`,
+    detail: `${saidWhat(s) ? '' : `${UNSAID} `}Since it was shown, ${changed(s)} changed. It is not signed off.`,
+    next: saidWhat(s) ? 'Ask the drummer again: only about the mics that changed.' : ASK_WHAT,
   }),
   'sign-off-broken': () => ({
     title: 'The sign-off is damaged and proves nothing',

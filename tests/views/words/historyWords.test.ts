@@ -12,7 +12,7 @@ it('says what kind of point it is', () => {
     '“Sound check”, Signed off by Drummer',
   );
   expect(pointKindWords({ ...plain, name: 'Show' }, 'Snare moved')).toBe('“Show”');
-  expect(pointKindWords({ ...plain, withheld: 'Drummer' })).toBe('Asked for changes by Drummer');
+  expect(pointKindWords({ ...plain, withheld: 'Drummer' })).toBe('Not agreed to by Drummer');
   expect(pointKindWords({ ...plain, tip: 'aside' })).toBe('From another tablet');
 });
 

@@ -48,6 +48,16 @@ describe('what the check sheet says of the sign-off', () => {
     expect(check.blanks).toContain('Signature');
   });
 
+  test('refused without a word of what should change, no paper says that changes were asked for', () => {
+    const signOffs = signed.signOffs.map((each) => ({ ...each, consent: false, answers: [] }));
+    const { check } = wordsOf({ ...signed, signOffs });
+    expect(check.signOff).toBe('Not signed off: not agreed');
+    expect(check.signOffLines[0]).toContain('Not agreed to by Drummer, ');
+    expect(check.signOffLines.join(' ')).not.toMatch(/asked for changes/i);
+    const changed = wordsOf(deleteMic({ ...signed, signOffs }, signed.mics[0]?.id ?? '')).check;
+    expect(changed.signOffLines.join(' ')).not.toMatch(/asked for changes/i);
+  });
+
   test('without consent it is no sign-off, and one that was changed since is not called stale', () => {
     const signOffs = signed.signOffs.map((each) => ({ ...each, consent: false }));
     const refused = { ...signed, signOffs };

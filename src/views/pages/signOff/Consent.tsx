@@ -21,7 +21,7 @@ export function Consent({ onSigned }: { readonly onSigned: () => void }) {
   const { name, setName, problem, sign, busy } = useConsent(onSigned);
   const nameId = useId();
   useEffect(() => heading.current?.focus(), []);
-  const answers = answersOf(asking, layout);
+  const answers = answersOf(asking, layout, false);
   const moves = answers.filter(({ answer }) => answer === 'move');
   return (
     <>
@@ -89,9 +89,10 @@ function useConsent(onSigned: () => void) {
     task.run('Signing', async () => {
       await actions.saveNow();
       const at = new Date().toISOString().replace(/\.\d+Z$/, 'Z');
-      edit(consent ? `Sign-off by ${by}` : `Changes asked for by ${by}`, (from) =>
-        addSignOff(from, { name: by, at, consent, answers: answersOf(asking, from), notes: '' }),
-      );
+      edit(consent ? `Sign-off by ${by}` : `Not agreed to by ${by}`, (from) => {
+        const answers = answersOf(asking, from, consent);
+        return addSignOff(from, { name: by, at, consent, answers, notes: '' });
+      });
       startAgain(null, []);
       onSigned();
       if (!consent) showPage(null);
