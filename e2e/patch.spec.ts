@@ -222,6 +222,34 @@ test('the line check is walked through, and a result is kept @portrait', async (
   expect(text).toMatch(/,fail,Buzz\r\n/);
 });
 
+test('why a line failed is said after it failed, stays with that line, and the end names what did not pass @portrait', async ({
+  page,
+}) => {
+  await openPatch(page, 'Check');
+  const lines = page.getByRole('list', { name: 'Lines' }).getByRole('button');
+  const count = await lines.count();
+  for (let at = 1; at <= count; at += 1) {
+    await expect(page.getByRole('heading', { name: new RegExp(`^Channel ${at}:`) })).toBeVisible();
+    await page.waitForTimeout(500);
+    const answer = ['', 'Skip', 'Fail'][at] ?? 'Pass';
+    await page.locator('.check-buttons').getByRole('button', { name: answer }).click();
+    if (answer !== 'Fail') continue;
+    await page.getByRole('button', { name: /^Say why ?: channel 2$/ }).click();
+    const dialog = page.getByRole('dialog');
+    await dialog.getByLabel('Note').fill('Crackles');
+    await dialog.getByRole('button', { name: 'Keep the note' }).click();
+    await expect(page.getByRole('heading', { name: /^Channel 3:/ })).toBeVisible();
+  }
+  await expect(lines.nth(1)).toContainText('✗ failed: Crackles');
+  await expect(lines.nth(2)).not.toContainText('Crackles');
+  await expect(page.getByText('Every line has been checked.')).toHaveCount(0);
+  const again = page.getByRole('button', { name: /^Channel \d+: .*, (skipped|✗ failed)$/ });
+  await expect(again).toHaveText([/^Channel 2: .*✗ failed$/, /^Channel 1: .*skipped$/]);
+  await again.first().click();
+  await expect(page.getByRole('heading', { name: /^Channel 2:/ })).toBeVisible();
+  await expect(page.getByLabel('Note')).toHaveValue('Crackles');
+});
+
 test('from line to line the buttons of the line check stay where they are, whatever is said above them @portrait', async ({
   page,
 }) => {

@@ -108,6 +108,14 @@ export function putBackCheck(
     : { ...patch, lineCheck: patch.lineCheck.with(index, before) };
 }
 
+/** Gives what came of a channel another note: what is wrong is often known only after a line was failed. Pure. */
+export function noteCheck(patch: PatchSettings, channel: Id, note: string): PatchSettings {
+  const index = patch.lineCheck.findIndex((result) => result.channel === channel);
+  const before = patch.lineCheck[index];
+  if (!before || before.note === note) return patch;
+  return { ...patch, lineCheck: patch.lineCheck.with(index, { ...before, note }) };
+}
+
 /** Takes one result off; all of them for the next venue with null. */
 export function clearChecks(patch: PatchSettings, channel: Id | null): PatchSettings {
   const lineCheckLeft = patch.lineCheck.filter(

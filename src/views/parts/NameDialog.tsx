@@ -10,6 +10,10 @@ const MOST = 80;
 interface NameDialogProps {
   readonly title: string;
   readonly name: string;
+  /** Of the field; `Name` without. */
+  readonly label?: string;
+  /** The most characters; as many as a name may have without. */
+  readonly most?: number;
   /** Of the button that takes the name over. */
   readonly take: string;
   /** Is no name an answer too? */
@@ -23,7 +27,7 @@ interface NameDialogProps {
 
 /** Asks for a name; nothing of one that is too long is cut off. */
 export function NameDialog({ title, name, take, onName, onClose, ...props }: NameDialogProps) {
-  const { mayBeEmpty = false, placeholder, children } = props;
+  const { mayBeEmpty = false, label = 'Name', most = MOST, placeholder, children } = props;
   const id = useId();
   const [text, setText] = useState(name);
   const [problem, setProblem] = useState('');
@@ -35,10 +39,10 @@ export function NameDialog({ title, name, take, onName, onClose, ...props }: Nam
   }, []);
   const wanted = text.trim();
   const problemOf = (name: string): string =>
-    name.length > MOST
-      ? tooLong(name, MOST)
+    name.length > most
+      ? tooLong(name, most)
       : name === '' && !mayBeEmpty
-        ? `A name is needed: 1 to ${MOST} characters.`
+        ? `A name is needed: 1 to ${most} characters.`
         : '';
   return (
     <Dialog title={title} onClose={onClose}>
@@ -52,7 +56,7 @@ export function NameDialog({ title, name, take, onName, onClose, ...props }: Nam
       >
         <div className="field">
           <label className="field-label" htmlFor={id}>
-            Name
+            {label}
           </label>
           <input
             ref={field}
@@ -64,7 +68,7 @@ export function NameDialog({ title, name, take, onName, onClose, ...props }: Nam
             onChange={(event) => {
               setText(event.target.value);
               const name = event.target.value.trim();
-              setProblem(name.length > MOST ? problemOf(name) : '');
+              setProblem(name.length > most ? problemOf(name) : '');
             }}
             aria-invalid={problem !== '' || undefined}
             aria-describedby={problem ? `${id}-problem` : undefined}

@@ -6,6 +6,9 @@ import { BoxInput } from './BoxInput.tsx';
 import { CHECK_STATES } from './checkStates.ts';
 import { checkWords } from './checkWords.ts';
 
+/** As long as the note of a line may be. */
+export const NOTE_MOST = 200;
+
 interface CheckCardProps {
   readonly step: CheckStep;
   /** Every line that comes in its turn: the card keeps room for the longest words of any. */
@@ -42,7 +45,14 @@ export function CheckCard({ step, steps, counts, onSay }: CheckCardProps) {
         <span>{settings}</span>
         <Room texts={steps.map((each) => checkWords(each)[1])} />
       </p>
-      <TextField key={row.id} label="Note" value={note} most={200} mayBeEmpty onSet={setNote} />
+      <TextField
+        key={row.id}
+        label="Note"
+        value={note}
+        most={NOTE_MOST}
+        mayBeEmpty
+        onSet={setNote}
+      />
       <div className="check-buttons">
         <button type="button" className="check-big pass" onClick={sayer('pass')}>
           ✓ Pass

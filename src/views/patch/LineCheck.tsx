@@ -6,6 +6,7 @@ import {
   checkSummary,
   clearChecks,
   nextStep,
+  noteCheck,
   putBackCheck,
   recordCheck,
   takenBack,
@@ -20,6 +21,7 @@ import { BoxInput } from './BoxInput.tsx';
 import { ChannelNumber } from './ChannelNumber.tsx';
 import { CheckCard } from './CheckCard.tsx';
 import { CHECK_STATES } from './checkStates.ts';
+import { LastSaid } from './LastSaid.tsx';
 import { editPatch } from './usePatch.ts';
 import { usePlanMarks } from './usePlanMarks.ts';
 
@@ -52,6 +54,10 @@ export function LineCheck({ patch }: { readonly patch: PatchReport }) {
     go(steps.find(({ row }) => row.id === channel) ?? null);
     setLast(null);
   };
+  const noted = (channel: Id, note: string) => {
+    editPatch('Note to the line check', (from) => noteCheck(from, channel, note));
+    seen.current = resultsNow();
+  };
   // An undo takes results away behind the walk's back (W3).
   useEffect(() => {
     const now = resultsNow();
@@ -67,12 +73,12 @@ export function LineCheck({ patch }: { readonly patch: PatchReport }) {
           {isGood ? 'Every line passed. ' : ''}
           {pass} passed, {fail} failed, {skip} skipped, {open + stale} to check
         </p>
-        <LastSaid step={lastStep} onUndo={() => last && takeBack(last)} />
+        <LastSaid step={lastStep} onUndo={() => last && takeBack(last)} onNote={noted} />
       </div>
       {step ? (
         <CheckCard step={step} steps={steps} counts={counts} onSay={said} />
       ) : (
-        <p>{steps.length === 0 ? 'No lines yet.' : 'Every line has been checked.'}</p>
+        <CheckEnd steps={steps} onGo={go} />
       )}
       <ol className="lines" aria-label="Lines">
         {steps.map((each) => (
@@ -135,23 +141,28 @@ interface Said {
   readonly before: CheckResult | undefined;
 }
 
-interface LastSaidProps {
-  /** The step that was judged last; undefined when none was, or it is gone. */
-  readonly step: CheckStep | undefined;
-  readonly onUndo: () => void;
+interface CheckEndProps {
+  readonly steps: readonly CheckStep[];
+  readonly onGo: (step: CheckStep) => void;
 }
 
-/** What was said last, and a way back: over the buttons, where it is seen without scrolling. It keeps its place while empty: nothing moves under a finger. */
-function LastSaid({ step, onUndo }: LastSaidProps) {
-  const isSaid = step && step.state !== 'open';
+/** No line is left: what did not pass is named, the failed first, and a tap checks it again. */
+function CheckEnd({ steps, onGo }: CheckEndProps) {
+  if (steps.length === 0) return <p>No lines yet.</p>;
+  const left = (['fail', 'skip'] as const).flatMap((outcome) =>
+    steps.filter(({ state }) => state === outcome),
+  );
+  if (left.length === 0) return <p>Every line has been checked.</p>;
   return (
-    <div className="check-last">
-      <p role="status">{isSaid ? `Channel ${step.row.channel} ${CHECK_STATES[step.state]}` : ''}</p>
-      {isSaid && (
-        <button type="button" onClick={onUndo}>
-          Undo<span className="spoken">: channel {step.row.channel}</span>
-        </button>
-      )}
-    </div>
+    <>
+      <p>Gone through to the end. Not every line passed; check again:</p>
+      <div className="buttons">
+        {left.map((each) => (
+          <button key={each.row.id} type="button" onClick={() => onGo(each)}>
+            Channel {each.row.channel}: {each.row.name}, {CHECK_STATES[each.state]}
+          </button>
+        ))}
+      </div>
+    </>
   );
 }

@@ -7,6 +7,7 @@ import {
   clearChecks,
   lineCheck,
   nextStep,
+  noteCheck,
   putBackCheck,
   recordCheck,
   takenBack,
@@ -144,5 +145,19 @@ describe('W2 48 V only where it belongs', () => {
     expect(stepOf(start, 'mic-snare')?.phantom).toBe('leave-off');
     expect(stepOf(start, 'mic-hi-hat', wrong)?.phantom).toBe('switch-on');
     expect(stepOf(start, 'mic-snare', wrong)?.phantom).toBe('switch-off');
+  });
+});
+
+describe('the note of a line', () => {
+  it('can be given after its result, which stays; a line that was not checked takes none', () => {
+    const { patch } = walk((row) => (row.id === rows[1]?.id ? 'fail' : 'pass'));
+    const id = rows[1]?.id ?? '';
+    const noted = noteCheck(patch, id, 'Crackles');
+    expect(stepOf(noted, id)).toMatchObject({ state: 'fail', note: 'Crackles' });
+    expect(noted.lineCheck.filter(({ channel }) => channel !== id)).toEqual(
+      patch.lineCheck.filter(({ channel }) => channel !== id),
+    );
+    expect(noteCheck(noted, id, 'Crackles')).toBe(noted);
+    expect(noteCheck(start, id, 'Crackles')).toBe(start);
   });
 });
