@@ -410,7 +410,7 @@ test('a sheet with thirty channels and long notes is one page too', async ({ pag
 });
 
 test.describe('on paper', () => {
-  for (const table of ['input list', 'cable schedule']) {
+  for (const table of ['input list', 'cable schedule', 'pull list', 'line check']) {
     test(`the ${table} is one page of A4 and of Letter`, async ({ page }) => {
       await openPatch(page);
       await page.evaluate(() => {

@@ -29,7 +29,7 @@ export function PatchOut({ patch }: { readonly patch: PatchReport }) {
             {TABLE_NAMES[table]} as CSV
           </button>
         ))}
-        {(['inputs', 'cables'] as const).map((table) => (
+        {PATCH_TABLES.map((table) => (
           <button key={table} type="button" onClick={() => print(table)}>
             Print the {TABLE_NAMES[table].toLowerCase()}
           </button>

@@ -4,6 +4,7 @@ import type { PatchReport } from '../../report/patch.ts';
 import { type PatchTable, patchTable } from '../../report/patchCsv.ts';
 import { useOpen } from '../parts/useOpen.ts';
 import { cableSumWords } from '../words/runWords.ts';
+import { onPaper } from './onPaper.ts';
 import { TABLE_NAMES } from './tableNames.ts';
 
 /** The largest letters, and the smallest before a page is given up, pt. */
@@ -36,11 +37,11 @@ interface PrintSheetProps {
 /** One table on one page of A4 or Letter; seen only on paper. Columns in which nothing stands are left out. */
 export function PrintSheet({ table, patch }: PrintSheetProps) {
   const { layout, report } = useOpen();
-  const { header, rows } = patchTable(table, layout, patch);
+  const { header, rows } = onPaper(table, patchTable(table, layout, patch));
   const { name, venue } = layout;
   const sheet = useOnePage();
   const columns = header.flatMap((title, index) =>
-    rows.some((row) => (row[index] ?? '') !== '') ? [{ title, index }] : [],
+    rows.some((row) => row[index] !== '') ? [{ title, index }] : [],
   );
   const lines = rows.map((row, place) => ({ row, place }));
   return createPortal(
