@@ -95,3 +95,29 @@ test('the focus is always seen', async ({ page }) => {
     expect(seen).toBe(true);
   }
 });
+
+test('a screen that comes takes the focus that went with the one before', async ({ page }) => {
+  await page.goto('/');
+  await appIsOpen(page);
+  const heading = page.getByRole('heading', { level: 1 });
+  const go = async (name: string | RegExp) => {
+    await page.getByRole('button', { name }).first().focus();
+    await page.keyboard.press('Enter');
+  };
+  await go(/Five-piece, one rack tom/);
+  await expect(heading).toContainText('Five-piece');
+  await expect(heading).toBeFocused();
+  await go('Not signed off');
+  await go('All fine');
+  await go('I agree');
+  await expect(page.getByRole('heading', { name: 'Signed off', level: 2 })).toBeFocused();
+  await go('Back to the plan');
+  await expect(heading).toContainText('Five-piece');
+  await expect(heading).toBeFocused();
+  await go(/^Undo: Sign-off/);
+  await expect(page.getByRole('button', { name: 'Undo', exact: true })).toBeFocused();
+  await expect(page.getByRole('button', { name: 'Undo', exact: true })).toBeDisabled();
+  await go('Layouts');
+  await expect(heading).toHaveText('Strokespace');
+  await expect(heading).toBeFocused();
+});

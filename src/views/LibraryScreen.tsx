@@ -11,6 +11,7 @@ import { useFileDrop } from './library/useFileDrop.ts';
 import { useLibrary } from './library/useLibrary.ts';
 import { WholeLibrary } from './library/WholeLibrary.tsx';
 import { ThemeChoice } from './parts/ThemeChoice.tsx';
+import { useArrival } from './parts/useArrival.ts';
 import { useRootTheme } from './parts/useRootTheme.ts';
 
 /** The list of layouts: open, start, copy, delete, take in and hand out. */
@@ -18,12 +19,15 @@ export function LibraryScreen({ actions }: { readonly actions: LibraryActions })
   useRootTheme();
   const rows = useSession((state) => state.library);
   const library = useLibrary(actions);
+  const heading = useArrival();
   const drop = useFileDrop(library.takeIn);
   return (
     <div className={drop.over ? 'library dropping' : 'library'} {...drop.handlers}>
       <header className="library-head">
         <div>
-          <h1>Strokespace</h1>
+          <h1 ref={heading} tabIndex={-1}>
+            Strokespace
+          </h1>
           <p className="soft">Mics, stands and cables of a drum kit, clear of the sticks.</p>
         </div>
         <ThemeChoice />

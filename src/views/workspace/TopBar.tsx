@@ -7,6 +7,7 @@ import { RenameDialog } from '../library/RenameDialog.tsx';
 import { PagesMenu } from '../pages/PagesMenu.tsx';
 import { Icon } from '../parts/Icon.tsx';
 import { ThemeChoice } from '../parts/ThemeChoice.tsx';
+import { useArrival } from '../parts/useArrival.ts';
 import { useOpenPart } from '../parts/useOpen.ts';
 import { useTask } from '../parts/useTask.ts';
 import { SignOffButton } from '../signOff/SignOffButton.tsx';
@@ -60,9 +61,10 @@ export function TopBar({ actions }: { readonly actions: LibraryActions }) {
 
 function LayoutTitle({ name }: { readonly name: string }) {
   const [renaming, setRenaming] = useState(false);
+  const heading = useArrival();
   return (
     <div className="bar-title">
-      <h1>
+      <h1 ref={heading} tabIndex={-1}>
         <button type="button" className="quiet title-button" onClick={() => setRenaming(true)}>
           <span className="title-text">{name}</span>
           <Icon name="pen" />

@@ -1,7 +1,7 @@
 import { redo, undo, useSession } from '../../session/session.ts';
 import { Icon } from '../parts/Icon.tsx';
 
-/** Undo and redo; their names say what they would undo. */
+/** Undo and redo; their names say what they would undo. With nothing left they stay where the focus can be: a key that undoes all is not thrown out. */
 export function UndoButtons() {
   const last = useSession((state) => state.history.past.at(-1)?.label);
   const next = useSession((state) => state.history.future[0]?.label);
@@ -10,7 +10,7 @@ export function UndoButtons() {
       <button
         type="button"
         className="square"
-        disabled={last === undefined}
+        aria-disabled={last === undefined}
         onClick={undo}
         aria-label={last === undefined ? 'Undo' : `Undo: ${last}`}
       >
@@ -19,7 +19,7 @@ export function UndoButtons() {
       <button
         type="button"
         className="square"
-        disabled={next === undefined}
+        aria-disabled={next === undefined}
         onClick={redo}
         aria-label={next === undefined ? 'Redo' : `Redo: ${next}`}
       >

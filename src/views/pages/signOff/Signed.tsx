@@ -1,6 +1,7 @@
 import { sceneFindings } from '../../../report/sceneFindings.ts';
 import { showPage } from '../../../session/session.ts';
 import { Icon } from '../../parts/Icon.tsx';
+import { useArrival } from '../../parts/useArrival.ts';
 import { useOpen } from '../../parts/useOpen.ts';
 import { listed } from '../../words/nameOf.ts';
 import { PROOF, sceneNames, signedByWords } from '../../words/signOffWords.ts';
@@ -10,6 +11,7 @@ import { SceneWarnings } from './SignWarnings.tsx';
 export function Signed({ onAgain }: { readonly onAgain: () => void }) {
   const { report } = useOpen();
   const { signOff } = report;
+  const heading = useArrival();
   const { stands, lane } = sceneFindings(report);
   const isOpen = stands.length + lane.length > 0;
   if (signOff.kind !== 'holds') return null;
@@ -19,7 +21,7 @@ export function Signed({ onAgain }: { readonly onAgain: () => void }) {
     .map((answer) => ('name' in answer ? answer.name : sceneNames[answer.about]));
   return (
     <>
-      <h2 className="signed-head">
+      <h2 ref={heading} tabIndex={-1} className="signed-head">
         <Icon name="check" /> Signed off
       </h2>
       <p role="status">{signedByWords(signOff.signOff)}, by this tablet’s clock.</p>
