@@ -62,9 +62,20 @@ test('a full storage is said, keeps what it has, and takes the work when there i
   const other = await page.context().newPage();
   await other.goto('/');
   await expect(listed(other)).toHaveText(['Stored']);
+  // The list does not pass for safe what it only holds.
+  await closeLayout(page);
+  const row = page.locator('.layout-row').filter({ hasText: 'Not stored' });
+  await expect(row).toContainText('Not saved: export it before you close this page');
+  await expect(page.getByText('Not everything is kept')).toBeVisible();
+  await expect(page.getByText('Everything is kept twice')).toHaveCount(0);
+  await listed(page).click();
   await page.evaluate(() => Object.assign(window, { hasRoom: true }));
   await renameAndSave(page, 'Stored again');
+  await closeLayout(page);
+  await expect(listed(page)).toHaveText(['Stored again']);
+  await expect(page.getByText(/^Not saved|Not everything is kept/)).toHaveCount(0);
   await page.reload();
+  await listed(page).click();
   await expect(nameOf(page)).toContainText('Stored again');
 });
 

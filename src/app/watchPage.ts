@@ -37,7 +37,7 @@ export function watchPage(around: PageSurroundings): void {
   });
   window.addEventListener('beforeunload', (event) => {
     void autosave.flush();
-    if (autosave.wouldLose() || storage.isHolding()) event.preventDefault();
+    if (autosave.wouldLose() || storage.held().length > 0) event.preventDefault();
   });
   window.addEventListener('pagehide', () => {
     putAway();

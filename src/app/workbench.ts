@@ -28,7 +28,7 @@ export class Workbench {
   async refresh(): Promise<void> {
     const { rows, refusal } = await this.#storage.list();
     const saving = this.openNow() === null && { saving: refusal && failed(refusal) };
-    session.setState({ library: rows, ...saving });
+    session.setState({ library: rows, unsaved: this.#storage.held(), ...saving });
   }
 
   async load(id: Id): Promise<Loaded> {

@@ -88,6 +88,8 @@ export interface SessionState {
   readonly marks: PlanMarks | null;
   readonly preferences: Preferences;
   readonly library: readonly LibraryRow[] | null;
+  /** Listed layouts whose latest content the storage refused: it is gone when the page closes. */
+  readonly unsaved: readonly Id[];
   readonly saving: SaveState | null;
   /** Whether the browser promised to keep the data; null while unknown. */
   readonly kept: boolean | null;
@@ -126,6 +128,7 @@ export const initialState: SessionState = {
     strikesOver: [],
   },
   library: null,
+  unsaved: [],
   saving: null,
   kept: null,
   updateWaiting: false,

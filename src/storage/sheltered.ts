@@ -10,8 +10,8 @@ interface Held {
 export interface ShelteredStorage extends StoragePort {
   /** Offers all that was refused to the storage again. Not while one of these layouts is open: its opener would not know. */
   offerAgain(): Promise<void>;
-  /** Whether the shelter holds what the storage does not. */
-  isHolding(): boolean;
+  /** The layouts whose latest content is in the shelter and not in the storage. */
+  held(): readonly Id[];
 }
 
 /**
@@ -60,6 +60,6 @@ export function sheltered(storage: StoragePort, shelter: StoragePort): Sheltered
         if (there.ok) await save(there.layout, base);
       }
     },
-    isHolding: () => held.size > 0,
+    held: () => [...held.keys()],
   };
 }

@@ -58,7 +58,7 @@ describe('sheltered', () => {
   it('keeps what was refused, and still says that it was', async () => {
     const { inside, storage, breakDown } = fickle();
     await storage.save(sample('one', 'Kept'), NOTHING_STORED);
-    expect(storage.isHolding()).toBe(false);
+    expect(storage.held()).toEqual([]);
     breakDown();
     const refusal = {
       ok: false,
@@ -68,7 +68,7 @@ describe('sheltered', () => {
     };
     expect(await storage.save(sample('two', 'New'), NOTHING_STORED)).toEqual(refusal);
     expect(await storage.save(sample('one', 'Changed'), 1)).toEqual(refusal);
-    expect(storage.isHolding()).toBe(true);
+    expect(storage.held()).toEqual(['two', 'one']);
     const { rows, refusal: said } = await storage.list();
     expect(said).toEqual(refusal);
     expect(rows.map(({ name }) => name).sort()).toEqual(['Changed', 'New']);
@@ -111,10 +111,10 @@ describe('sheltered', () => {
     await storage.save(sample('one', 'Changed'), 1);
     await storage.save(sample('two', 'New'), NOTHING_STORED);
     await storage.offerAgain();
-    expect(storage.isHolding()).toBe(true);
+    expect(storage.held()).not.toEqual([]);
     repair();
     await storage.offerAgain();
-    expect(storage.isHolding()).toBe(false);
+    expect(storage.held()).toEqual([]);
     expect(await inside.load('one')).toMatchObject({ layout: { name: 'Changed' }, revision: 2 });
     expect(await inside.load('two')).toMatchObject({ layout: { name: 'New' }, revision: 1 });
   });

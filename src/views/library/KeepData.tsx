@@ -44,6 +44,10 @@ export function KeepData({ actions }: { readonly actions: LibraryActions }) {
 /** Whether everything stands in two places on this device. */
 function SecondCopy() {
   const copy = useSession((state) => state.copy);
+  const isAllSaved = useSession((state) => state.unsaved.length === 0);
+  if (!isAllSaved) {
+    return <p>Not everything is kept: what is marked “Not saved” goes when this page is closed.</p>;
+  }
   if (copy.kind === 'checking')
     return <p className="small soft">Comparing with the second copy…</p>;
   if (copy.kind === 'kept') {

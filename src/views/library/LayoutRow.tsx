@@ -2,6 +2,7 @@ import { memo, useId, useMemo, useState } from 'react';
 import { outlineIn } from '../../layout/kitOutline.ts';
 import type { LibraryRow } from '../../session/library.ts';
 import { type RowNeed, useRowNeed } from '../../session/rowNeeds.ts';
+import { useSession } from '../../session/session.ts';
 import { Icon } from '../parts/Icon.tsx';
 import { VerdictMark } from '../parts/VerdictMark.tsx';
 import { counted } from '../words/nameOf.ts';
@@ -63,6 +64,7 @@ export const LayoutRow = memo(function LayoutRow(props: LayoutRowProps) {
 
 function LayoutFacts({ row }: { readonly row: LibraryRow }) {
   const need = useRowNeed(row);
+  const isUnsaved = useSession((state) => state.unsaved.includes(row.id));
   const signOff = row.signOff === 'unknown' ? (need?.signOff ?? 'unknown') : row.signOff;
   return (
     <span className="layout-words">
@@ -77,6 +79,9 @@ function LayoutFacts({ row }: { readonly row: LibraryRow }) {
         <span>Changed {changedWords(row.changedAt, Date.now())}</span>
       </span>
       <span className="layout-facts">
+        {isUnsaved && (
+          <span className="layout-mark warn">Not saved: export it before you close this page</span>
+        )}
         {row.otherLines > 0 && (
           <span className="layout-mark warn">Changed on another tablet too: see its history</span>
         )}
