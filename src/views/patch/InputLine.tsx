@@ -87,11 +87,11 @@ function RowNote({ row }: { readonly row: InputRow }) {
   const words = rowWords(row);
   return (
     <span className="line-note">
-      {words.map((each, i) => (
-        <Fragment key={each}>
+      {words.map(({ of, text }, i) => (
+        <Fragment key={of}>
           {i > 0 && ' '}
-          <span className={each === row.notes ? undefined : 'unbroken'}>
-            {i < words.length - 1 ? `${each},` : each}
+          <span className={of === 'notes' ? undefined : 'unbroken'}>
+            {i < words.length - 1 ? `${text},` : text}
           </span>
         </Fragment>
       ))}
