@@ -1,7 +1,14 @@
 import type { Mm } from '../../units/quantity.ts';
 import type { Mark } from '../mark.ts';
 import type { Room } from '../paper/layOut.ts';
-import { restOf, type SheetTable, SMALLEST_TABLE, setTable, TABLE_SIZES } from '../paper/table.ts';
+import {
+  cutToRoom,
+  restOf,
+  type SheetTable,
+  SMALLEST_TABLE,
+  setTable,
+  TABLE_SIZES,
+} from '../paper/table.ts';
 import { paragraph } from '../paper/text.ts';
 
 /** A part of a sheet that runs on from page to page. */
@@ -49,10 +56,10 @@ function flowedIn(parts: readonly Flowing[], body: Room, size: Mm): readonly (re
   };
   for (const part of parts) {
     if (part.kind === 'table') {
-      let table: SheetTable | null = part.table;
+      let table: SheetTable | null = cutToRoom(part.table, body, size);
       while (table) {
         const set = setTable(table, { ...body, y, height: body.y + body.height - y }, size);
-        // A row taller than a whole page goes where it must: on a page of its own, cut by nothing but the paper.
+        // On a page of its own every row fits (W2).
         if (set.rows === 0 && table.rows.length > 0 && y > body.y) {
           turnPage();
           continue;

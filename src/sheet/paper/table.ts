@@ -46,21 +46,21 @@ const NARROWEST: Mm = 14;
 /** Sets a table into a room, row by row while they fit. The header stands above whatever rows there are. */
 export function setTable(table: SheetTable, room: Room, size: Mm = SMALLEST_TABLE): SetTable {
   const columns = columnsOf(table, room, size);
-  const last = columns.at(-1);
-  const wide = { ...room, width: last ? last.x + last.width - room.x : room.width };
+  const wide = { ...room, width: widthOf(columns, room) };
   const head = setRow(table.header, columns.map(bold), room.y, size);
   const marks: Mark[] = [...head.marks, rule(wide, room.y + head.height, 0.25)];
   let y = room.y + head.height;
   let rows = 0;
   for (const [index, row] of table.rows.entries()) {
-    const isHeading = row.length === 1 && columns.length > 1;
-    const across = { x: room.x, width: wide.width, isNumber: false, isStrong: true };
-    const own = isHeading ? [across] : spreadIn(row, columns, table);
+    const isHeading = isHeadingIn(table, row);
+    const own = columnsIn(row, columns, { table, room });
     const above = isHeading ? OVER : 0;
     const set = setRow(row, own, y + above, size);
     const below = isHeading ? table.rows[index + 1] : undefined;
     // A heading stays with what it is of.
-    const follows = below ? setRow(below, spreadIn(below, columns, table), y, size).height : 0;
+    const follows = below
+      ? setRow(below, columnsIn(below, columns, { table, room }), y, size).height
+      : 0;
     const height = above + set.height;
     if (y + height + follows > room.y + room.height) break;
     y += height;
@@ -70,11 +70,32 @@ export function setTable(table: SheetTable, room: Room, size: Mm = SMALLEST_TABL
   return { marks, height: y - room.y, rows };
 }
 
+/**
+ * W2 Rows taller than half of what a room has under the header are cut into rows of as many of their lines as that takes: in a room of its own every
+ *    row then fits under its heading, and none is lost however much was written into it. The same table when none is as tall.
+ */
+export function cutToRoom(table: SheetTable, room: Room, size: Mm = SMALLEST_TABLE): SheetTable {
+  const columns = columnsOf(table, room, size);
+  const head = setRow(table.header, columns.map(bold), room.y, size);
+  const half = (room.height - head.height) / 2 - OVER;
+  const most = Math.max(1, Math.floor((half - rowHeight(1, size)) / (size * LEADING)) + 1);
+  const rows = table.rows.flatMap((row) => {
+    const lines = linesOf(row, columnsIn(row, columns, { table, room }), size);
+    const parts = Math.ceil(Math.max(1, ...lines.map(({ length }) => length)) / most);
+    if (parts === 1) return [row];
+    return Array.from({ length: parts }, (_, part) =>
+      row.map((_cell, i) => (lines[i] ?? []).slice(part * most, (part + 1) * most).join('\n')),
+    );
+  });
+  // What is cut may make its column narrower, and so be broken anew.
+  return rows.length === table.rows.length ? table : cutToRoom({ ...table, rows }, room, size);
+}
+
 /** The rows from one on, as a table of their own, under the heading that the first of them stands under; null when there are none. */
 export function restOf(table: SheetTable, from: number): SheetTable | null {
-  const { header, rows } = table;
+  const { rows } = table;
   if (from >= rows.length) return null;
-  const isHeading = (row: readonly string[]): boolean => row.length === 1 && header.length > 1;
+  const isHeading = (row: readonly string[]): boolean => isHeadingIn(table, row);
   const rest = rows.slice(from);
   const heading = rows.slice(0, from).findLast(isHeading);
   const [first] = rest;
@@ -95,7 +116,26 @@ interface Column {
   readonly isStrong: boolean;
 }
 
-/** The columns as a row has them: a cell that may spread takes the room of the empty ones before it. */
+/** Whether a row is the heading of those below it. */
+const isHeadingIn = ({ header }: SheetTable, row: readonly string[]): boolean =>
+  row.length === 1 && header.length > 1;
+
+const widthOf = (columns: readonly Column[], room: Room): Mm => {
+  const last = columns.at(-1);
+  return last ? last.x + last.width - room.x : room.width;
+};
+
+/** The columns as a row has them: a heading has one across all of them. */
+function columnsIn(
+  row: readonly string[],
+  columns: readonly Column[],
+  { table, room }: { readonly table: SheetTable; readonly room: Room },
+): readonly Column[] {
+  if (!isHeadingIn(table, row)) return spreadIn(row, columns, table);
+  return [{ x: room.x, width: widthOf(columns, room), isNumber: false, isStrong: true }];
+}
+
+/** The columns as a row of cells has them: a cell that may spread takes the room of the empty ones before it. */
 function spreadIn(
   cells: readonly string[],
   columns: readonly Column[],
@@ -162,10 +202,7 @@ function sharedCap(widths: readonly Mm[], room: Mm): Mm {
 
 function setRow(cells: readonly string[], columns: readonly Column[], y: Mm, size: Mm) {
   const lineHeight = size * LEADING;
-  // A rounding error must not break a cell that is as wide as its column.
-  const lines = columns.map(({ width, isStrong }, i) =>
-    (cells[i] ?? '').split('\n').flatMap((text) => wrapped(text, width + 0.01, size, isStrong)),
-  );
+  const lines = linesOf(cells, columns, size);
   const most = Math.max(1, ...lines.map(({ length }) => length));
   const marks = columns.flatMap(({ x, width, isNumber, isStrong }, i) =>
     (lines[i] ?? []).flatMap((text, k): readonly Mark[] => {
@@ -177,11 +214,21 @@ function setRow(cells: readonly string[], columns: readonly Column[], y: Mm, siz
       return [textMark(text, at, { size, bold: isStrong, anchor: isNumber ? 'end' : 'start' })];
     }),
   );
-  return {
-    marks,
-    height: (most - 1) * lineHeight + (PAD_ABOVE + ASCENT + DESCENT + PAD_BELOW) * size,
-  };
+  return { marks, height: rowHeight(most, size) };
 }
+
+/** The lines of each cell. A rounding error must not break a cell that is as wide as its column. */
+const linesOf = (
+  cells: readonly string[],
+  columns: readonly Column[],
+  size: Mm,
+): readonly (readonly string[])[] =>
+  columns.map(({ width, isStrong }, i) =>
+    (cells[i] ?? '').split('\n').flatMap((text) => wrapped(text, width + 0.01, size, isStrong)),
+  );
+
+const rowHeight = (lines: number, size: Mm): Mm =>
+  (lines - 1) * size * LEADING + (PAD_ABOVE + ASCENT + DESCENT + PAD_BELOW) * size;
 
 const rule = ({ x, width }: Room, y: Mm, thickness: Mm): Mark => ({
   kind: 'line',
