@@ -5,6 +5,7 @@ import {
   beginGesture,
   commitGesture,
   edit,
+  type Gesture,
   previewGesture,
   select,
   session,
@@ -35,6 +36,8 @@ interface Held {
   key: string | null;
   times: number;
   letGo: boolean;
+  /** What the key began; null where it changes nothing of the layout. */
+  gesture: Gesture | null;
 }
 
 /**
@@ -46,10 +49,11 @@ export function useKeys(keyboard: Keyboard): KeyProps {
   useEffect(() => {
     now.current = keyboard;
   }, [keyboard]);
-  const held = useRef<Held>({ key: null, times: 0, letGo: false });
+  const held = useRef<Held>({ key: null, times: 0, letGo: false, gesture: null });
   const release = useCallback(() => {
-    if (held.current.key !== null) commitGesture();
+    commitGesture(held.current.gesture);
     held.current.key = null;
+    held.current.gesture = null;
   }, []);
   // A plan that goes away hears no key come up.
   useEffect(() => release, [release]);
@@ -105,7 +109,7 @@ function obey(command: KeyCommand, keyboard: Keyboard, held: Held): boolean {
       return true;
     default:
       if (!selection) return false;
-      change(open.layout, selection, { asked: framed(command), times: held.times });
+      change(open.layout, selection, framed(command), held);
       return true;
   }
 }
@@ -117,13 +121,8 @@ function cycle(layout: Layout, selection: Selection | null, by: 1 | -1): boolean
   return next !== null;
 }
 
-interface HeldChange {
-  readonly asked: KeyChange;
-  readonly times: number;
-}
-
-function change(layout: Layout, selection: Selection, { asked, times }: HeldChange): void {
-  if (times === 1) beginGesture(keyLabel(layout, selection, asked.kind));
-  const whole = heldFor(asked, times);
-  previewGesture((before) => keyEdit(before, selection, whole));
+function change(layout: Layout, selection: Selection, asked: KeyChange, held: Held): void {
+  if (held.times === 1) held.gesture = beginGesture(keyLabel(layout, selection, asked.kind));
+  const whole = heldFor(asked, held.times);
+  previewGesture((before) => keyEdit(before, selection, whole), held.gesture);
 }

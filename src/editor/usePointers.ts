@@ -50,7 +50,6 @@ export interface Ground {
 interface Dragging {
   readonly drag: Drag;
   readonly kitView: KitView;
-  /** What it began; anything else that begins meanwhile, as a button that is held, ends it. */
   readonly gesture: Gesture | null;
 }
 
@@ -139,11 +138,11 @@ function createHands(ground: () => Ground) {
   let grab: Grab | undefined;
   let dragging: Dragging | undefined;
   let lastTap: ScreenPoint | undefined;
-  const isUnderWay = (): boolean => session.getState().gesture === dragging?.gesture;
   const frame = lastPerFrame((to: ScreenPoint): void => {
-    if (!dragging || !isUnderWay()) return;
-    const change = dragging.drag.to(placeOf(dragging.kitView, to));
-    drawnAtOnce(() => flushSync(() => placeGesture(change, frame.again)));
+    if (!dragging) return;
+    const { drag, kitView, gesture } = dragging;
+    const change = drag.to(placeOf(kitView, to));
+    drawnAtOnce(() => flushSync(() => placeGesture(change, frame.again, gesture)));
   }, screenFrames);
 
   const act = (what: FingerAct): void => {
@@ -161,12 +160,12 @@ function createHands(ground: () => Ground) {
         return;
       case 'drop':
         frame.flush();
-        if (isUnderWay()) commitGesture();
+        if (dragging) commitGesture(dragging.gesture);
         dragging = undefined;
         return;
       case 'takeBack':
         frame.drop();
-        if (isUnderWay()) cancelGesture();
+        if (dragging) cancelGesture(dragging.gesture);
         dragging = undefined;
         return;
       case 'pan':
@@ -230,8 +229,7 @@ function startDrag({ kitView }: Ground, grab: Grab, at: ScreenPoint): Dragging {
     ring: () => session.getState().ring,
   });
   if (session.getState().selection !== grab.selection) select(grab.selection);
-  beginGesture(drag.label);
-  return { drag, kitView, gesture: session.getState().gesture };
+  return { drag, kitView, gesture: beginGesture(drag.label) };
 }
 
 function tapAt(ground: Ground, at: ScreenPoint, last: ScreenPoint | undefined): ScreenPoint {

@@ -206,19 +206,26 @@ export function edit(label: string, change: LayoutEdit): void {
   });
 }
 
-/** Starts a gesture: what follows until it ends is one undoable step. */
-export function beginGesture(label: string): void {
+/** The gesture that is under way, whoever began it; null when none is. */
+const underWay = (): Gesture | null => session.getState().gesture;
+
+/**
+ * Starts a gesture: what follows until it ends is one undoable step. What began it goes on with what is returned: another finger, a key or a step can
+ * begin something else meanwhile, which keeps this one, and what is shown or ended afterwards in the name of this one is ignored. Null where nothing is open.
+ */
+export function beginGesture(label: string): Gesture | null {
   settle();
   const { open } = session.getState();
-  if (!open) return;
+  if (!open) return null;
   beside.begin(open);
-  session.setState({ gesture: { label, before: open.layout, beforeReport: open.report } });
+  const gesture: Gesture = { label, before: open.layout, beforeReport: open.report };
+  session.setState({ gesture });
+  return gesture;
 }
 
 /** Shows a change of the layout as it was before the gesture, analysed in a hurry; the next preview replaces it. */
-export function previewGesture(change: LayoutEdit): void {
-  const { gesture } = session.getState();
-  if (gesture && !gesture.isOffer) session.setState({ open: opened(change(gesture.before), true) });
+export function previewGesture(change: LayoutEdit, own = underWay()): void {
+  if (own && isUsers(own)) session.setState({ open: opened(change(own.before), true) });
 }
 
 /**
@@ -227,14 +234,14 @@ export function previewGesture(change: LayoutEdit): void {
  *
  * @param came Is called when newer answers are there, for the next call to show.
  */
-export function placeGesture(change: LayoutEdit, came: () => void): void {
-  const { gesture, open } = session.getState();
-  if (!gesture || gesture.isOffer || !open) return;
+export function placeGesture(change: LayoutEdit, came: () => void, own = underWay()): void {
+  const { open } = session.getState();
+  if (!own || !isUsers(own) || !open) return;
   if (!beside.isThere) {
-    previewGesture(change);
+    previewGesture(change, own);
     return;
   }
-  const layout = change(gesture.before);
+  const layout = change(own.before);
   const rig = analyse.place(layout);
   // Asked before anything is shown: the answers come the sooner.
   beside.ask({ layout, rig }, came);
@@ -246,19 +253,21 @@ export function placeGesture(change: LayoutEdit, came: () => void): void {
 }
 
 /** Ends the gesture and keeps what it did. An offer is no gesture of the user's: it stays. */
-export function commitGesture(): void {
-  if (!isOffered()) keep();
+export function commitGesture(own = underWay()): void {
+  if (own && isUsers(own)) keep();
 }
 
 /** Ends the gesture and takes back what it did. */
-export function cancelGesture(): void {
-  if (!isOffered()) takeBack();
+export function cancelGesture(own = underWay()): void {
+  if (own && isUsers(own)) takeBack();
 }
+
+/** Whether a gesture is under way still, and the user's. */
+const isUsers = (gesture: Gesture): boolean => gesture === underWay() && !gesture.isOffer;
 
 /** Shows a change that the app proposes, fully analysed, until it is taken or left. */
 export function beginOffer(label: string, change: LayoutEdit): void {
-  beginGesture(label);
-  const { gesture } = session.getState();
+  const gesture = beginGesture(label);
   if (!gesture) return;
   session.setState({
     gesture: { ...gesture, isOffer: true },

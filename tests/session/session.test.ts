@@ -127,6 +127,33 @@ describe('the session', () => {
     expect(steps()).toBe(0);
   });
 
+  test('who began a gesture shows and ends only that one: what began meanwhile keeps it and goes on', () => {
+    const first = beginGesture('first');
+    previewGesture(turn(100), first);
+    const second = beginGesture('second');
+    expect(steps()).toBe(1);
+    previewGesture(turn(120), second);
+    const shown = layout();
+    previewGesture(turn(90), first);
+    placeGesture(turn(90), () => undefined, first);
+    cancelGesture(first);
+    commitGesture(first);
+    expect(layout()).toBe(shown);
+    expect(session.getState().gesture).toBe(second);
+    expect(steps()).toBe(1);
+    commitGesture(second);
+    expect(session.getState().history.past.map(({ label }) => label)).toEqual(['first', 'second']);
+    // One that was ended by an edit, and one that never began, are as stale.
+    const third = beginGesture('third');
+    edit('turn', turn(80));
+    beginOffer('offer', turn(70));
+    cancelGesture(third);
+    commitGesture(null);
+    expect(session.getState().gesture?.isOffer).toBe(true);
+    openLayout(null);
+    expect(beginGesture('nothing open')).toBeNull();
+  });
+
   test('what is under way is shown, but not kept before it ends', () => {
     const before = layout();
     beginGesture('drag');

@@ -8,7 +8,6 @@ import {
   type Gesture,
   previewGesture,
   redo,
-  session,
   undo,
   useSession,
 } from '../../session/session.ts';
@@ -75,9 +74,7 @@ export function useNumberEntry({
   // A value that changed by other means ends the old message.
   if (said !== null && said.beside !== stored) setSaid(null);
   const held = useRef(value);
-  // Another finger can begin something else meanwhile, which ends what is held and is not this button's to change.
   const gesture = useRef<Gesture | null>(null);
-  const isHeld = () => session.getState().gesture === gesture.current;
 
   const set = (to: number) => edit(step, (layout) => apply(layout, to));
   const after = (from: number, steps: number): number => {
@@ -113,16 +110,14 @@ export function useNumberEntry({
   const holding = (sign: 1 | -1): Hold => ({
     start: () => {
       held.current = value;
-      beginGesture(step);
-      gesture.current = session.getState().gesture;
+      gesture.current = beginGesture(step);
     },
     step: (count) => {
-      if (!isHeld()) return;
       const to = after(held.current, sign * count);
-      previewGesture((layout) => apply(layout, to));
+      previewGesture((layout) => apply(layout, to), gesture.current);
     },
-    end: () => isHeld() && commitGesture(),
-    cancel: () => isHeld() && cancelGesture(),
+    end: () => commitGesture(gesture.current),
+    cancel: () => cancelGesture(gesture.current),
   });
   const { problem, rounded } = said ?? { problem: '', rounded: '' };
   return { unit, shown, draft, problem, rounded, setDraft, take, onKeyDown, holding };

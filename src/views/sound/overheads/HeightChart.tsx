@@ -6,6 +6,7 @@ import {
   beginGesture,
   cancelGesture,
   commitGesture,
+  type Gesture,
   previewGesture,
 } from '../../../session/session.ts';
 import { showLength } from '../../../units/lengthText.ts';
@@ -121,37 +122,32 @@ function NowMark({ x }: { readonly x: number }) {
 
 /** A drag over the chart is one undoable step that puts all overheads to the height under the finger. */
 function useHeightDrag({ mics, heights }: OverheadSound, top: Mm) {
-  const dragging = useRef(false);
+  const dragging = useRef<Gesture | null>(null);
   const move = (event: PointerEvent<SVGSVGElement>) => {
     const { left, width } = event.currentTarget.getBoundingClientRect();
     const at = ((event.clientX - left) / width) * CHART.width;
     const height = Math.round(scalesOf(heights.rows).x.invert(at) / 10) * 10;
-    previewGesture((layout) =>
-      raiseOverheads(
-        layout,
-        mics.map(({ mic }) => mic),
-        top + height,
-      ),
+    previewGesture(
+      (layout) =>
+        raiseOverheads(
+          layout,
+          mics.map(({ mic }) => mic),
+          top + height,
+        ),
+      dragging.current,
     );
   };
-  const end = (finish: () => void) => () => {
-    if (!dragging.current) return;
-    dragging.current = false;
-    finish();
+  const end = (finish: (gesture: Gesture | null) => void) => () => {
+    finish(dragging.current);
+    dragging.current = null;
   };
   // A chart that goes away takes its drag with it: no finger could end it any more.
-  useEffect(
-    () => () => {
-      if (dragging.current) cancelGesture();
-    },
-    [],
-  );
+  useEffect(() => () => cancelGesture(dragging.current), []);
   return {
     onPointerDown: (event: PointerEvent<SVGSVGElement>) => {
       if (event.button !== 0) return;
       event.currentTarget.setPointerCapture(event.pointerId);
-      dragging.current = true;
-      beginGesture('Overhead height');
+      dragging.current = beginGesture('Overhead height');
       move(event);
     },
     onPointerMove: (event: PointerEvent<SVGSVGElement>) => {
