@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test';
-import { overHead } from '../tests/report/cantStaySamples.ts';
+import { cutting, overHead } from '../tests/report/cantStaySamples.ts';
 import { downloaded, importText, savedSign, startLayout } from './support/layouts.ts';
 import { expect, test } from './support/test.ts';
 
@@ -303,4 +303,26 @@ test('what was found is shown when a long search is ended early, and each mic th
     /Tight, \d+\smm: none (found yet|within reach)\. .*wanted clearance of \d+\smm or less.*Hold it by a stand/,
   );
   await expect(left.filter({ hasText: 'not looked for' }).first()).toContainText('Look again');
+});
+
+test('two mics that meet are both counted as in the way, and one of them makes room for the other', async ({
+  page,
+}) => {
+  await startLayout(page);
+  const file = await downloaded(page, page.getByRole('button', { name: /Export/ }).first());
+  const { layout } = cutting(JSON.parse(file.text));
+  await page.getByRole('button', { name: 'Layouts' }).click();
+  await importText(page, 'meet.json', JSON.stringify({ ...layout, name: 'Two that meet' }));
+  await page.locator('.layout-name').getByText('Two that meet').click();
+  await page.getByRole('tab', { name: /Findings/ }).click();
+  await expect(tally(page)).toContainText('In the way2');
+  await page.getByRole('button', { name: 'Clear all mics: 2 in the way' }).click();
+  const offer = page.getByRole('region', { name: 'Clear all mics' });
+  await expect(offer).toContainText('1 mic would move', { timeout: 80_000 });
+  await expect(offer).toContainText(/In the way, against .*→ Clear/);
+  await expect(offer.getByRole('list', { name: 'Not cleared' })).toHaveCount(0);
+  await expect(tally(page)).not.toContainText('In the way');
+  await take(page).click();
+  await expect(tally(page)).not.toContainText('In the way');
+  await expect(page.getByRole('button', { name: /^Clear all mics/ })).toHaveCount(0);
 });

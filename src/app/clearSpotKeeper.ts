@@ -1,5 +1,6 @@
 import { changeMount } from '../layout/edit/mics.ts';
 import type { Layout } from '../layout/layout.ts';
+import { micsToLead } from '../report/needsSpot.ts';
 import { type ClearRequest, type ClearSpots, clearing } from '../session/clearing.ts';
 import {
   beginOffer,
@@ -19,6 +20,7 @@ import type { ClearAnswer, ClearQuestion, Found } from './clearQuestion.ts';
  *    on offer: its answer is about the layout without it.
  * P4 That nothing was found is said until anything changes.
  * P5 A search of many mics can be ended early: what was found until then is offered, and mics that were not dealt with are said to be so.
+ * P6 Of two mics that met, the one that would move makes room for the other: that may stay, and is not said to be left, whether it was looked for or not.
  */
 
 type Answered = Pick<Found, 'moved' | 'left'>;
@@ -127,9 +129,18 @@ export class ClearSpotKeeper implements ClearSpots {
         moved.reduce((to, { mic, mount }) => changeMount(to, mic, () => mount), from),
       );
       const mics = moved.map(({ mic }) => mic);
+      const offered = session.getState().open;
+      const toLead = new Set(offered === null ? [] : micsToLead(offered.report));
       const unproven = moved.flatMap(({ mic, proven }) => (proven ? [] : [mic]));
       clearing.setState({
-        current: { kind: 'offered', request, before, moved: mics, unproven, left },
+        current: {
+          kind: 'offered',
+          request,
+          before,
+          moved: mics,
+          unproven,
+          left: left.filter(({ mic }) => toLead.has(mic)),
+        },
       });
     }
   }

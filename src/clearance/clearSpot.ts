@@ -53,7 +53,7 @@ export interface ClearScene {
 }
 
 /**
- * The smallest change that clears a mic that is tight or struck, stands in a drum, a cymbal or their hardware, or is in or too near to the player, while it keeps its aim (rules N1 to N8), step by step: it
+ * The smallest change that clears a mic that is tight or struck, stands in a drum, a cymbal, their hardware or another mic, or is in or too near to the player, while it keeps its aim (rules N1 to N9), step by step: it
  * tells now and then how far it is, and can be left at any time. Same input, same answer.
  */
 export function* clearSpotSteps(
@@ -64,9 +64,8 @@ export function* clearSpotSteps(
   if (!now) return { kind: 'none', reason: 'unknown' };
   const { margin } = layout;
   const judge = new SpotJudge(layout, rig, now);
-  if (reachOf(motion, now).clearance >= margin && !judge.mustLeave) {
-    return { kind: 'none', reason: 'clear' };
-  }
+  const isClear = reachOf(motion, now).clearance >= margin;
+  if (isClear && !judge.mustLeave) return { kind: 'none', reason: 'clear' };
   const family = familyOf(layout, now, judge);
   if (!family) return { kind: 'none', reason: 'fixed' };
   const scene: SpotScene = {
@@ -78,6 +77,7 @@ export function* clearSpotSteps(
       reachOf(motion, { solids }, { ...UNBOUNDED, enough }).clearance,
     barred: ({ mount }) => judge.depthAt(mount),
     playerRoom: ({ mount }) => judge.roomAt(mount),
+    standsFirst: isClear,
   };
   const { found, ended, most } = yield* searchSpots(scene);
   if (found) return answerOf(family, now.mic, found, ended);

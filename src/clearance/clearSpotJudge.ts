@@ -11,8 +11,11 @@ import { againstPlayerIn, type InTheWay, inTheWayKey } from './againstPlayer.ts'
 import { HeadRoom } from './headRoom.ts';
 
 /**
- * Rule N4: where a mic may stand. It stands in no drum, cymbal, seat or hardware of these, nor in or too near to the player at rest or in the way of a foot or beater (Q1, Q2), even where it does now; nothing else stands in its way that did not before, and nothing
+ * Rule N4: where a mic may stand. It stands in no drum, cymbal, seat or hardware of these, in no other mic (N9), nor in or too near to the player at rest or in the way of a foot or beater (Q1, Q2), even where it does now; nothing else stands in its way that did not before, and nothing
  * deeper than before; its stand, if it was firm, stays firm, or at least as firm as it was. Over heads it has room by rule N8.
+ *
+ * Rule N9: two mics that meet, or whose mounts do, stand in each other: each can be led out of the other as out of a piece. Which of the two it is
+ * is for who asks: once it has left, the other may stay.
  */
 export class SpotJudge {
   private readonly layout: Layout;
@@ -24,7 +27,7 @@ export class SpotJudge {
   private readonly heads: HeadRoom;
   /** Whether the mic stands in a piece where it is. */
   readonly standsIn: boolean;
-  /** Whether it can't stay where it is, whatever room what moves leaves it: it stands in a piece or its hardware, or in or too near to the player. */
+  /** Whether it can't stay where it is, whatever room what moves leaves it: it stands in a piece, its hardware or another mic, or in or too near to the player. */
   readonly mustLeave: boolean;
 
   constructor(layout: Layout, rig: Rig, now: PlacedMic) {
@@ -90,6 +93,7 @@ const isInPiece = ({ code }: InTheWay): boolean =>
 const isIn = (found: InTheWay): boolean =>
   isInPiece(found) ||
   found.code === 'mic-against-stand' ||
+  found.code === 'mic-against-mic' ||
   found.code === 'mic-in-player' ||
   found.code === 'mic-near-player' ||
   found.code === 'mic-in-pedal';

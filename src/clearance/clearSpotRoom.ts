@@ -55,15 +55,18 @@ class RoomTrial {
   }
 
   found(values: readonly number[], limit: Mm): Roomy | undefined {
-    const { family, now, clearanceOf, playerRoom } = this.scene;
+    const { family, now, clearanceOf, playerRoom, standsFirst } = this.scene;
     const spot = family.spotAt(values);
     if (!spot || !isPossible(family, values, spot)) return undefined;
     if (costOf(changeFrom(now, spot)) >= DEAREST) return undefined;
-    const moving = clearanceOf(spot.groups.flat(), -limit);
-    if (-moving >= limit) return undefined;
-    const room = playerRoom(spot);
-    if (room === undefined) return undefined;
-    const cost = -Math.min(moving, room);
+    const movingRoom = (): Mm | undefined => clearanceOf(spot.groups.flat(), -limit);
+    const standingRoom = (): Mm | undefined => playerRoom(spot);
+    const [first, second] = standsFirst ? [standingRoom, movingRoom] : [movingRoom, standingRoom];
+    const some = first();
+    if (some === undefined || -some >= limit) return undefined;
+    const rest = second();
+    if (rest === undefined) return undefined;
+    const cost = -Math.min(some, rest);
     return cost < limit ? { values, cost } : undefined;
   }
 }

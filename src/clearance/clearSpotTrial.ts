@@ -19,6 +19,8 @@ export interface SpotScene {
   readonly barred: (spot: Spot) => Mm | undefined;
   /** How much room the player at rest leaves a spot, the margin at most; undefined where the mic may not stand with any margin. */
   readonly playerRoom: (spot: Spot) => Mm | undefined;
+  /** Whether what stands is asked before what moves: where the mic is clear of what moves already, it is what rules most spots out, and the sooner told. */
+  readonly standsFirst: boolean;
 }
 
 /** A clear spot, by its values. */
@@ -57,8 +59,13 @@ export class SpotTrial {
     if (!spot || !isPossible(family, values, spot)) return undefined;
     const change = changeFrom(now, spot);
     const cost = costOf(change);
-    if (cost >= limit || !keepsClear(this.scene, spot, this.lists)) return undefined;
-    if (this.scene.barred(spot) !== undefined) return undefined;
+    if (cost >= limit) return undefined;
+    const asked = [
+      () => keepsClear(this.scene, spot, this.lists),
+      () => this.scene.barred(spot) === undefined,
+    ];
+    if (this.scene.standsFirst) asked.reverse();
+    if (!asked.every((isSo) => isSo())) return undefined;
     return confirmed(this.scene, { values, spot, change, cost });
   }
 }

@@ -1,7 +1,7 @@
 import { remembered } from '../geometry/remembered.ts';
 import type { Id } from '../layout/fields.ts';
 import type { ClearanceRow, Finding, FindingCode, Report } from './report.ts';
-import { micStandingIn } from './standingIn.ts';
+import { micsStandingIn } from './standingIn.ts';
 
 /**
  * What is said of a mic as it stands:
@@ -33,12 +33,11 @@ const STAND: ReadonlySet<FindingCode> = new Set([
 export function staysNot(
   finding: Pick<Finding, 'code' | 'severity' | 'about'>,
 ): { readonly why: CantStay['why']; readonly mics: readonly Id[] } | undefined {
-  const within = micStandingIn(finding);
-  if (within !== undefined) return { why: 'in-the-way', mics: [within] };
+  const within = micsStandingIn(finding);
+  if (within.length > 0) return { why: 'in-the-way', mics: within };
   const { code, severity, about } = finding;
   if (code === 'mic-near-player') return { why: 'near-player', mics: about.slice(0, 1) };
   if (severity !== 'stop') return undefined;
-  if (code === 'mic-against-mic') return { why: 'in-the-way', mics: about };
   return STAND.has(code) ? { why: 'not-held', mics: about.slice(0, 1) } : undefined;
 }
 

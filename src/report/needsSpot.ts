@@ -1,8 +1,8 @@
 import type { Id } from '../layout/fields.ts';
 import type { Mm } from '../units/quantity.ts';
-import { type Judgement, type Judging, rowsWorstFirst, whyNot } from './judgement.ts';
+import { cantStay, type Judgement, type Judging, rowsWorstFirst, whyNot } from './judgement.ts';
 import type { ClearanceRow, Finding, Report } from './report.ts';
-import { standingIn } from './standingIn.ts';
+import { withoutMeetings } from './standingIn.ts';
 
 /** What a mic has to be led away from. A stand that can't hold it is put right at the stand. */
 export type LedFrom = Exclude<Judgement, 'clear' | 'not-held'>;
@@ -12,20 +12,32 @@ type Findings = Pick<Report, 'findings'>;
 
 /** What a mic has to be led away from to a clear spot, the worst of it; undefined for one that may stay where it is. */
 export function ledFrom(row: Row, report: Findings): LedFrom | undefined {
-  if (standingIn(report).has(row.mic)) return 'in-the-way';
+  if (isInTheWay(row.mic, report)) return 'in-the-way';
   if (row.verdict !== 'clear') return row.verdict;
   return nearPlayer(row.mic, report) ? 'near-player' : undefined;
 }
 
-/** Whether a mic has to be led to a clear spot: too near to what moves or to the player, or in a drum, a cymbal, their hardware or the player. */
+/** Whether a mic has to be led to a clear spot: too near to what moves or to the player, or in a drum, a cymbal, their hardware, another mic or the player. */
 export const needsSpot = (row: Row, report: Findings): boolean =>
   ledFrom(row, report) !== undefined;
 
-/** Mics that have to be led to clear spots, the worst first. */
-export const micsToLead = (report: Judging): readonly Id[] =>
-  rowsWorstFirst(report)
-    .filter((row) => needsSpot(row, report))
-    .map(({ mic }) => mic);
+/**
+ * Mics that have to be led to clear spots, in the order in which they are.
+ * L1 The worst come first. Those that do nothing but meet other mics come last, the one that was added last first: what was there before may stay
+ *    where it is once the other has gone, and is led away only where that one can't be.
+ */
+export function micsToLead(report: Judging): readonly Id[] {
+  const led = rowsWorstFirst(report).filter((row) => needsSpot(row, report));
+  const apart = withoutMeetings(report);
+  const meetOnly = new Set(led.filter((row) => !needsSpot(row, apart)).map(({ mic }) => mic));
+  return [
+    ...led.map(({ mic }) => mic).filter((mic) => !meetOnly.has(mic)),
+    ...report.clearances
+      .map(({ mic }) => mic)
+      .filter((mic) => meetOnly.has(mic))
+      .toReversed(),
+  ];
+}
 
 /** Whether a mic is in or too near to head, neck, shoulders or trunk of the player. */
 export const isAtPlayer = (mic: Id, report: Findings): boolean =>
@@ -36,9 +48,12 @@ export function roomOf(
   { mic, clearance }: Pick<ClearanceRow, 'mic' | 'clearance'>,
   report: Findings,
 ): Mm {
-  if (standingIn(report).has(mic)) return Number.NEGATIVE_INFINITY;
+  if (isInTheWay(mic, report)) return Number.NEGATIVE_INFINITY;
   return Math.min(clearance, nearPlayer(mic, report)?.numbers.gap ?? Number.POSITIVE_INFINITY);
 }
+
+const isInTheWay = (mic: Id, report: Findings): boolean =>
+  cantStay(report).get(mic)?.why === 'in-the-way';
 
 const nearPlayer = (mic: Id, report: Findings): Finding | undefined =>
   whyNot(mic, report).find(({ code }) => code === 'mic-near-player');

@@ -1,8 +1,7 @@
-import { remembered } from '../geometry/remembered.ts';
 import type { Id } from '../layout/fields.ts';
 import type { Finding, Report } from './report.ts';
 
-/** What says that a mic stands in something: a drum or cymbal, its stand or pedal, the player at rest, the way of a foot or beater. */
+/** What says that a mic stands in something that is no mic: a drum or cymbal, its stand or pedal, the player at rest, the way of a foot or beater. */
 const STANDS_IN: ReadonlySet<Finding['code']> = new Set([
   'mic-in-shell',
   'boom-through-piece',
@@ -11,21 +10,19 @@ const STANDS_IN: ReadonlySet<Finding['code']> = new Set([
   'mic-in-pedal',
 ]);
 
-/** The mic that a finding says stands in a drum, a cymbal, their hardware or the player with nothing moving; undefined for any other finding. */
-export const micStandingIn = ({ code, about }: Pick<Finding, 'code' | 'about'>): Id | undefined =>
-  STANDS_IN.has(code) ? about[0] : undefined;
+/** Whether a finding says that two mics meet. */
+export const isBetweenMics = ({ code }: Pick<Finding, 'code'>): boolean =>
+  code === 'mic-against-mic';
 
-/**
- * Mics that stand in a drum, a cymbal, their hardware or the player with nothing moving, each with the first finding that says so. Whatever room what
- * moves leaves them, they can't stay.
- */
-export const standingIn = remembered(
-  ({ findings }: Pick<Report, 'findings'>): ReadonlyMap<Id, Finding> => {
-    const found = new Map<Id, Finding>();
-    for (const finding of findings) {
-      const mic = micStandingIn(finding);
-      if (mic !== undefined && !found.has(mic)) found.set(mic, finding);
-    }
-    return found;
-  },
-);
+/** The mics that a finding says stand in something with nothing moving: in a drum, a cymbal, their hardware or the player, or two in each other. */
+export function micsStandingIn(finding: Pick<Finding, 'code' | 'about'>): readonly Id[] {
+  if (isBetweenMics(finding)) return finding.about;
+  return STANDS_IN.has(finding.code) ? finding.about.slice(0, 1) : [];
+}
+
+/** What is found but where mics meet. */
+export const withoutMeetings = ({
+  findings,
+}: Pick<Report, 'findings'>): Pick<Report, 'findings'> => ({
+  findings: findings.filter((finding) => !isBetweenMics(finding)),
+});

@@ -3,7 +3,7 @@ import type { Layout } from '../layout/layout.ts';
 import { placeMic } from '../rig/placeMic.ts';
 import { createStandingOf } from '../rig/standing/findStanding.ts';
 import type { ClearanceRow, Report } from './report.ts';
-import { micStandingIn } from './standingIn.ts';
+import { micsStandingIn } from './standingIn.ts';
 
 /** How far round the rim is looked, degrees: far enough to feel, near enough to keep what the mic hears. */
 const STEP = 15;
@@ -20,7 +20,7 @@ export interface TurnAway {
 
 /**
  * A1 Which way round its rim a clip turns to more room from what moves: of 15 degrees either way the better, where that is better than now and the
- *    mic stands in no drum, cymbal or hardware there. Null where neither is, and for another mount. No search: it says how to begin.
+ *    mic stands in no drum, cymbal, hardware or other mic there. Null where neither is, and for another mount. No search: it says how to begin.
  */
 export function turnAway(
   { mic: id, clearance }: Pick<ClearanceRow, 'mic' | 'clearance'>,
@@ -38,7 +38,7 @@ export function turnAway(
     const room = reachOf(motion, placed).clearance;
     const isFree =
       room > clearance + SAME &&
-      standingOf(placed).every((one) => micStandingIn(one) === undefined);
+      standingOf(placed).every((one) => micsStandingIn(one).length === 0);
     return isFree ? [{ way, room }] : [];
   });
   const [best] = tried.toSorted((a, b) => b.room - a.room);

@@ -3,8 +3,11 @@ import { clearInTurn } from '../../src/app/clearInTurn.ts';
 import type { ClearAnswer, ClearedMic } from '../../src/app/clearQuestion.ts';
 import { createClearances } from '../../src/clearance/clearances.ts';
 import { STARTING_KITS } from '../../src/layout/catalogue/kits/startingKits.ts';
-import { changeMount } from '../../src/layout/edit/mics.ts';
+import { addMic, changeMount } from '../../src/layout/edit/mics.ts';
 import type { Layout } from '../../src/layout/layout.ts';
+import { createAnalyst } from '../../src/report/analyse.ts';
+import { judgementCounts } from '../../src/report/judgement.ts';
+import { micsToLead } from '../../src/report/needsSpot.ts';
 import { buildRig } from '../../src/rig/buildRig.ts';
 import { createStandingFinder } from '../../src/rig/standing/findStanding.ts';
 import { TOUCHING } from '../../src/rig/standing/standing.ts';
@@ -84,6 +87,39 @@ describe('clear spots, one after the other', () => {
       left: [{ mic: 'mic-kick-plate', why: 'fixed' }],
     });
   });
+
+  it('of two mics that meet only the one that was added last moves; where it lies still, the other does; where both do, both are left', () => {
+    const analyse = createAnalyst();
+    const clip = kit().mics.find(({ id }) => id === 'mic-rack-1');
+    const plate = kit().mics.find(({ id }) => id === 'mic-kick-plate');
+    if (!clip || !plate) throw new Error('the kit has a clip and a plate');
+    const both = addMic(addMic(kit(), { ...clip, input: null }), { ...plate, input: null });
+    const [secondClip, secondPlate] = both.mics.slice(-2).map(({ id }) => id);
+    const before = analyse(both);
+    expect(judgementCounts(before)['in-the-way']).toBe(4);
+    const mics = micsToLead(before);
+    expect(mics).toHaveLength(4);
+    const { moved, left } = foundIn(answersTo(both, mics));
+    expect(moved.map(({ mic }) => mic)).toEqual([secondClip]);
+    expect(left).toEqual([
+      { mic: secondPlate, why: 'fixed' },
+      { mic: plate.id, why: 'fixed' },
+    ]);
+    const after = analyse(withMoved(both, moved));
+    expect(judgementCounts(after)['in-the-way']).toBe(2);
+    expect(micsToLead(after)).toEqual([secondPlate, plate.id]);
+    // A plate on the deck where the mast of an overhead stands that was there before it.
+    const high = kit().mics.find(({ mount }) => mount.kind === 'stand' && mount.tip.z > 1400);
+    if (high?.mount.kind !== 'stand') throw new Error('the kit has an overhead');
+    const { x, y } = high.mount.base;
+    const mount = { kind: 'plateOnDeck' as const, x, y, turn: 0 };
+    const under = addMic(kit(), { ...plate, input: null, mount });
+    const report = analyse(under);
+    expect(micsToLead(report)).toEqual([under.mics.at(-1)?.id, high.id]);
+    const found = foundIn(answersTo(under, micsToLead(report)));
+    expect(found.moved.map(({ mic }) => mic)).toEqual([high.id]);
+    expect(micsToLead(analyse(withMoved(under, found.moved)))).toEqual([]);
+  }, 60_000);
 
   // Rule N4 lets each of two mics that stand in each other come deeper by TOUCHING.
   it('N4 whatever is cleared, no other mic is worse off, and nothing stands deeper in anything than before', () => {

@@ -2,7 +2,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { ClearAnswer, ClearQuestion, Progress } from '../../src/app/clearQuestion.ts';
 import { ClearSpotKeeper } from '../../src/app/clearSpotKeeper.ts';
 import { STARTING_KITS } from '../../src/layout/catalogue/kits/startingKits.ts';
-import { changeClip } from '../../src/layout/edit/mics.ts';
+import { addMic, changeClip } from '../../src/layout/edit/mics.ts';
 import type { Layout } from '../../src/layout/layout.ts';
 import type { ClipMount } from '../../src/layout/mics/mount.ts';
 import { clearing } from '../../src/session/clearing.ts';
@@ -196,6 +196,8 @@ describe('clear spots', () => {
 
   it('P5: ended early, what was found is offered and the rest is said not to be looked for', () => {
     const { keeper, asked, answer, computers } = keeping();
+    // All of them are tight then.
+    edit('Margin', (from) => ({ ...from, margin: 300 }));
     const findAll = () =>
       keeper.find({ mics: [RACK, 'mic-rack-2', 'mic-snare'], whole: true, label: 'Clear all' });
     const mount = { ...clipOf(layout()), angle: 123 };
@@ -221,6 +223,26 @@ describe('clear spots', () => {
     });
     keeper.endEarly();
     expect(current()?.kind).toBe('none');
+  });
+
+  it('P6: what may stay once the rest has moved is not left', () => {
+    const { keeper, asked, answer } = keeping();
+    const clip = layout().mics.find(({ id }) => id === RACK);
+    if (!clip) throw new Error('the rack tom has a mic');
+    edit('Add', (from) => addMic(from, { ...clip, input: null }));
+    const second = layout().mics.at(-1)?.id ?? '';
+    const mount = { ...clipOf(layout()), angle: clipOf(layout()).angle + 40 };
+    const moved = [{ mic: second, mount, proven: true }];
+    const findBoth = () => keeper.find({ mics: [second, RACK], whole: true, label: 'Clear all' });
+    findBoth();
+    const left = [{ mic: RACK, why: 'none-found' as const }];
+    answer({ token: asked()?.token ?? 0, kind: 'found', moved, left });
+    expect(current()).toMatchObject({ kind: 'offered', moved: [second], left: [] });
+    findBoth();
+    const soFar = { moved, left: [] };
+    answer({ token: asked()?.token ?? 0, kind: 'progress', done: 1, beyond: 0, spent: 0, soFar });
+    keeper.endEarly();
+    expect(current()).toMatchObject({ kind: 'offered', moved: [second], left: [] });
   });
 
   it('a search that fails says why', () => {

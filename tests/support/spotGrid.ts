@@ -13,7 +13,7 @@ import { findStanding } from '../../src/rig/standing/findStanding.ts';
 import { tippingOf } from '../../src/rig/tipping.ts';
 
 /**
- * A second way to a clear spot: every place of a grid, the cheapest first, each measured by the engine. It knows the rules N1 to N4 and N8 from their
+ * A second way to a clear spot: every place of a grid, the cheapest first, each measured by the engine. It knows the rules N1 to N4, N8 and N9 from their
  * words only and shares no code with the search: no boxes, no bounds, no lists.
  */
 export interface GridScene {
@@ -200,7 +200,7 @@ function overlaps({ layout, rig }: GridScene, placed: PlacedMic): ReadonlyMap<st
 const IN_PIECE = /^(mic-in-shell|boom-through-piece) /;
 /** What no spot has, whatever it was before. */
 const NOWHERE =
-  /^(mic-in-shell|boom-through-piece|mic-against-stand|mic-in-player|mic-near-player|mic-in-pedal) /;
+  /^(mic-in-shell|boom-through-piece|mic-against-stand|mic-against-mic|mic-in-player|mic-near-player|mic-in-pedal) /;
 export const isInPiece = (scene: GridScene, placed: PlacedMic): boolean =>
   [...overlaps(scene, placed).keys()].some((key) => IN_PIECE.test(key));
 
@@ -267,7 +267,7 @@ function fromHead(point: Vec3, { x, y, z, tilt, tiltToward }: Drum) {
   return { over, aside: size(on(from, normal, -over)) };
 }
 
-/** Rules N4 and N8: whether it stands in no piece or its hardware and off the player, nothing else is more in the way than before, the stand as firm as it should be, and room over heads. */
+/** Rules N4, N8 and N9: whether it stands in no piece, its hardware or another mic and off the player, nothing else is more in the way than before, the stand as firm as it should be, and room over heads. */
 export function standsNoWorse(scene: GridScene, now: PlacedMic, then: PlacedMic) {
   if (missingOverHeads(scene, now, then) > 0.011) return false;
   const before = overlaps(scene, now);

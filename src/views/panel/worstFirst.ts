@@ -9,6 +9,7 @@ import {
   staysNot,
 } from '../../report/judgement.ts';
 import type { ClearanceRow, Finding, FindingCode, Report } from '../../report/report.ts';
+import { isBetweenMics, withoutMeetings } from '../../report/standingIn.ts';
 import type { Selection } from '../../session/selection.ts';
 import type { Verdict } from '../words/verdictWords.ts';
 
@@ -42,7 +43,7 @@ export function worstFirst(report: Report): readonly FindingRow[] {
  * something is solved.
  */
 export function countByNeed(report: Report): { readonly solve: number; readonly look: number } {
-  const apart = { findings: report.findings.filter((finding) => !isBetweenMics(finding)) };
+  const apart = withoutMeetings(report);
   let [solve, look] = [0, 0];
   for (const line of linesOf(report)) {
     const rank = rankOf(line, report);
@@ -51,8 +52,6 @@ export function countByNeed(report: Report): { readonly solve: number; readonly 
   }
   return { solve, look };
 }
-
-const isBetweenMics = ({ code }: Finding): boolean => code === 'mic-against-mic';
 
 /** What a line that stops the show counts for; `apart` has all that is wrong but where mics meet. */
 function thingsToSolve(line: FindingRow, apart: Pick<Report, 'findings'>): number {
