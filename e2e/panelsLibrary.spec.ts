@@ -1,4 +1,4 @@
-import { closeLayout, listed, nameOf, startLayout } from './support/layouts.ts';
+import { closeLayout, downloaded, listed, nameOf, startLayout } from './support/layouts.ts';
 import { appIsOpen } from './support/offline.ts';
 import { expect, test } from './support/test.ts';
 
@@ -73,4 +73,51 @@ test('a file dropped on the list is taken in', async ({ page }) => {
   await page.dispatchEvent('.library', 'drop', { dataTransfer: data });
   await expect(page.getByRole('dialog')).toContainText('notes.json');
   await expect(page.getByRole('dialog')).toContainText('Nothing was changed');
+});
+
+test('files that are chosen or dropped together are all taken in, and each that is not is named @portrait', async ({
+  page,
+}) => {
+  await startLayout(page);
+  const { text } = await downloaded(
+    page,
+    page.getByRole('button', { name: 'Export', exact: true }),
+  );
+  await closeLayout(page);
+  const named = (name: string): string => JSON.stringify({ ...JSON.parse(text), name });
+  const all = [
+    ['club.json', named('Club')],
+    ['notes.json', 'not a layout'],
+    ['hall.json', named('Hall')],
+  ] as const;
+  await page.getByLabel('Layout file').setInputFiles(
+    all.map(([name, content]) => ({
+      name,
+      mimeType: 'application/json',
+      buffer: Buffer.from(content),
+    })),
+  );
+  const dialog = page.getByRole('dialog', { name: 'This file was not imported' });
+  await expect(dialog).toContainText('notes.json');
+  await expect(dialog).toContainText('2 layouts that came along were imported.');
+  await dialog.locator('.dialog-foot').getByRole('button', { name: 'Close' }).click();
+  await expect(page.getByText('“Club” and “Hall” are in the list')).toBeVisible();
+  await expect(listed(page)).toHaveCount(3);
+  const data = await page.evaluateHandle(
+    (files) => {
+      const transfer = new DataTransfer();
+      for (const [name, content] of files) transfer.items.add(new File([content], name));
+      return transfer;
+    },
+    [all[0], all[2]],
+  );
+  await page.dispatchEvent('.library', 'drop', { dataTransfer: data });
+  await expect(listed(page)).toHaveText([/^Hall/, /^Club/, /^Hall/, /^Club/, /Five-piece/]);
+  // Over an open layout the first is shown, and where the other is is said.
+  await listed(page).last().click();
+  await page.dispatchEvent('.workspace', 'drop', { dataTransfer: data });
+  await expect(page.getByRole('heading', { level: 1 })).toContainText('Club');
+  await expect(page.getByText(/^Taken in: “Club.*”, open now, .* “Hall.*”$/)).toBeVisible();
+  await closeLayout(page);
+  await expect(listed(page)).toHaveCount(7);
 });

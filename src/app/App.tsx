@@ -10,7 +10,7 @@ import { Notices } from '../views/Notices.tsx';
 import { type BackSteps, BackStepsContext } from '../views/parts/backSteps.ts';
 import { Workspace } from '../views/Workspace.tsx';
 import { ErrorBoundary } from './ErrorBoundary.tsx';
-import { SavedFileLine } from './SavedFileLine.tsx';
+import { NewsLine } from './NewsLine.tsx';
 import { TroubleNotice } from './TroubleNotice.tsx';
 
 /** The canvas library is as large as all the rest; the list of layouts does not wait for it. */
@@ -55,7 +55,7 @@ export function App({ actions, clearSpots, boxSpots, handOver, backSteps }: AppP
             <LibraryScreen actions={actions} />
           )}
         </HandOverContext>
-        <SavedFileLine />
+        <NewsLine />
       </BackStepsContext>
     </ErrorBoundary>
   );

@@ -1,20 +1,20 @@
 import { useEffect } from 'react';
-import { forgetSaved, useSavedFile } from './savedFile.ts';
+import { forgetNews, useNews } from './newsLine.ts';
 
 /** How long the line stays, ms: long enough to be read on the way back to the stage. */
 const SHOWN = 8_000;
 
-/** Says under which name a file was handed out, and goes away by itself. */
-export function SavedFileLine() {
-  const saved = useSavedFile();
+/** Says under which name a file was handed out, or where files are that came in, and goes away by itself. */
+export function NewsLine() {
+  const news = useNews();
   useEffect(() => {
-    if (saved === null) return;
-    const timer = setTimeout(forgetSaved, SHOWN);
+    if (news === null) return;
+    const timer = setTimeout(forgetNews, SHOWN);
     return () => clearTimeout(timer);
-  }, [saved]);
+  }, [news]);
   return (
-    <p role="status" className="saved-file">
-      {saved !== null && `Saved as ${saved.name}`}
+    <p role="status" className="news-line">
+      {news?.text}
     </p>
   );
 }

@@ -1,6 +1,6 @@
 import type { SheetFile, TextFile } from '../storage/files.ts';
 import type { LibraryFile } from '../storage/libraryFile.ts';
-import { saySaved } from './savedFile.ts';
+import { saySaved } from './newsLine.ts';
 
 /** A file of text, or one of bytes in parts. */
 type FileOut = TextFile | SheetFile | LibraryFile;

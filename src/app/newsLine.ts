@@ -1,15 +1,18 @@
 import { useStore } from 'zustand';
 import { createStore } from 'zustand/vanilla';
 
-/** A file that was handed out; each is an object of its own, so that the same name twice is said twice. */
-export interface SavedFile {
-  readonly name: string;
+/** What was done with a file; each is an object of its own, so that the same twice is said twice. */
+export interface News {
+  readonly text: string;
 }
 
-const saved = createStore<{ readonly last: SavedFile | null }>(() => ({ last: null }));
+const news = createStore<{ readonly last: News | null }>(() => ({ last: null }));
 
-export const useSavedFile = (): SavedFile | null => useStore(saved, (state) => state.last);
+export const useNews = (): News | null => useStore(news, (state) => state.last);
 
-export const saySaved = (name: string): void => saved.setState({ last: { name } });
+export const sayNews = (text: string): void => news.setState({ last: { text } });
 
-export const forgetSaved = (): void => saved.setState({ last: null });
+/** Says under which name a file was handed out. */
+export const saySaved = (name: string): void => sayNews(`Saved as ${name}`);
+
+export const forgetNews = (): void => news.setState({ last: null });

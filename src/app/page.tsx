@@ -24,7 +24,7 @@ import { keepSigning } from './keepSigning.ts';
 import { leaveNotes } from './leaveNotes.ts';
 import { libraryActions } from './libraryActions.ts';
 import { NeedKeeper } from './needKeeper.ts';
-import { openFile, takeDroppedFiles, takeOpenedFiles } from './openedFiles.ts';
+import { openFiles, takeDroppedFiles, takeOpenedFiles } from './openedFiles.ts';
 import { keepPreferences } from './preferences.ts';
 import { listenForSteps } from './shortcuts.ts';
 import { startAnswerWorker } from './startAnswerWorker.ts';
@@ -129,8 +129,8 @@ async function start(): Promise<void> {
     inTurn(() => (id === null ? workbench.close() : workbench.open(id))),
   );
   await inTurn(() => workbench.refresh());
-  takeOpenedFiles(window, (file) => openFile(actions, file));
-  takeDroppedFiles(window, (file) => openFile(actions, file));
+  takeOpenedFiles(window, (files) => openFiles(actions, files));
+  takeDroppedFiles(window, (files) => openFiles(actions, files));
   await lookWhetherKept();
   await storage.forget(Date.now() - 30 * DAY);
   await storage.thin();

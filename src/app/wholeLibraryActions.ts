@@ -47,12 +47,14 @@ export function wholeLibraryActions(around: WholeLibrarySurroundings): WholeLibr
       inTurn(async () => {
         const tell = (read: number, promised: number) =>
           session.setState({ taking: { read, promised } });
-        const taken = takeInLibrary(full, file, tell);
-        const read = await taken.finally(() => session.setState({ taking: null }));
+        const read = await takeInLibrary(full, file, tell).finally(() =>
+          session.setState({ taking: null }),
+        );
         // What is open may have gone on in the file.
         await workbench.lookForOthersChange();
         await workbench.refresh();
-        session.setState({ taken: { ...summary(read), file: file.name } });
+        const { taken: unread } = session.getState();
+        session.setState({ taken: [...unread, { ...summary(read), file: file.name }] });
       }),
   };
 }

@@ -99,8 +99,8 @@ export interface SessionState {
   readonly restored: Restored | null;
   /** How far the library is that is being taken in, in layouts; null while none is. */
   readonly taking: { readonly read: number; readonly promised: number } | null;
-  /** What became of the library file that was taken in last, until it was read. */
-  readonly taken: TakenLibrary | null;
+  /** What became of library files that were taken in, until it was read: the first one first. */
+  readonly taken: readonly TakenLibrary[];
 }
 
 export const initialState: SessionState = {
@@ -135,7 +135,7 @@ export const initialState: SessionState = {
   copy: { kind: 'checking' },
   restored: null,
   taking: null,
-  taken: null,
+  taken: [],
 };
 
 /** The one store of the page: what is open, selected and undoable now. */

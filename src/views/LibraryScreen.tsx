@@ -39,11 +39,11 @@ export function LibraryScreen({ actions }: { readonly actions: LibraryActions })
           {rows?.length === 0 && <FirstRun library={library} />}
           {rows !== null && rows.length > 0 && <LayoutList rows={rows} library={library} />}
           <div className="import-line">
-            <ImportFile onFile={library.takeIn} />
+            <ImportFile onFiles={library.takeIn} />
             <ReadCodes
-              onText={(text) => library.takeIn(new File([text], 'Codes of another tablet'))}
+              onText={(text) => library.takeIn([new File([text], 'Codes of another tablet')])}
             />
-            <span className="small soft">or drop a layout file anywhere on this page</span>
+            <span className="small soft">or drop layout files anywhere on this page</span>
           </div>
           <WholeLibrary library={library} actions={actions} />
         </main>

@@ -23,7 +23,7 @@ function AsFile() {
       <h2 id="as-file">As a file</h2>
       <p>
         One small file with the whole layout, for any way that works between the two tablets. There,
-        open the file, drop it on the list of layouts, or tap “Import a file”.
+        open the file, drop it on the list of layouts, or tap “Import files”.
       </p>
       <div className="page-buttons">
         <button type="button" onClick={() => task.run('Export', () => actions.exportFile())}>

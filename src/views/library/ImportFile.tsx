@@ -1,24 +1,29 @@
 import { useRef } from 'react';
 import { Icon } from '../parts/Icon.tsx';
 
-/** A button that asks for a layout file, or a whole library. */
-export function ImportFile({ onFile }: { readonly onFile: (file: File) => void }) {
+interface ImportFileProps {
+  readonly onFiles: (files: readonly File[]) => void;
+}
+
+/** A button that asks for layout files, or whole libraries. */
+export function ImportFile({ onFiles }: ImportFileProps) {
   const input = useRef<HTMLInputElement>(null);
   return (
     <>
       <button type="button" onClick={() => input.current?.click()}>
-        <Icon name="load" /> Import a file
+        <Icon name="load" /> Import files
       </button>
       <input
         ref={input}
         type="file"
         hidden
+        multiple
         accept=".json,application/json,.layouts"
         aria-label="Layout file"
         onChange={(event) => {
-          const file = event.target.files?.[0];
+          const files = [...(event.target.files ?? [])];
           event.target.value = '';
-          if (file) onFile(file);
+          if (files.length > 0) onFiles(files);
         }}
       />
     </>

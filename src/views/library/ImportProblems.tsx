@@ -1,23 +1,46 @@
-import type { ImportOutcome } from '../../session/library.ts';
 import { Dialog } from '../parts/Dialog.tsx';
 import { counted } from '../words/nameOf.ts';
-
-type Problems = Extract<ImportOutcome, { ok: false }>['problems'];
+import { notImportedWords } from '../words/takenFilesWords.ts';
+import type { RefusedFile } from './takeInFiles.ts';
 
 interface ImportProblemsProps {
-  readonly file: string;
-  readonly problems: Problems;
+  readonly refused: readonly RefusedFile[];
+  /** How many layouts that came with them were taken in. */
+  readonly taken: number;
   readonly onClose: () => void;
 }
 
-/** Problems shown at once; a broken file can have thousands. */
+/** Problems of a file shown at once; a broken file can have thousands. */
 const SHOWN = 20;
 
-/** Why a file was not taken over, each fault with its place in the file. */
-export function ImportProblems({ file, problems, onClose }: ImportProblemsProps) {
+/** Why files were not taken over, each fault with its place in the file. */
+export function ImportProblems({ refused, taken, onClose }: ImportProblemsProps) {
+  const [title, alongside] = notImportedWords(refused.length, taken);
+  return (
+    <Dialog title={title} onClose={onClose}>
+      {alongside !== '' && <p>{alongside}</p>}
+      {refused.map((each, k) => (
+        // Files from several folders can have one name.
+        // biome-ignore lint/suspicious/noArrayIndexKey: the list never changes while it is shown
+        <FileProblems key={k} {...each} />
+      ))}
+      <p className="soft">
+        What is taken in here is a file that this app exported: one layout, or a whole library. If
+        this was one, export it again where it comes from.
+      </p>
+      <div className="dialog-foot">
+        <button type="button" className="primary" onClick={onClose}>
+          Close
+        </button>
+      </div>
+    </Dialog>
+  );
+}
+
+function FileProblems({ file, problems }: RefusedFile) {
   const rest = problems.length - SHOWN;
   return (
-    <Dialog title="This file was not imported" onClose={onClose}>
+    <>
       <p className="file-name">
         <strong>{file}</strong> has {counted(problems.length, 'problem')}. Nothing was changed.
       </p>
@@ -30,15 +53,6 @@ export function ImportProblems({ file, problems, onClose }: ImportProblemsProps)
         ))}
       </ul>
       {rest > 0 && <p className="soft">And {rest} more.</p>}
-      <p className="soft">
-        What is taken in here is a file that this app exported: one layout, or a whole library. If
-        this was one, export it again where it comes from.
-      </p>
-      <div className="dialog-foot">
-        <button type="button" className="primary" onClick={onClose}>
-          Close
-        </button>
-      </div>
-    </Dialog>
+    </>
   );
 }

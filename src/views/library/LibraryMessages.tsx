@@ -1,11 +1,15 @@
 import { useSession } from '../../session/session.ts';
 import { Notice } from '../parts/Notice.tsx';
+import { takenWords } from '../words/takenFilesWords.ts';
 import { ImportProblems } from './ImportProblems.tsx';
 import type { Library } from './useLibrary.ts';
 
 /** What just happened to the list: a deletion that can be undone, an import, a refusal, a file that was not taken. */
 export function LibraryMessages({ library }: { readonly library: Library }) {
-  const { task, refused } = library;
+  const {
+    task,
+    taken: { layouts, refused },
+  } = library;
   return (
     <>
       {task.failure !== '' && (
@@ -24,12 +28,8 @@ export function LibraryMessages({ library }: { readonly library: Library }) {
       <DeletedNotice library={library} />
       <ArchivedNotice library={library} />
       <ImportedNotice library={library} />
-      {refused !== null && (
-        <ImportProblems
-          file={refused.file}
-          problems={refused.problems}
-          onClose={library.forgetRefused}
-        />
+      {refused.length > 0 && (
+        <ImportProblems refused={refused} taken={layouts.length} onClose={library.forgetRefused} />
       )}
     </>
   );
@@ -91,25 +91,30 @@ function ArchivedNotice({ library }: { readonly library: Library }) {
 }
 
 function ImportedNotice({ library }: { readonly library: Library }) {
-  const { imported } = library;
-  const name = useSession((state) => state.library?.find(({ id }) => id === imported)?.name);
-  if (imported === null || name === undefined) return null;
+  const { layouts } = library.taken;
+  const rows = useSession((state) => state.library);
+  const names = layouts.flatMap((id) => rows?.find((row) => row.id === id)?.name ?? []);
+  const [first] = layouts;
+  if (first === undefined || names.length === 0) return null;
+  const [title, detail] = takenWords(names);
   return (
     <Notice
       tone="news"
-      title={`Imported “${name}”`}
+      title={title}
       actions={
         <>
-          <button type="button" className="primary" onClick={() => library.open({ id: imported })}>
-            Open it
-          </button>
+          {layouts.length === 1 && (
+            <button type="button" className="primary" onClick={() => library.open({ id: first })}>
+              Open it
+            </button>
+          )}
           <button type="button" onClick={library.forgetImported}>
             Dismiss
           </button>
         </>
       }
     >
-      It is in the list as a layout of its own.
+      {detail}
     </Notice>
   );
 }

@@ -1,7 +1,7 @@
 import { type DragEvent, useState } from 'react';
 
-/** Handlers of an area on which a file can be dropped, and whether one hangs over it. */
-export function useFileDrop(onFile: (file: File) => void) {
+/** Handlers of an area on which files can be dropped, and whether any hang over it. */
+export function useFileDrop(onFiles: (files: readonly File[]) => void) {
   const [over, setOver] = useState(false);
   return {
     over,
@@ -18,8 +18,8 @@ export function useFileDrop(onFile: (file: File) => void) {
       onDrop: (event: DragEvent) => {
         event.preventDefault();
         setOver(false);
-        const file = event.dataTransfer.files[0];
-        if (file) onFile(file);
+        const files = [...event.dataTransfer.files];
+        if (files.length > 0) onFiles(files);
       },
     },
   };

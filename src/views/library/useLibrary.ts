@@ -1,15 +1,10 @@
 import { useState } from 'react';
-import type { Id } from '../../layout/fields.ts';
 import type { Layout } from '../../layout/layout.ts';
-import type {
-  ImportOutcome,
-  LibraryActions,
-  LibraryMarks,
-  LibraryRow,
-} from '../../session/library.ts';
+import type { LibraryActions, LibraryMarks, LibraryRow } from '../../session/library.ts';
 import { type Task, useTask } from '../parts/useTask.ts';
+import { type TakenFiles, takeInFiles } from './takeInFiles.ts';
 
-export type RefusedFile = { readonly file: string } & Extract<ImportOutcome, { ok: false }>;
+const NO_FILES: TakenFiles = { layouts: [], refused: [] };
 
 /** What the list screen can do, and what it has to tell. */
 export interface Library {
@@ -18,11 +13,10 @@ export interface Library {
   readonly deleted: LibraryRow | null;
   /** The layout that went into the archive last and can be taken out again. */
   readonly archived: LibraryRow | null;
-  readonly refused: RefusedFile | null;
-  /** Id of the layout that was imported last. */
-  readonly imported: Id | null;
+  /** What became of the files that were taken in last, as long as it was not put away. */
+  readonly taken: TakenFiles;
   start(layout: Layout): void;
-  takeIn(file: File): void;
+  takeIn(files: readonly File[]): void;
   open(row: Pick<LibraryRow, 'id'>): void;
   rename(row: LibraryRow, name: string): void;
   duplicate(row: LibraryRow): void;
@@ -41,14 +35,12 @@ export function useLibrary(actions: LibraryActions): Library {
   const task = useTask();
   const [deleted, setDeleted] = useState<LibraryRow | null>(null);
   const [archived, setArchived] = useState<LibraryRow | null>(null);
-  const [refused, setRefused] = useState<RefusedFile | null>(null);
-  const [imported, setImported] = useState<Id | null>(null);
+  const [taken, setTaken] = useState(NO_FILES);
   return {
     task,
     deleted,
     archived,
-    refused,
-    imported,
+    taken,
     mark: (row, marks) =>
       task.run('Keeping this', async () => {
         await actions.mark(row.id, marks);
@@ -56,12 +48,10 @@ export function useLibrary(actions: LibraryActions): Library {
       }),
     exportLibrary: () => task.run('Export', () => actions.exportLibrary()),
     start: (layout) => task.run('Starting the layout', () => actions.create(layout)),
-    takeIn: (file) =>
+    takeIn: (files) =>
       task.run('Import', async () => {
-        if (await actions.isLibrary(file)) return actions.importLibrary(file);
-        const outcome = await actions.importFile(file);
-        setImported(outcome.ok ? outcome.id : null);
-        if (!outcome.ok) setRefused({ ...outcome, file: file.name });
+        setTaken(NO_FILES);
+        setTaken(await takeInFiles(actions, files));
       }),
     open: (row) => task.run('Opening', () => actions.open(row.id)),
     rename: (row, name) => task.run('Renaming', () => actions.rename(row.id, name)),
@@ -81,7 +71,7 @@ export function useLibrary(actions: LibraryActions): Library {
     },
     forgetDeleted: () => setDeleted(null),
     forgetArchived: () => setArchived(null),
-    forgetRefused: () => setRefused(null),
-    forgetImported: () => setImported(null),
+    forgetRefused: () => setTaken({ ...taken, refused: [] }),
+    forgetImported: () => setTaken({ ...taken, layouts: [] }),
   };
 }

@@ -8,9 +8,10 @@ import { counted } from '../words/nameOf.ts';
 /** How far a library is that is being taken in, then what became of it: on the list and over an open layout. */
 export function TakenLibrary({ actions }: { readonly actions: LibraryActions }) {
   const taking = useSession((state) => state.taking);
-  const taken = useSession((state) => state.taken);
+  const unread = useSession((state) => state.taken);
+  const [taken] = unread;
   const task = useTask();
-  const close = () => session.setState({ taken: null });
+  const close = () => session.setState({ taken: unread.slice(1) });
   return (
     <>
       {taking !== null && (
@@ -23,8 +24,9 @@ export function TakenLibrary({ actions }: { readonly actions: LibraryActions }) 
           Nothing was changed.
         </Notice>
       )}
-      {taken !== null && (
+      {taken !== undefined && (
         <LibraryReport
+          key={unread.length}
           report={taken}
           onOpen={(id) => {
             close();
