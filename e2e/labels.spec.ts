@@ -1,18 +1,7 @@
 import type { Page } from '@playwright/test';
+import { differing, isDrawn, pixelsOf } from './support/canvas.ts';
 import { startLayout } from './support/layouts.ts';
 import { expect, test } from './support/test.ts';
-
-/** How many colour values of the plan's uppermost canvas differ by more than rounding from those of the call before; all at the first. */
-const changed = (page: Page): Promise<number> =>
-  page.evaluate(async () => {
-    await new Promise((go) => requestAnimationFrame(() => requestAnimationFrame(go)));
-    const kept = window as { drawing?: Uint8ClampedArray };
-    const canvas = [...document.querySelectorAll<HTMLCanvasElement>('.plan canvas')].at(-1);
-    const now = canvas?.getContext('2d')?.getImageData(0, 0, canvas.width, canvas.height).data;
-    const before = kept.drawing;
-    if (now) kept.drawing = now;
-    return now?.filter((value, i) => Math.abs(value - (before?.[i] ?? 1000)) > 8).length ?? -1;
-  });
 
 /** Moves the plan aside and back, by its empty ground: all is drawn again and again, and stands where it stood. */
 async function toAndFro(page: Page): Promise<void> {
@@ -32,7 +21,8 @@ test('labels look the same when they are drawn again', async ({ page }) => {
   await toAndFro(page);
   await page.getByRole('button', { name: /^Light/ }).click();
   await expect(page.locator('html')).toHaveAttribute('data-theme', 'light');
-  expect(await changed(page)).toBeGreaterThan(0);
+  const before = await pixelsOf(page, '.plan canvas', -1);
+  expect(isDrawn(before)).toBe(true);
   await toAndFro(page);
-  expect(await changed(page)).toBe(0);
+  expect(differing(before, await pixelsOf(page, '.plan canvas', -1))).toBe(0);
 });

@@ -1,5 +1,6 @@
 import type { Page } from '@playwright/test';
 import { palettes } from '../src/editor/palette.ts';
+import { pixelsOf } from './support/canvas.ts';
 import { downloaded, importText, savedSign, startLayout } from './support/layouts.ts';
 import { expect, test } from './support/test.ts';
 
@@ -232,19 +233,17 @@ test('a mic that stands in its drum is not called clear, and is named before any
 const DRAWN = 200;
 
 /** How many pixels of the drummer's plan are in the colour of cables, in which nothing else is drawn. */
-const cablePixels = (page: Page): Promise<number> =>
-  page.evaluate((colour) => {
-    const wanted = [1, 3, 5].map((i) => Number.parseInt(colour.slice(i, i + 2), 16));
-    // Cables lie on the deck, below all else.
-    const canvas = document.querySelector<HTMLCanvasElement>('.sign-plan canvas');
-    const data = canvas?.getContext('2d')?.getImageData(0, 0, canvas.width, canvas.height).data;
-    if (!data) return -1;
-    let count = 0;
-    for (let i = 0; i < data.length; i += 4) {
-      if (wanted.every((value, part) => data[i + part] === value)) count += 1;
-    }
-    return count;
-  }, palettes.dark.cable);
+async function cablePixels(page: Page): Promise<number> {
+  const wanted = [1, 3, 5].map((i) => Number.parseInt(palettes.dark.cable.slice(i, i + 2), 16));
+  // Cables lie on the deck, below all else.
+  const colours = await pixelsOf(page, '.sign-plan canvas');
+  let count = 0;
+  for (let i = 0; i < colours.length; i += 4) {
+    if (wanted.every((value, part) => colours[i + part] === value)) count += 1;
+  }
+  return count;
+}
+
 test('an overhead in the player’s head is in the way and never green, and a drum that no hand plays is named before anyone agrees', async ({
   page,
 }) => {

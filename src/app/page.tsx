@@ -1,6 +1,7 @@
 import { createRoot } from 'react-dom/client';
 import '../views/style.css';
 import './page.css';
+import { paintBeside } from '../editor/canvas/paintedBeside.ts';
 import { answerBeside, session } from '../session/session.ts';
 import { newLayoutId } from '../storage/ids.ts';
 import { indexedDbStorage } from '../storage/indexedDb.ts';
@@ -33,6 +34,7 @@ import { startClearWorker } from './startClearWorker.ts';
 import { startFieldWorker } from './startFieldWorker.ts';
 import { startJournal } from './startJournal.ts';
 import { startNeedWorker } from './startNeedWorker.ts';
+import { startPaintWorker } from './startPaintWorker.ts';
 import { watchForLoss } from './storedBefore.ts';
 import { listenForTrouble, sayTrouble } from './trouble.ts';
 import { versionHere, watchForUpdate } from './updates.ts';
@@ -97,6 +99,7 @@ const actions = libraryActions({
   inTurn,
 });
 answerBeside(startAnswerWorker());
+paintBeside(startPaintWorker);
 new FieldKeeper(zoneRule, startFieldWorker('zone'));
 new FieldKeeper(ringRule, startFieldWorker('ring'));
 new FieldKeeper(floorRule, startFieldWorker('floor'));

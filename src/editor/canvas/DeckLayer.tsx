@@ -1,5 +1,4 @@
 import { useCallback } from 'react';
-import { Layer } from 'react-konva/es/ReactKonvaCore.js';
 import type { Deck } from '../../layout/deck.ts';
 import type { Report } from '../../report/report.ts';
 import type { Palette } from '../palette.ts';
@@ -10,6 +9,7 @@ import { BoxSpotsDrawing } from './BoxSpotsDrawing.tsx';
 import { Drawn } from './Drawn.tsx';
 import { DeckFrame } from './Frames.tsx';
 import { LoomDrawing } from './LoomDrawing.tsx';
+import { PaintedLayer } from './PaintedLayer.ts';
 
 interface Props {
   readonly deck: Deck;
@@ -24,12 +24,12 @@ interface Props {
 export function DeckLayer({ deck, loom, selectedMic, view, colours }: Props) {
   const paint = useCallback((pen: Pen) => paintDeck(pen, deck), [deck]);
   return (
-    <Layer listening={false}>
+    <PaintedLayer listening={false}>
       <DeckFrame view={view}>
         <Drawn paint={paint} colours={colours} />
         <BoxSpotsDrawing colours={colours} />
         {loom && <LoomDrawing {...{ loom, selectedMic, colours }} />}
       </DeckFrame>
-    </Layer>
+    </PaintedLayer>
   );
 }

@@ -1,5 +1,5 @@
 import { memo, useCallback, useMemo } from 'react';
-import { Layer, Stage } from 'react-konva/es/ReactKonvaCore.js';
+import { Stage } from 'react-konva/es/ReactKonvaCore.js';
 import type { Layout } from '../../layout/layout.ts';
 import type { Figure } from '../../report/figure.ts';
 import type { Report } from '../../report/report.ts';
@@ -34,8 +34,9 @@ import { DeckFrame } from './Frames.tsx';
 import { Ghosts } from './Ghosts.tsx';
 import { Handles } from './Handles.tsx';
 import { Highlight } from './Highlight.tsx';
+import { PaintedLayer } from './PaintedLayer.ts';
 import { PlacedLabels } from './PlacedLabels.tsx';
-import { RestingLayer } from './RestingLayer.ts';
+import { useCanvasKey } from './paintedBeside.ts';
 import { keyOf, type Moving } from './useMoving.ts';
 
 /** What an elevation shows: report, figure and focus are the turned ones (rule E1). */
@@ -66,17 +67,18 @@ export function ElevationStage(props: Props) {
   const { view } = kitView;
   const colours = palettes[preferences.theme];
   const kit = { report: props.report, figure: props.figure, moving: props.moving, colours };
+  const canvasKey = useCanvasKey();
   return (
-    <Stage width={view.size.width} height={view.size.height} listening={false}>
-      <Layer listening={false}>
+    <Stage key={canvasKey} width={view.size.width} height={view.size.height} listening={false}>
+      <PaintedLayer listening={false}>
         <Ground {...props} colours={colours} />
-      </Layer>
-      <RestingLayer listening={false}>
+      </PaintedLayer>
+      <PaintedLayer listening={false}>
         <DeckFrame view={view}>
           <StandingKit {...kit} part="still" />
         </DeckFrame>
-      </RestingLayer>
-      <Layer listening={false}>
+      </PaintedLayer>
+      <PaintedLayer listening={false}>
         <DeckFrame view={view}>
           <Highlight outlines={props.highlighted} colours={colours} />
           <Ghosts outlines={props.ghosts} colours={colours} />
@@ -93,7 +95,7 @@ export function ElevationStage(props: Props) {
         <ElevationLabels {...props} colours={colours} />
         <Handles handles={props.handles} colours={colours} />
         {finding && <FindingMark mark={finding} colours={colours} />}
-      </Layer>
+      </PaintedLayer>
     </Stage>
   );
 }

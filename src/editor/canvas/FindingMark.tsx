@@ -1,4 +1,5 @@
 import { useCallback, useEffect, useState } from 'react';
+import type { Ink } from '../ink/ink.ts';
 import { MARK_RADIUS, type MarkedPlace } from '../labels/markedPlaces.ts';
 import type { Palette } from '../palette.ts';
 import { FULL_TURN, type Pen } from '../shapes/pen.ts';
@@ -44,7 +45,7 @@ interface Tie {
 }
 
 /** A line from the mic to the ring; none where the mic is inside it. */
-function tieTo(canvas: CanvasRenderingContext2D, { at, from, radius }: Tie): void {
+function tieTo(canvas: Ink, { at, from, radius }: Tie): void {
   const way = Math.hypot(from.x - at.x, from.y - at.y);
   if (way <= radius) return;
   canvas.moveTo(from.x, from.y);

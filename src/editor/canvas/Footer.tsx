@@ -1,7 +1,7 @@
 import { useCallback } from 'react';
 import type { LengthUnit } from '../../units/lengthText.ts';
 import { FONTS } from '../labels/lettering.ts';
-import { stampedOn, stampsIn } from '../labels/stamps.ts';
+import { stampsOn } from '../labels/stamps.ts';
 import type { Palette } from '../palette.ts';
 import { paintLegend } from '../shapes/legend.ts';
 import type { Pen } from '../shapes/pen.ts';
@@ -20,10 +20,10 @@ interface Props {
 export function Footer({ view, unit, legend, colours }: Props) {
   const paint = useCallback(
     ({ canvas }: Pen) => {
-      const [on, stamps] = [stampedOn(canvas), stampsIn(colours)];
+      const drawStamp = stampsOn(canvas, colours);
       const at = { x: 18, y: view.size.height - 22 };
       const bar = { left: at.x - 3, top: at.y - 26, width: 206, height: 36 };
-      stamps.draw(on, { key: `bar ${view.scale} ${unit}`, box: bar }, (ink) =>
+      drawStamp({ key: `bar ${view.scale} ${unit}`, box: bar }, (ink) =>
         paintScaleBar(ink, { at, pxPerMm: view.scale, unit, font: FONTS.strong }, colours),
       );
       if (!legend) return;
@@ -35,7 +35,7 @@ export function Footer({ view, unit, legend, colours }: Props) {
         width: Math.max(0, room) + 16,
         height: 28,
       };
-      stamps.draw(on, { key: `legend ${room} ${unit}`, box }, (ink) =>
+      drawStamp({ key: `legend ${room} ${unit}`, box }, (ink) =>
         paintLegend(ink, { ...place, room }, colours),
       );
     },

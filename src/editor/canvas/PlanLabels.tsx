@@ -5,6 +5,7 @@ import type { Report } from '../../report/report.ts';
 import type { RingOfMic, RingPlace } from '../../report/ring.ts';
 import type { PlanMarks } from '../../session/patchView.ts';
 import type { Selection } from '../../session/selection.ts';
+import type { Ink } from '../ink/ink.ts';
 import { contourLabels } from '../labels/contourWishes.ts';
 import { FONTS } from '../labels/lettering.ts';
 import { markLabels } from '../labels/markWishes.ts';
@@ -87,15 +88,19 @@ export function PlanLabels(props: Props) {
   );
 }
 
-interface Ink {
-  readonly canvas: CanvasRenderingContext2D;
+interface NumberPen {
+  readonly canvas: Ink;
   readonly colours: Palette;
 }
 
 /** Px from which the box's inputs carry their numbers. */
 const NUMBERS_FROM = 19;
 
-function paintInputNumbers({ canvas, colours }: Ink, box: Layout['box'], { view }: KitView): void {
+function paintInputNumbers(
+  { canvas, colours }: NumberPen,
+  box: Layout['box'],
+  { view }: KitView,
+): void {
   if (inputPitch(view.scale) < NUMBERS_FROM) return;
   canvas.font = FONTS.strong;
   canvas.textAlign = 'center';

@@ -1,5 +1,5 @@
 import { useCallback, useMemo, useState } from 'react';
-import { Layer, Stage } from 'react-konva/es/ReactKonvaCore.js';
+import { Stage } from 'react-konva/es/ReactKonvaCore.js';
 import type { Layout } from '../../layout/layout.ts';
 import { createFigures, isUnderfoot } from '../../report/figure.ts';
 import type { FloorReport } from '../../report/floor.ts';
@@ -32,8 +32,9 @@ import { Ghosts } from './Ghosts.tsx';
 import { Handles } from './Handles.tsx';
 import { Highlight } from './Highlight.tsx';
 import { KitDrawing, usePlugged } from './KitDrawing.tsx';
+import { PaintedLayer } from './PaintedLayer.ts';
 import { PlanLabels } from './PlanLabels.tsx';
-import { RestingLayer } from './RestingLayer.ts';
+import { useCanvasKey } from './paintedBeside.ts';
 import { RimRing } from './RimRing.tsx';
 import { keyOf, useMoving } from './useMoving.ts';
 import { ZoneLayer } from './ZoneLayer.tsx';
@@ -90,14 +91,15 @@ export function PlanStage(props: Props) {
     () => still.report.rig.mics.filter(({ mic }) => !moving.has(keyOf.mic(mic.id))),
     [still.report.rig.mics, moving],
   );
+  const canvasKey = useCanvasKey();
   return (
-    <Stage width={view.size.width} height={view.size.height} listening={false}>
+    <Stage key={canvasKey} width={view.size.width} height={view.size.height} listening={false}>
       <DeckLayer
         {...{ deck, view, colours }}
         loom={showRuns ? report.loom : null}
         selectedMic={selection?.kind === 'mic' ? selection.id : null}
       />
-      <RestingLayer listening={false}>
+      <PaintedLayer listening={false}>
         <DeckFrame view={view}>
           <KitDrawing
             {...kit}
@@ -110,11 +112,11 @@ export function PlanStage(props: Props) {
             {floor && <FloorDrawing floor={floor} colours={colours} />}
           </KitFrame>
         </DeckFrame>
-      </RestingLayer>
+      </PaintedLayer>
       {zone && preferences.showZone && (
         <ZoneLayer {...{ zone, kitView, colours }} isOld={props.zoneIsOld} mics={standing} />
       )}
-      <Layer listening={false}>
+      <PaintedLayer listening={false}>
         <DeckFrame view={view}>
           <KitFrame kit={deck.kit}>
             <Highlight outlines={props.highlighted} colours={colours} />
@@ -150,7 +152,7 @@ export function PlanStage(props: Props) {
             colours={colours}
           />
         ))}
-      </Layer>
+      </PaintedLayer>
     </Stage>
   );
 }

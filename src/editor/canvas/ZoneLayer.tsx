@@ -7,7 +7,7 @@ import { paintZone } from '../shapes/zone.ts';
 import type { KitView } from '../view/kitView.ts';
 import { Drawn } from './Drawn.tsx';
 import { DeckFrame, KitFrame } from './Frames.tsx';
-import { RestingLayer } from './RestingLayer.ts';
+import { PaintedLayer } from './PaintedLayer.ts';
 
 interface Props {
   readonly zone: ForbiddenZone;
@@ -25,12 +25,12 @@ export function ZoneLayer({ zone: { rings }, isOld, mics, kitView, colours }: Pr
     [rings, isOld, mics],
   );
   return (
-    <RestingLayer listening={false}>
+    <PaintedLayer listening={false}>
       <DeckFrame view={kitView.view}>
         <KitFrame kit={kitView.deck.kit}>
           <Drawn paint={paint} colours={colours} />
         </KitFrame>
       </DeckFrame>
-    </RestingLayer>
+    </PaintedLayer>
   );
 }

@@ -1,3 +1,4 @@
+import type { Ink } from '../ink/ink.ts';
 import type { Palette } from '../palette.ts';
 import { paintPlate } from '../shapes/plate.ts';
 import type { ScreenSize } from '../view/view.ts';
@@ -29,8 +30,8 @@ export function leftOutText(names: number, width: number): string {
   return width < WHOLE_FROM ? said : `${said}: zoom in`;
 }
 
-interface Ink {
-  readonly canvas: CanvasRenderingContext2D;
+interface LinePen {
+  readonly canvas: Ink;
   readonly colours: Pick<Palette, 'halo' | 'inkSoft' | 'plate'>;
 }
 
@@ -39,7 +40,7 @@ const AT = { left: 15, bottom: 54 } as const;
 
 /** A quiet line over the scale bar (screen px). */
 export function paintLeftOut(
-  { canvas, colours }: Ink,
+  { canvas, colours }: LinePen,
   names: number,
   { width, height }: ScreenSize,
 ): void {

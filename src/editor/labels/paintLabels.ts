@@ -1,13 +1,14 @@
 import type { MarkSign } from '../../session/patchView.ts';
+import type { Ink } from '../ink/ink.ts';
 import { type Palette, verdictInk } from '../palette.ts';
 import { paintVerdictMark } from '../shapes/verdictMark.ts';
 import { fontOf, isQuiet, type LabelLook, MARK, PAD } from './lettering.ts';
 import { nearestIn } from './lines.ts';
 import type { PlacedLabel } from './placeLabels.ts';
-import { stampedOn, stampsIn } from './stamps.ts';
+import { stampsOn } from './stamps.ts';
 
-interface Ink {
-  readonly canvas: CanvasRenderingContext2D;
+interface LabelPen {
+  readonly canvas: Ink;
   readonly colours: Palette;
 }
 
@@ -21,14 +22,14 @@ export interface LaidLabel {
  * Draws labels in their places, with lines to what they name where they need one (rule L8); screen px. The last to choose lies lowest: what
  * matters most is drawn over the rest.
  */
-export function paintLabels(ink: Ink, labels: readonly LaidLabel[]): void {
+export function paintLabels(ink: LabelPen, labels: readonly LaidLabel[]): void {
   const { colours } = ink;
-  const [on, stamps] = [stampedOn(ink.canvas), stampsIn(colours)];
+  const drawStamp = stampsOn(ink.canvas, colours);
   for (const { label, look } of labels.toReversed()) {
     const leader = leaderOf(look, colours);
     if (leader !== null && label.led) paintLeader(ink, label, leader);
     const stamp = { key: `${keyOf(look)} ${label.form.text}`, box: label.box };
-    stamps.draw(on, stamp, (canvas) => paintBody({ canvas, colours }, label, look));
+    drawStamp(stamp, (canvas) => paintBody({ canvas, colours }, label, look));
   }
 }
 
@@ -66,7 +67,7 @@ function leaderOf(look: LabelLook, colours: Palette): string | null {
   }
 }
 
-function paintBody(ink: Ink, label: PlacedLabel, look: LabelLook): void {
+function paintBody(ink: LabelPen, label: PlacedLabel, look: LabelLook): void {
   const { canvas } = ink;
   canvas.font = fontOf(look);
   canvas.textBaseline = 'middle';
@@ -97,7 +98,7 @@ function paintBody(ink: Ink, label: PlacedLabel, look: LabelLook): void {
 
 type BadgeLook = Extract<LabelLook, { kind: 'verdict' | 'measure' }>;
 
-function paintBadge(ink: Ink, { box, form }: PlacedLabel, look: BadgeLook): void {
+function paintBadge(ink: LabelPen, { box, form }: PlacedLabel, look: BadgeLook): void {
   const { canvas, colours } = ink;
   const edge = verdictInk(look.verdict, colours);
   const middle = box.top + box.height / 2;
@@ -121,7 +122,7 @@ function paintBadge(ink: Ink, { box, form }: PlacedLabel, look: BadgeLook): void
 }
 
 /** A mark's edge by its sign; the sign itself is written on it. */
-function paintMark(ink: Ink, { box, form }: PlacedLabel, sign: MarkSign): void {
+function paintMark(ink: LabelPen, { box, form }: PlacedLabel, sign: MarkSign): void {
   const { canvas, colours } = ink;
   const edge = edgeOf(sign, colours);
   canvas.beginPath();
@@ -151,7 +152,7 @@ function edgeOf(sign: MarkSign, { verdict, inkSoft, selected }: Palette): string
 
 /** A line from a label to what it names, from the nearest point of its box. */
 function paintLeader(
-  { canvas, colours }: Ink,
+  { canvas, colours }: LabelPen,
   { box, at }: Pick<PlacedLabel, 'box' | 'at'>,
   colour: string,
 ): void {
@@ -173,7 +174,11 @@ function paintLeader(
   canvas.fill();
 }
 
-function paintInput({ canvas, colours }: Ink, { box, form }: PlacedLabel, strong: boolean): void {
+function paintInput(
+  { canvas, colours }: LabelPen,
+  { box, form }: PlacedLabel,
+  strong: boolean,
+): void {
   const middle = box.top + box.height / 2;
   canvas.beginPath();
   canvas.roundRect(box.left, box.top, box.width, box.height, box.height / 2);
@@ -188,7 +193,7 @@ function paintInput({ canvas, colours }: Ink, { box, form }: PlacedLabel, strong
 }
 
 /** On a plate, like the legend: drawn large, the kit lies under it. */
-function paintSide(ink: Ink, label: PlacedLabel): void {
+function paintSide(ink: LabelPen, label: PlacedLabel): void {
   const { canvas, colours } = ink;
   const { left, top, width, height } = label.box;
   canvas.beginPath();
@@ -200,7 +205,11 @@ function paintSide(ink: Ink, label: PlacedLabel): void {
   paintName(ink, label, colours.ink);
 }
 
-function paintName({ canvas, colours }: Ink, { box, form }: PlacedLabel, colour: string): void {
+function paintName(
+  { canvas, colours }: LabelPen,
+  { box, form }: PlacedLabel,
+  colour: string,
+): void {
   const x = box.left + (box.width - canvas.measureText(form.text).width) / 2;
   const y = box.top + box.height / 2;
   canvas.strokeStyle = colours.halo;

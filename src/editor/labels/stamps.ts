@@ -1,4 +1,6 @@
 import { remembered } from '../../geometry/remembered.ts';
+import type { Ink } from '../ink/ink.ts';
+import { RecordedInk } from '../ink/recordedInk.ts';
 import type { Palette } from '../palette.ts';
 import type { Box } from './placeLabels.ts';
 
@@ -14,20 +16,18 @@ export interface Stamp {
 const MARGIN = 4;
 const marginAt = (ratio: number): number => Math.ceil(MARGIN * ratio) / ratio;
 
+/** What the browser draws with, on a page or beside it. */
+export type Canvas = CanvasRenderingContext2D | OffscreenCanvasRenderingContext2D;
+
 /** A canvas in px of the screen. */
 export interface StampedOn {
-  readonly canvas: CanvasRenderingContext2D;
+  readonly canvas: Canvas;
   /** Pixels of the device in a px. */
   readonly ratio: number;
 }
 
-/** A canvas in px of the screen as it is scaled now. */
-export const stampedOn = (canvas: CanvasRenderingContext2D): StampedOn => ({
-  canvas,
-  ratio: canvas.getTransform().a,
-});
-
-type Paint = (canvas: CanvasRenderingContext2D) => void;
+type Paint = (canvas: Canvas) => void;
+type Picture = HTMLCanvasElement | OffscreenCanvas;
 
 /** Looks known: those of a large kit many times over. When there are more, those without a picture are forgotten; all, where that is not enough. */
 const MOST = 400;
@@ -45,13 +45,13 @@ const MADE_AT_ONCE = 2;
  */
 export class Stamps {
   /** The picture, or how often it was drawn without one. */
-  readonly #pictures = new Map<string, HTMLCanvasElement | number>();
+  readonly #pictures = new Map<string, Picture | number>();
   /** The drawing under way, and how many pictures were made in it. */
   #drawing: StampedOn | null = null;
   #made = 0;
-  readonly #newCanvas: () => HTMLCanvasElement;
+  readonly #newCanvas: () => Picture;
 
-  constructor(newCanvas = () => document.createElement('canvas')) {
+  constructor(newCanvas: () => Picture = () => document.createElement('canvas')) {
     this.#newCanvas = newCanvas;
   }
 
@@ -74,7 +74,7 @@ export class Stamps {
     canvas.restore();
   }
 
-  #pictureOf(key: string, box: Box, ratio: number, paint: Paint): HTMLCanvasElement | null {
+  #pictureOf(key: string, box: Box, ratio: number, paint: Paint): Picture | null {
     const known = this.#pictures.get(key) ?? 0;
     if (typeof known !== 'number') return known;
     if (known === 0 && this.#pictures.size >= MOST) this.#forget();
@@ -91,17 +91,13 @@ export class Stamps {
     if (this.#pictures.size >= MOST) this.#pictures.clear();
   }
 
-  #picture(
-    { left, top, width, height }: Box,
-    ratio: number,
-    paint: Paint,
-  ): HTMLCanvasElement | null {
+  #picture({ left, top, width, height }: Box, ratio: number, paint: Paint): Picture | null {
     this.#made += 1;
     const picture = this.#newCanvas();
     const margin = marginAt(ratio);
     picture.width = Math.ceil((width + 2 * margin) * ratio);
     picture.height = Math.ceil((height + 2 * margin) * ratio);
-    const ink = picture.getContext('2d');
+    const ink = picture.getContext('2d') as Canvas | null;
     if (!ink) return null;
     ink.scale(ratio, ratio);
     ink.translate(margin - left, margin - top);
@@ -111,4 +107,25 @@ export class Stamps {
 }
 
 /** The pictures of what is drawn in these colours. */
-export const stampsIn = remembered((_: Palette) => new Stamps());
+const stampsIn = remembered((_: Palette) => new Stamps());
+
+let palettes = 0;
+/** A name for each set of colours: where recordings are carried out, all pictures are kept in one place. */
+const nameOf = remembered((_: Palette) => {
+  palettes += 1;
+  return `colours ${palettes}`;
+});
+
+/** Draws a stamp, in px of the screen. */
+type DrawStamp = (stamp: Stamp, paint: (ink: Ink) => void) => void;
+
+/** What draws stamps in these colours on a canvas as it is scaled now; to be asked for once in a drawing. */
+export function stampsOn(ink: Ink, colours: Palette): DrawStamp {
+  if (ink instanceof RecordedInk) {
+    return ({ key, box }, paint) => ink.stamp(`${nameOf(colours)} ${key}`, box, paint);
+  }
+  const canvas = ink as CanvasRenderingContext2D;
+  const on = { canvas, ratio: canvas.getTransform().a };
+  const stamps = stampsIn(colours);
+  return (stamp, paint) => stamps.draw(on, stamp, paint);
+}

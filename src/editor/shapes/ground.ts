@@ -1,6 +1,7 @@
 import type { Deck } from '../../layout/deck.ts';
 import { fromInches } from '../../units/inch.ts';
 import { type LengthUnit, showLengthNumber } from '../../units/lengthText.ts';
+import type { Ink } from '../ink/ink.ts';
 import type { Palette } from '../palette.ts';
 import { toScreen, type View } from '../view/view.ts';
 import { fillPath, type Pen, strokePath, traceLine, tracePolygon } from './pen.ts';
@@ -56,7 +57,7 @@ interface HeightScale {
 
 /** Lines across the drawing at round heights, and their numbers at the left edge of the screen (screen px). */
 export function paintHeights(
-  canvas: CanvasRenderingContext2D,
+  canvas: Ink,
   { view, unit, font }: HeightScale,
   colours: Palette,
 ): void {
@@ -88,7 +89,7 @@ export function paintHeights(
   }
 }
 
-function level(canvas: CanvasRenderingContext2D, y: number, to: number): void {
+function level(canvas: Ink, y: number, to: number): void {
   canvas.beginPath();
   canvas.moveTo(0, y);
   canvas.lineTo(to, y);

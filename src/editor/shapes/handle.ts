@@ -1,3 +1,4 @@
+import type { Ink } from '../ink/ink.ts';
 import type { Palette } from '../palette.ts';
 import type { HandleKind } from '../tools/handles.ts';
 import type { ScreenPoint } from '../view/view.ts';
@@ -13,7 +14,7 @@ const RADIUS = 13;
 
 /** A handle: a disc with a glyph of what it does, and a thin line to what it belongs to (screen px). */
 export function paintHandle(
-  canvas: CanvasRenderingContext2D,
+  canvas: Ink,
   { kind, anchor, at }: DrawnHandle,
   colours: Palette,
 ): void {
@@ -40,7 +41,7 @@ export function paintHandle(
   canvas.restore();
 }
 
-function paintDisc(canvas: CanvasRenderingContext2D, colours: Palette): void {
+function paintDisc(canvas: Ink, colours: Palette): void {
   disc(canvas, RADIUS + 1.5);
   canvas.fillStyle = colours.halo;
   canvas.fill();
@@ -52,7 +53,7 @@ function paintDisc(canvas: CanvasRenderingContext2D, colours: Palette): void {
 }
 
 /** What is moved by its handle stays visible inside it. */
-function paintRing(canvas: CanvasRenderingContext2D, colours: Palette): void {
+function paintRing(canvas: Ink, colours: Palette): void {
   disc(canvas, RADIUS);
   canvas.strokeStyle = colours.halo;
   canvas.lineWidth = 6;
@@ -62,12 +63,12 @@ function paintRing(canvas: CanvasRenderingContext2D, colours: Palette): void {
   canvas.stroke();
 }
 
-function disc(canvas: CanvasRenderingContext2D, radius: number): void {
+function disc(canvas: Ink, radius: number): void {
   canvas.beginPath();
   canvas.arc(0, 0, radius, 0, 2 * Math.PI);
 }
 
-function line(canvas: CanvasRenderingContext2D, ...spots: readonly (readonly [number, number])[]) {
+function line(canvas: Ink, ...spots: readonly (readonly [number, number])[]) {
   for (const [i, [x, y]] of spots.entries()) {
     if (i === 0) canvas.moveTo(x, y);
     else canvas.lineTo(x, y);
@@ -81,7 +82,7 @@ const FOUR_WAYS = [
   [0, -1],
 ] as const;
 
-const glyphs: Readonly<Record<HandleKind, (canvas: CanvasRenderingContext2D) => void>> = {
+const glyphs: Readonly<Record<HandleKind, (canvas: Ink) => void>> = {
   /** Arrow heads four ways, outside the ring. */
   move(canvas) {
     for (const [x, y] of FOUR_WAYS) {

@@ -1,4 +1,5 @@
 import type { LengthUnit } from '../../units/lengthText.ts';
+import type { Ink } from '../ink/ink.ts';
 import type { Palette, Verdict } from '../palette.ts';
 import { verdictWords } from '../words.ts';
 import { paintPlate } from './plate.ts';
@@ -18,7 +19,7 @@ const MARK = 14;
 
 /** What the verdicts' marks mean and in what unit their numbers are (screen px). */
 export function paintLegend(
-  canvas: CanvasRenderingContext2D,
+  canvas: Ink,
   { x, y, room, font, unit }: LegendPlace,
   colours: Palette,
 ): void {

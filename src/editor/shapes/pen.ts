@@ -1,4 +1,5 @@
 import type { Vec2, Vec3 } from '../../geometry/vector.ts';
+import type { Ink } from '../ink/ink.ts';
 import type { Palette } from '../palette.ts';
 
 /**
@@ -6,7 +7,7 @@ import type { Palette } from '../palette.ts';
  * screen covers, so that lines keep their weight at every zoom.
  */
 export interface Pen {
-  readonly canvas: CanvasRenderingContext2D;
+  readonly canvas: Ink;
   readonly px: number;
   readonly colours: Palette;
 }
@@ -28,7 +29,7 @@ export function strokeThick(pen: Pen, colour: string, width: number, leastPx: nu
   pen.canvas.stroke();
 }
 
-export function fillPath(pen: Pen, colour: string | CanvasGradient): void {
+export function fillPath(pen: Pen, colour: string): void {
   pen.canvas.fillStyle = colour;
   pen.canvas.fill();
 }

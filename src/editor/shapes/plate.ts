@@ -1,9 +1,10 @@
+import type { Ink } from '../ink/ink.ts';
 import type { Box } from '../labels/placeLabels.ts';
 import type { Palette } from '../palette.ts';
 
 /** What a text of the drawing's foot stands on: nothing that runs on under it is read with it (screen px). */
 export function paintPlate(
-  canvas: CanvasRenderingContext2D,
+  canvas: Ink,
   { left, top, width, height }: Box,
   { plate }: Pick<Palette, 'plate'>,
 ): void {

@@ -1,5 +1,6 @@
 import { fromInches } from '../../units/inch.ts';
 import { type LengthUnit, showLongLength } from '../../units/lengthText.ts';
+import type { Ink } from '../ink/ink.ts';
 import type { Palette } from '../palette.ts';
 import type { ScreenPoint } from '../view/view.ts';
 import { paintPlate } from './plate.ts';
@@ -37,7 +38,7 @@ interface BarPlace {
 
 /** A bar of five parts with its length over it (screen px), on a plate like the legend: edges of decks and stage floors run on under it. */
 export function paintScaleBar(
-  canvas: CanvasRenderingContext2D,
+  canvas: Ink,
   { at, pxPerMm, unit, font }: BarPlace,
   colours: Palette,
 ): void {

@@ -1,3 +1,4 @@
+import type { Ink } from '../ink/ink.ts';
 import type { Palette, Verdict } from '../palette.ts';
 
 export interface MarkPlace {
@@ -11,7 +12,7 @@ export interface MarkPlace {
  * exclamation mark, struck an eight-sided stop with a cross. Drawn in px about a point.
  */
 export function paintVerdictMark(
-  canvas: CanvasRenderingContext2D,
+  canvas: Ink,
   verdict: Verdict,
   { x, y, size }: MarkPlace,
   colours: Palette,
@@ -40,14 +41,14 @@ export function paintVerdictMark(
   canvas.restore();
 }
 
-function triangle(canvas: CanvasRenderingContext2D, half: number): void {
+function triangle(canvas: Ink, half: number): void {
   canvas.moveTo(0, -half);
   canvas.lineTo(half, half * 0.86);
   canvas.lineTo(-half, half * 0.86);
   canvas.closePath();
 }
 
-function octagon(canvas: CanvasRenderingContext2D, half: number): void {
+function octagon(canvas: Ink, half: number): void {
   for (let k = 0; k < 8; k += 1) {
     const angle = ((k + 0.5) * Math.PI) / 4;
     canvas.lineTo(half * Math.cos(angle), half * Math.sin(angle));
@@ -55,7 +56,7 @@ function octagon(canvas: CanvasRenderingContext2D, half: number): void {
   canvas.closePath();
 }
 
-const signs: Readonly<Record<Verdict, (canvas: CanvasRenderingContext2D, half: number) => void>> = {
+const signs: Readonly<Record<Verdict, (canvas: Ink, half: number) => void>> = {
   clear(canvas, half) {
     canvas.moveTo(-half * 0.42, half * 0.04);
     canvas.lineTo(-half * 0.1, half * 0.36);

@@ -56,23 +56,29 @@ export async function prepareDrags(page: Page): Promise<void> {
     Element.prototype.setPointerCapture = () => undefined;
     const bench: Bench = { frame: 0, ages: { ring: [], answer: [] }, session: null, painted: null };
     Object.assign(window, { bench });
-    const clear = CanvasRenderingContext2D.prototype.clearRect;
-    // The plan's canvases are cleared when they are drawn: then they show what the session holds.
-    CanvasRenderingContext2D.prototype.clearRect = function (...area) {
-      if (this.canvas.isConnected) bench.painted = bench.session?.getState().open ?? null;
-      clear.apply(this, area);
-    };
+    const sent: (Shown | null)[] = [];
+    let isHeard = false;
     const post = Worker.prototype.postMessage;
-    Worker.prototype.postMessage = function (this: Worker, message: unknown) {
-      const { kind } = message as { kind?: string };
-      // Rings are asked for by kind; whole layouts are asked to be answered.
-      const ages =
-        kind === 'ring' ? bench.ages.ring : kind === undefined ? bench.ages.answer : null;
+    Worker.prototype.postMessage = function (this: Worker, message: unknown, ...rest: never[]) {
+      const { kind, paintings } = message as { kind?: string; paintings?: readonly object[] };
       const asked = bench.frame;
-      if (ages) {
-        this.addEventListener('message', () => ages.push(bench.frame - asked), { once: true });
+      const open = bench.session?.getState().open ?? null;
+      const hear = (told: () => void): void =>
+        this.addEventListener('message', told, { once: true });
+      // Drawings are sent to be painted, and heard of when the plan shows them: two at most are under way, and heard of in turn.
+      if (paintings) {
+        if (!isHeard) {
+          this.addEventListener('message', () => {
+            bench.painted = sent.shift() ?? null;
+          });
+        }
+        isHeard = true;
+        sent.push(open);
       }
-      post.call(this, message);
+      // Rings are asked for by kind; whole layouts are asked to be answered.
+      else if (kind === 'ring') hear(() => bench.ages.ring.push(bench.frame - asked));
+      else if (kind === undefined) hear(() => bench.ages.answer.push(bench.frame - asked));
+      post.call(this, message, ...rest);
     } as typeof post;
   });
 }
