@@ -25,8 +25,8 @@ export interface Bench {
   session: {
     getState(): { readonly open: Shown | null; readonly selection: object | null };
   } | null;
-  /** What the plan was painted with last. */
-  painted: Shown | null;
+  /** What the plan was painted with, and when, ms since 1970. */
+  readonly painted: { readonly at: number; readonly open: Shown | null }[];
 }
 
 interface Shown {
@@ -54,7 +54,7 @@ export async function prepareDrags(page: Page): Promise<void> {
   await page.addInitScript(() => {
     // A finger that the browser does not know of can't be captured.
     Element.prototype.setPointerCapture = () => undefined;
-    const bench: Bench = { frame: 0, ages: { ring: [], answer: [] }, session: null, painted: null };
+    const bench: Bench = { frame: 0, ages: { ring: [], answer: [] }, session: null, painted: [] };
     Object.assign(window, { bench });
     const sent: (Shown | null)[] = [];
     let isHeard = false;
@@ -68,8 +68,8 @@ export async function prepareDrags(page: Page): Promise<void> {
       // Drawings are sent to be painted, and heard of when the plan shows them: two at most are under way, and heard of in turn.
       if (paintings) {
         if (!isHeard) {
-          this.addEventListener('message', () => {
-            bench.painted = sent.shift() ?? null;
+          this.addEventListener('message', ({ data }: MessageEvent<{ at: number }>) => {
+            bench.painted.push({ at: data.at, open: sent.shift() ?? null });
           });
         }
         isHeard = true;
@@ -129,18 +129,15 @@ async function dragInside({ element, from, mark, shape }: Asked) {
   bench.ages.ring.length = 0;
   bench.ages.answer.length = 0;
   const changed = new Set<number>();
-  const placed = new WeakMap<object, number>();
-  const drawn: number[] = [];
+  bench.painted.length = 0;
+  const placed = new Map<object, number>();
   let last: object | undefined;
-  /** After a frame: which layout it placed, and how long ago that one was placed whose answers it shows. */
+  /** After a frame: which layout it placed, and when. */
   const look = (now: number): void => {
     const open = bench.session?.getState().open;
     // What comes round to where it was is placed anew.
     if (open && open.layout !== last) placed.set(open.layout, now);
     last = open?.layout;
-    const answered = bench.painted && (bench.painted.answered ?? bench.painted).layout;
-    const from = answered && placed.get(answered);
-    if (from !== undefined && from !== null) drawn.push(now - from);
   };
   let frame = 0;
   const watch = new MutationObserver(() => changed.add(frame));
@@ -149,19 +146,11 @@ async function dragInside({ element, from, mark, shape }: Asked) {
     const what = { subtree: true, childList: true, characterData: true, attributes: true };
     watch.observe(panel.parentElement, what);
   }
-  const send = (type: string, x: number, y: number): void => {
-    target.dispatchEvent(
-      new PointerEvent(type, {
-        bubbles: true,
-        cancelable: true,
-        pointerId: 7,
-        pointerType: 'touch',
-        isPrimary: true,
-        buttons: type === 'pointerup' ? 0 : 1,
-        clientX: x,
-        clientY: y,
-      }),
-    );
+  const finger = { pointerId: 7, pointerType: 'touch', isPrimary: true };
+  const send = (type: string, clientX: number, clientY: number): void => {
+    const buttons = type === 'pointerup' ? 0 : 1;
+    const how = { ...finger, bubbles: true, cancelable: true, buttons, clientX, clientY };
+    target.dispatchEvent(new PointerEvent(type, how));
   };
   const nextFrame = (): Promise<number> => new Promise((go) => requestAnimationFrame(go));
   send('pointerdown', from.x, from.y);
@@ -186,5 +175,12 @@ async function dragInside({ element, from, mark, shape }: Asked) {
   send('pointerup', from.x, from.y);
   await nextFrame();
   watch.disconnect();
+  /** How many frames before each frame that was placed whose answers are painted when the next one begins, and seen with it. */
+  const drawn = begun.slice(1).flatMap((next, now) => {
+    const end = performance.timeOrigin + start + next;
+    const open = bench.painted.findLast(({ at }) => at <= end)?.open;
+    const frame = open && placed.get((open.answered ?? open).layout);
+    return frame === undefined || frame === null ? [] : [now - frame];
+  });
   return { times, begun, ages: structuredClone(bench.ages), drawn, changed: [...changed] };
 }

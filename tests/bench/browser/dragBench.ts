@@ -35,6 +35,7 @@ export async function benchmarkDrags(someOnly: boolean) {
     logLevel: 'warn',
     build: { outDir: folder, emptyOutDir: true },
     plugins: [exposeSession],
+    worker: { format: 'es', plugins: () => [exposeSession] },
   });
   const site = await serveFolder(folder, 0);
   const browser = await chromium.launch({
