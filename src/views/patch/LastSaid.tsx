@@ -54,5 +54,5 @@ export function LastSaid({ step, onUndo, onNote }: LastSaidProps) {
 
 function noteWords({ state, note }: CheckStep): string {
   if (note !== '') return 'Its note';
-  return state === 'fail' ? 'Say why' : 'Add a note';
+  return state === 'fail' ? 'Say why' : 'Note';
 }
