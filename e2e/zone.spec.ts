@@ -49,8 +49,12 @@ test('while its mic is moved the ground is marked as that of before, with the he
 test('a struck zone that has not come is told from one that is empty', async ({ page }) => {
   await page.addInitScript(() => {
     const post = Worker.prototype.postMessage;
-    Worker.prototype.postMessage = function (this: Worker, message: { kind?: string }) {
-      if (message.kind !== 'zone') post.call(this, message);
+    Worker.prototype.postMessage = function (
+      this: Worker,
+      message: { kind?: string },
+      ...given: never[]
+    ) {
+      if (message.kind !== 'zone') post.call(this, message, ...given);
     } as typeof post;
   });
   await startLayout(page);
