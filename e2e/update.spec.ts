@@ -48,8 +48,9 @@ test('a newer version waits while a tab is open, which keeps its own late files 
   await page.close();
   const next = await context.newPage();
   await expect(async () => {
-    // A page that is there already would keep the old version in use.
+    // A page that is there already would keep the old version in use, and without one the browser takes a moment to put the newer in its place.
     await next.goto('about:blank');
+    await next.waitForTimeout(1000);
     await next.goto(site.address);
     expect(await versionOf(next)).toBe(newer);
   }).toPass();
