@@ -40,7 +40,6 @@ class HandedCanvas {
   readonly #layer: Layer;
   readonly #painter: BesidePainter;
   readonly #id: number;
-  readonly #size = { width: 0, height: 0 };
   readonly #end: () => void;
 
   constructor(layer: Layer, painter: BesidePainter) {
@@ -51,21 +50,10 @@ class HandedCanvas {
     this.#id = painter.takeOver(shown.transferControlToOffscreen());
     this.ink = painter.newInk();
     this.#end = whenLost(() => layer.batchDraw());
-    const size = this.#size;
-    // Konva sizes what it takes for a canvas of its own, and draws on it.
+    // Konva sizes what it takes for a canvas of its own, and draws on it: of one that was handed over nothing can be set, so its size is only noted.
     Object.defineProperties(shown, {
-      width: {
-        get: () => size.width,
-        set(width: number) {
-          size.width = width;
-        },
-      },
-      height: {
-        get: () => size.height,
-        set(height: number) {
-          size.height = height;
-        },
-      },
+      width: { value: 0, writable: true },
+      height: { value: 0, writable: true },
       getContext: { value: () => this.ink },
     });
     layer.canvas._canvas = shown;
@@ -73,8 +61,9 @@ class HandedCanvas {
   }
 
   send(): void {
-    const { width, height } = this.#size;
-    const ratio = this.#layer.canvas.getPixelRatio();
+    const { canvas } = this.#layer;
+    const { width, height } = canvas._canvas;
+    const ratio = canvas.getPixelRatio();
     this.#painter.paint({ id: this.#id, width, height, ratio, ...this.ink.end() });
   }
 

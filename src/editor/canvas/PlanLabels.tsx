@@ -5,7 +5,6 @@ import type { Report } from '../../report/report.ts';
 import type { RingOfMic, RingPlace } from '../../report/ring.ts';
 import type { PlanMarks } from '../../session/patchView.ts';
 import type { Selection } from '../../session/selection.ts';
-import type { Ink } from '../ink/ink.ts';
 import { contourLabels } from '../labels/contourWishes.ts';
 import { FONTS } from '../labels/lettering.ts';
 import { markLabels } from '../labels/markWishes.ts';
@@ -17,7 +16,7 @@ import { lettering, measureLabel } from '../labels/wishes.ts';
 import type { MicFocus } from '../move/micFocus.ts';
 import type { Palette } from '../palette.ts';
 import { inputPitch, inputSpots } from '../shapes/boxShape.ts';
-import type { Pen } from '../shapes/pen.ts';
+import type { Pen, ScreenPen } from '../shapes/pen.ts';
 import type { KitView } from '../view/kitView.ts';
 import { toScreen } from '../view/view.ts';
 import { Drawn } from './Drawn.tsx';
@@ -88,16 +87,11 @@ export function PlanLabels(props: Props) {
   );
 }
 
-interface NumberPen {
-  readonly canvas: Ink;
-  readonly colours: Palette;
-}
-
 /** Px from which the box's inputs carry their numbers. */
 const NUMBERS_FROM = 19;
 
 function paintInputNumbers(
-  { canvas, colours }: NumberPen,
+  { canvas, colours }: ScreenPen,
   box: Layout['box'],
   { view }: KitView,
 ): void {

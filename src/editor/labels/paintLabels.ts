@@ -1,16 +1,11 @@
 import type { MarkSign } from '../../session/patchView.ts';
-import type { Ink } from '../ink/ink.ts';
 import { type Palette, verdictInk } from '../palette.ts';
+import type { ScreenPen } from '../shapes/pen.ts';
 import { paintVerdictMark } from '../shapes/verdictMark.ts';
 import { fontOf, isQuiet, type LabelLook, MARK, PAD } from './lettering.ts';
 import { nearestIn } from './lines.ts';
 import type { PlacedLabel } from './placeLabels.ts';
 import { stampsOn } from './stamps.ts';
-
-interface LabelPen {
-  readonly canvas: Ink;
-  readonly colours: Palette;
-}
 
 /** A label in its place, with its look. */
 export interface LaidLabel {
@@ -22,7 +17,7 @@ export interface LaidLabel {
  * Draws labels in their places, with lines to what they name where they need one (rule L8); screen px. The last to choose lies lowest: what
  * matters most is drawn over the rest.
  */
-export function paintLabels(ink: LabelPen, labels: readonly LaidLabel[]): void {
+export function paintLabels(ink: ScreenPen, labels: readonly LaidLabel[]): void {
   const { colours } = ink;
   const drawStamp = stampsOn(ink.canvas, colours);
   for (const { label, look } of labels.toReversed()) {
@@ -67,7 +62,7 @@ function leaderOf(look: LabelLook, colours: Palette): string | null {
   }
 }
 
-function paintBody(ink: LabelPen, label: PlacedLabel, look: LabelLook): void {
+function paintBody(ink: ScreenPen, label: PlacedLabel, look: LabelLook): void {
   const { canvas } = ink;
   canvas.font = fontOf(look);
   canvas.textBaseline = 'middle';
@@ -98,7 +93,7 @@ function paintBody(ink: LabelPen, label: PlacedLabel, look: LabelLook): void {
 
 type BadgeLook = Extract<LabelLook, { kind: 'verdict' | 'measure' }>;
 
-function paintBadge(ink: LabelPen, { box, form }: PlacedLabel, look: BadgeLook): void {
+function paintBadge(ink: ScreenPen, { box, form }: PlacedLabel, look: BadgeLook): void {
   const { canvas, colours } = ink;
   const edge = verdictInk(look.verdict, colours);
   const middle = box.top + box.height / 2;
@@ -122,7 +117,7 @@ function paintBadge(ink: LabelPen, { box, form }: PlacedLabel, look: BadgeLook):
 }
 
 /** A mark's edge by its sign; the sign itself is written on it. */
-function paintMark(ink: LabelPen, { box, form }: PlacedLabel, sign: MarkSign): void {
+function paintMark(ink: ScreenPen, { box, form }: PlacedLabel, sign: MarkSign): void {
   const { canvas, colours } = ink;
   const edge = edgeOf(sign, colours);
   canvas.beginPath();
@@ -152,7 +147,7 @@ function edgeOf(sign: MarkSign, { verdict, inkSoft, selected }: Palette): string
 
 /** A line from a label to what it names, from the nearest point of its box. */
 function paintLeader(
-  { canvas, colours }: LabelPen,
+  { canvas, colours }: ScreenPen,
   { box, at }: Pick<PlacedLabel, 'box' | 'at'>,
   colour: string,
 ): void {
@@ -175,7 +170,7 @@ function paintLeader(
 }
 
 function paintInput(
-  { canvas, colours }: LabelPen,
+  { canvas, colours }: ScreenPen,
   { box, form }: PlacedLabel,
   strong: boolean,
 ): void {
@@ -193,7 +188,7 @@ function paintInput(
 }
 
 /** On a plate, like the legend: drawn large, the kit lies under it. */
-function paintSide(ink: LabelPen, label: PlacedLabel): void {
+function paintSide(ink: ScreenPen, label: PlacedLabel): void {
   const { canvas, colours } = ink;
   const { left, top, width, height } = label.box;
   canvas.beginPath();
@@ -206,7 +201,7 @@ function paintSide(ink: LabelPen, label: PlacedLabel): void {
 }
 
 function paintName(
-  { canvas, colours }: LabelPen,
+  { canvas, colours }: ScreenPen,
   { box, form }: PlacedLabel,
   colour: string,
 ): void {

@@ -12,6 +12,9 @@ export interface Pen {
   readonly colours: Palette;
 }
 
+/** A pen in px of the screen. */
+export type ScreenPen = Pick<Pen, 'canvas' | 'colours'>;
+
 type Spot = Vec2 | Vec2<'deck'> | Vec3;
 
 export const FULL_TURN = 2 * Math.PI;

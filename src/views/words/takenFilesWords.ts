@@ -31,10 +31,13 @@ export const notImportedWords = (
     : `${counted(taken, 'layout')} that came along ${taken === 1 ? 'was' : 'were'} imported.`,
 ];
 
+const faultWords = ({ path, message }: RefusedFile['problems'][number]): string =>
+  path === '' ? message : `${path}: ${message}`;
+
 /** What was said of one file that was not taken: `“b.json”: margin: expected a number, found "wide".` */
 const refusalWords = ({ file, problems }: RefusedFile): string => {
   const [first] = problems;
-  const said = first ? (first.path === '' ? first.message : `${first.path}: ${first.message}`) : '';
+  const said = first ? faultWords(first) : '';
   const more = problems.length > 1 ? ` and ${problems.length - 1} more` : '';
   return `“${file}”: ${said}${more}.`;
 };
@@ -45,10 +48,7 @@ export function notOpenedWords(
 ): readonly [title: string, detail: string] {
   const [first] = refused;
   if (first && refused.length === 1) {
-    const faults = first.problems.map(({ path, message }) =>
-      path === '' ? message : `${path}: ${message}`,
-    );
-    return [`“${first.file}” was not opened`, faults.slice(0, 3).join(' ')];
+    return [`“${first.file}” was not opened`, first.problems.slice(0, 3).map(faultWords).join(' ')];
   }
   return [
     `${counted(refused.length, 'file')} were not opened`,
