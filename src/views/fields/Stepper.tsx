@@ -1,4 +1,4 @@
-import { type KeyboardEvent, memo, useId } from 'react';
+import { type KeyboardEvent, memo, type RefObject, useId, useLayoutEffect, useRef } from 'react';
 import type { LengthUnit } from '../../units/lengthText.ts';
 import { useStable } from '../parts/useStable.ts';
 import { FieldProblem } from './FieldProblem.tsx';
@@ -86,16 +86,33 @@ interface NumberInputProps extends Pick<StepperEntry, 'setDraft' | 'take' | 'onK
   readonly hasProblem: boolean;
 }
 
-const NumberInput = memo(function NumberInput({ id, value, ...props }: NumberInputProps) {
+/**
+ * Its text is set past React, which would set type, name and value of an input that it renders, and have the browser find its style anew: in a drag
+ * numbers change in every second frame.
+ */
+function NumberInput({ value, ...props }: NumberInputProps) {
+  const input = useRef<HTMLInputElement>(null);
+  useLayoutEffect(() => {
+    if (input.current && input.current.value !== value) input.current.value = value;
+  }, [value]);
+  return <BareInput {...props} input={input} isLong={value.length > 5} />;
+}
+
+interface BareInputProps extends Omit<NumberInputProps, 'value'> {
+  readonly input: RefObject<HTMLInputElement | null>;
+  readonly isLong: boolean;
+}
+
+const BareInput = memo(function BareInput({ id, input, isLong, ...props }: BareInputProps) {
   const { isDirty, hasNote, hasProblem, setDraft, take, onKeyDown } = props;
   return (
     <input
+      ref={input}
       id={id}
       className="number-input"
       autoComplete="off"
-      value={value}
       data-dirty={isDirty || undefined}
-      data-long={value.length > 5 || undefined}
+      data-long={isLong || undefined}
       onFocus={(event) => event.target.select()}
       onChange={(event) => setDraft(event.target.value)}
       onBlur={take}
