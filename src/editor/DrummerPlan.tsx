@@ -10,7 +10,6 @@ import { keyOf, questionAt, type Signing, say, useSigning } from '../session/sig
 import { PlanStage } from './canvas/PlanStage.tsx';
 import type { Furniture } from './labels/reserved.ts';
 import { palettes } from './palette.ts';
-import { selectedOutlines } from './pick/pickables.ts';
 import './plan.css';
 import { extentOfDeck, extentOfKit } from './view/extent.ts';
 import { screenToKit } from './view/kitView.ts';
@@ -67,10 +66,6 @@ function Shown({ open, size }: { readonly open: OpenLayout; readonly size: Scree
     (): Selection | null => (mic === null ? null : { kind: 'mic', id: mic }),
     [mic],
   );
-  const highlighted = useMemo(
-    () => selectedOutlines(layout, report.rig, selection),
-    [layout, report.rig, selection],
-  );
   const plain = useMemo(() => ({ ...preferences, showRuns }), [preferences, showRuns]);
   const scene = question && question.about !== 'mic' ? question.about : null;
   const ringed = scene === null ? (isOverview ? lane : NOTHING) : sceneFindings(report)[scene];
@@ -84,7 +79,8 @@ function Shown({ open, size }: { readonly open: OpenLayout; readonly size: Scree
   return (
     <>
       <PlanStage
-        {...{ open, selection, kitView, highlighted }}
+        {...{ open, selection, kitView }}
+        chosen={null}
         zone={null}
         zoneIsOld={false}
         ring={null}
@@ -92,7 +88,6 @@ function Shown({ open, size }: { readonly open: OpenLayout; readonly size: Scree
         asked={null}
         focus={null}
         preferences={plain}
-        handles={[]}
         covered={[]}
         furniture={BARE}
         marks={null}

@@ -8,6 +8,7 @@ import { type OpenLayout, useSession } from '../session/session.ts';
 import { ElevationStage } from './canvas/ElevationStage.tsx';
 import { handleBoxes } from './canvas/Handles.tsx';
 import { useMoving } from './canvas/useMoving.ts';
+import { usePlaced } from './canvas/usePlaced.ts';
 import { deckExtent, ELEVATION_BORDER, kitExtent, LOWER_BORDER } from './elevation/extent.ts';
 import { inElevation } from './elevation/frames.ts';
 import { elevationHandles } from './elevation/handles.ts';
@@ -39,7 +40,7 @@ interface ElevationProps {
 
 /** An elevation: same selection as on the plan, heights dragged and nudged. */
 export function ElevationPane({
-  open,
+  open: given,
   size,
   top,
   foot,
@@ -51,14 +52,14 @@ export function ElevationPane({
   facing,
   alone,
 }: PaneProps & ElevationProps) {
+  const open = usePlaced(given);
   const { layout } = open;
   const { deck } = layout;
   const preferences = useSession((state) => state.preferences);
   const selection = useSession((state) => state.selection);
-  const { seenFrom } = preferences;
   const turner = useMemo(
-    () => createTurner(standpointOf(deck, facing, seenFrom)),
-    [deck, facing, seenFrom],
+    () => createTurner(standpointOf(deck, facing, preferences.seenFrom)),
+    [deck, facing, preferences.seenFrom],
   );
   const { standpoint } = turner;
   const report = turner.report(open.report);

@@ -20,7 +20,8 @@ import { drawingsName, LEG_AT_REST } from './words.ts';
 
 /** The plan and the elevations of the open layout; fills its parent. Empty while no layout is open. */
 export function Plan() {
-  const open = useSession((state) => state.open);
+  // As it was answered: in a drag only what draws where things are follows the finger itself.
+  const open = useSession((state) => state.open && answeredOf(state.open));
   const theme = useSession((state) => state.preferences.theme);
   const isOffered = useSession(({ gesture }) => gesture?.isOffer === true);
   const frame = useRef<HTMLElement>(null);
@@ -44,8 +45,7 @@ function OpenDrawings({ open, size }: { readonly open: OpenLayout; readonly size
   const panes = useMemo(() => panesOf(drawing, size), [drawing, size]);
   const ring = useSession((state) => state.ring);
   const showSweeps = useSession((state) => state.preferences.showSweeps);
-  const answered = answeredOf(open);
-  const { focus, move } = useMove(answered);
+  const { focus, move } = useMove(open);
   const [looksAt, setLooksAt] = useState<string | null>(null);
   const selected = useSession(({ selection }) => (selection?.kind === 'mic' ? selection.id : null));
   // Whoever goes on to another thing has seen the move: it does not come back unasked.
@@ -87,7 +87,7 @@ function OpenDrawings({ open, size }: { readonly open: OpenLayout; readonly size
         );
       })}
       <div className="plan-head">
-        <PlanText {...{ here, note, legends }} id={described} open={answered} explains={hasPlan} />
+        <PlanText {...{ here, note, legends }} id={described} open={open} explains={hasPlan} />
         <ViewChoice roomForTwo={holdsTwo(size)} />
         <KeyList />
       </div>

@@ -4,7 +4,7 @@ import type { Layout } from '../layout/layout.ts';
 import type { Finding, Report } from '../report/report.ts';
 import { toDeck } from '../rig/deckFrame.ts';
 import type { Selection } from '../session/selection.ts';
-import { answeredOf, type OpenLayout, session, useSession } from '../session/session.ts';
+import { type OpenLayout, session, useSession } from '../session/session.ts';
 import { BoxSpotMarks } from './BoxSpotMarks.tsx';
 import { handleBoxes } from './canvas/Handles.tsx';
 import { PlanStage } from './canvas/PlanStage.tsx';
@@ -16,14 +16,15 @@ import type { MicFocus } from './move/micFocus.ts';
 import { useShowMove } from './move/useShowMove.ts';
 import { OffViewButtons } from './OffViewButtons.tsx';
 import { offViewBoxes, offViewOf } from './offView.ts';
-import { type Pickable, pickablesOf, selectedOutlines } from './pick/pickables.ts';
+import { type Pickable, pickablesOf } from './pick/pickables.ts';
 import type { AskedPlace } from './rim/useAskedPlace.ts';
 import { type BoxSpotMark, SPOT_RADIUS, useBoxSpotMarks } from './spotMarks.ts';
 import { TouchSurface } from './TouchSurface.tsx';
 import { dragOf } from './tools/grab.ts';
-import { type Handle, handlesOf } from './tools/handles.ts';
+import type { Handle } from './tools/handles.ts';
 import type { ChangeCommand } from './tools/keys.ts';
 import { inPlanFrames } from './tools/planFrames.ts';
+import { useHandles } from './tools/useHandles.ts';
 import { useFloorSpot } from './useFloorSpot.ts';
 import {
   useRevealBoxSpots,
@@ -40,12 +41,12 @@ import {
   FIT_BORDER,
   firstFit,
 } from './view/extent.ts';
-import type { KitView } from './view/kitView.ts';
 import { type Subject, useView, type ViewControls } from './view/useView.ts';
 import type { ScreenPoint, ScreenSize, View } from './view/view.ts';
 import { planName } from './words.ts';
 
 export interface PaneProps {
+  /** In a drag the newest preview whose answers are drawn. */
   readonly open: OpenLayout;
   readonly size: ScreenSize;
   /** How far below the upper edge of all drawings it begins, px. */
@@ -82,15 +83,9 @@ export function PlanPane(props: PlanProps) {
   useForgetOnMove(view, notes);
   const kitView = useMemo(() => ({ view, deck: layout.deck }), [view, layout.deck]);
   const { showRuns } = preferences;
-  const highlighted = useMemo(
-    () => selectedOutlines(layout, report.rig, selection),
-    [layout, report.rig, selection],
-  );
   const ghosts = useGhosts(open, pickablesIn);
   const chosen = opened === null ? selection : null;
   const handles = useHandles(open, chosen, kitView);
-  // Labels find their places for what is answered, and keep them while the drawing runs ahead.
-  const labelledHandles = useHandles(answeredOf(open), chosen, kitView);
   const floorSpot = useFloorSpot(floor !== null && preferences.showFloor);
   const furniture = useFurniture(props, true);
   const finding = useRevealing(open, selection, controls);
@@ -112,7 +107,7 @@ export function PlanPane(props: PlanProps) {
   };
   const { off, badges } = useOffView(open, view, selection);
   const spots = useBoxSpotMarks(layout, view);
-  const covered = useCovered(labelledHandles, spots, badges);
+  const covered = useCovered(handles, spots, badges);
   const { show } = controls;
   const showAll = useCallback(() => {
     const { open: now } = session.getState();
@@ -123,7 +118,7 @@ export function PlanPane(props: PlanProps) {
     <>
       <PlanStage
         {...{ open, selection, zone, zoneIsOld, ring, floor, focus, preferences, kitView }}
-        {...{ highlighted, ghosts, handles, covered, furniture, finding, marks }}
+        {...{ chosen, ghosts, covered, furniture, finding, marks }}
         asked={asked.place}
       />
       <TouchSurface name={planName} described={described} ground={ground} framed={framed} />
@@ -164,16 +159,6 @@ function useOffView({ layout, report }: OpenLayout, view: View, selection: Selec
 }
 
 const pickablesIn = (layout: Layout, report: Report) => pickablesOf(layout, report, false);
-
-const useHandles = (
-  { layout, report }: OpenLayout,
-  selection: Selection | null,
-  kitView: KitView,
-): readonly Handle[] =>
-  useMemo(
-    () => handlesOf(layout, report.rig, selection, kitView),
-    [layout, report.rig, selection, kitView],
-  );
 
 /** From this width on there is room for the legend beside the scale bar, px. */
 const LEGEND_FROM = 740;

@@ -1,5 +1,4 @@
 import { memo, useCallback, useMemo } from 'react';
-import { Stage } from 'react-konva/es/ReactKonvaCore.js';
 import type { Layout } from '../../layout/layout.ts';
 import type { Figure } from '../../report/figure.ts';
 import type { Report } from '../../report/report.ts';
@@ -27,6 +26,7 @@ import type { Handle } from '../tools/handles.ts';
 import type { KitView } from '../view/kitView.ts';
 import type { ScreenPoint } from '../view/view.ts';
 import { Drawn } from './Drawn.tsx';
+import { FedStage } from './FedStage.tsx';
 import { FindingMark } from './FindingMark.tsx';
 import { FocusDrawing } from './FocusDrawing.tsx';
 import { Footer } from './Footer.tsx';
@@ -36,7 +36,6 @@ import { Handles } from './Handles.tsx';
 import { Highlight } from './Highlight.tsx';
 import { PaintedLayer } from './PaintedLayer.ts';
 import { PlacedLabels } from './PlacedLabels.tsx';
-import { useCanvasKey } from './paintedBeside.ts';
 import { keyOf, type Moving } from './useMoving.ts';
 
 /** What an elevation shows: report, figure and focus are the turned ones (rule E1). */
@@ -67,9 +66,8 @@ export function ElevationStage(props: Props) {
   const { view } = kitView;
   const colours = palettes[preferences.theme];
   const kit = { report: props.report, figure: props.figure, moving: props.moving, colours };
-  const canvasKey = useCanvasKey();
   return (
-    <Stage key={canvasKey} width={view.size.width} height={view.size.height} listening={false}>
+    <FedStage size={view.size}>
       <PaintedLayer listening={false}>
         <Ground {...props} colours={colours} />
       </PaintedLayer>
@@ -96,7 +94,7 @@ export function ElevationStage(props: Props) {
         <Handles handles={props.handles} colours={colours} />
         {finding && <FindingMark mark={finding} colours={colours} />}
       </PaintedLayer>
-    </Stage>
+    </FedStage>
   );
 }
 

@@ -1,5 +1,4 @@
 import { useCallback, useMemo, useState } from 'react';
-import { Stage } from 'react-konva/es/ReactKonvaCore.js';
 import type { Layout } from '../../layout/layout.ts';
 import { createFigures, isUnderfoot } from '../../report/figure.ts';
 import type { FloorReport } from '../../report/floor.ts';
@@ -8,7 +7,7 @@ import type { RingOfMic, RingPlace } from '../../report/ring.ts';
 import type { ForbiddenZone } from '../../report/zone.ts';
 import type { PlanMarks } from '../../session/patchView.ts';
 import type { Selection } from '../../session/selection.ts';
-import { answeredOf, type OpenLayout, type Preferences } from '../../session/session.ts';
+import type { OpenLayout, Preferences } from '../../session/session.ts';
 import { markBoxes, markedPlaces } from '../labels/markedPlaces.ts';
 import type { Box } from '../labels/placeLabels.ts';
 import type { Furniture } from '../labels/reserved.ts';
@@ -16,15 +15,17 @@ import { ringBoxes } from '../labels/ringWishes.ts';
 import type { MicFocus } from '../move/micFocus.ts';
 import { type Palette, palettes } from '../palette.ts';
 import type { Outline } from '../pick/outline.ts';
+import { selectedOutlines } from '../pick/pickables.ts';
 import { paintBoxDigits } from '../shapes/boxDigits.ts';
 import { paintContours } from '../shapes/contours.ts';
 import type { Pen } from '../shapes/pen.ts';
 import { paintSwing } from '../shapes/swing.ts';
-import type { Handle } from '../tools/handles.ts';
+import { useHandles } from '../tools/useHandles.ts';
 import type { KitView } from '../view/kitView.ts';
 import type { View } from '../view/view.ts';
 import { DeckLayer } from './DeckLayer.tsx';
 import { Drawn } from './Drawn.tsx';
+import { FedStage } from './FedStage.tsx';
 import { FindingMark } from './FindingMark.tsx';
 import { FocusDrawing } from './FocusDrawing.tsx';
 import { DeckFrame, KitFrame } from './Frames.tsx';
@@ -34,14 +35,17 @@ import { Highlight } from './Highlight.tsx';
 import { KitDrawing, usePlugged } from './KitDrawing.tsx';
 import { PaintedLayer } from './PaintedLayer.ts';
 import { PlanLabels } from './PlanLabels.tsx';
-import { useCanvasKey } from './paintedBeside.ts';
 import { RimRing } from './RimRing.tsx';
 import { keyOf, useMoving } from './useMoving.ts';
+import { usePlaced } from './usePlaced.ts';
 import { ZoneLayer } from './ZoneLayer.tsx';
 
 interface Props {
+  /** As it was answered; where things are follows the finger. */
   readonly open: OpenLayout;
   readonly selection: Selection | null;
+  /** What has handles. */
+  readonly chosen: Selection | null;
   readonly zone: ForbiddenZone | null;
   /** Whether the zone is that of before a change. */
   readonly zoneIsOld: boolean;
@@ -52,10 +56,8 @@ interface Props {
   readonly focus: MicFocus | null;
   readonly preferences: Preferences;
   readonly kitView: KitView;
-  readonly highlighted: readonly Outline[];
   /** Where things are that are only shown elsewhere. */
   readonly ghosts?: readonly Outline[];
-  readonly handles: readonly Handle[];
   readonly covered: readonly Box[];
   readonly furniture: Furniture;
   readonly finding: Finding | undefined;
@@ -68,13 +70,25 @@ interface Props {
  * The plan, a layer each: the deck with the cables on it, what stands still, and what moves with what is said about it. In a drag only the last is drawn in every
  * frame, and cables in those that take answers over. Pointers are read elsewhere.
  */
-export function PlanStage(props: Props) {
-  const { open, selection, zone, ring, floor, asked, preferences, kitView, finding } = props;
+export const PlanStage = (props: Props) => (
+  <FedStage size={props.kitView.view.size}>
+    <PlanLayers {...props} />
+  </FedStage>
+);
+
+function PlanLayers(props: Props) {
+  const { open: answered, selection, zone, ring, floor, asked, preferences, finding } = props;
+  const { view } = props.kitView;
+  // What is said follows what is answered; what stands there follows the finger.
+  const open = usePlaced(answered);
   const { layout, report } = open;
   const { deck } = layout;
-  const { view } = kitView;
-  // What is said follows what is answered; what stands there follows the finger.
-  const answered = answeredOf(open);
+  const kitView = useMemo(() => ({ view, deck }), [view, deck]);
+  const highlighted = useMemo(
+    () => selectedOutlines(layout, report.rig, selection),
+    [layout, report.rig, selection],
+  );
+  const handles = useHandles(open, props.chosen, kitView);
   const { showRuns } = preferences;
   const colours = palettes[preferences.theme];
   const { still, moving } = useMoving(open);
@@ -86,14 +100,13 @@ export function PlanStage(props: Props) {
   const underfootMoves = layout.pieces.some(
     ({ kind, id }) => isUnderfoot(kind) && moving.has(keyOf.piece(id)),
   );
-  const { marked, covered } = useMarked(props);
+  const { marked, covered } = useMarked({ ...props, kitView });
   const standing = useMemo(
     () => still.report.rig.mics.filter(({ mic }) => !moving.has(keyOf.mic(mic.id))),
     [still.report.rig.mics, moving],
   );
-  const canvasKey = useCanvasKey();
   return (
-    <Stage key={canvasKey} width={view.size.width} height={view.size.height} listening={false}>
+    <>
       <DeckLayer
         {...{ deck, view, colours }}
         loom={showRuns ? report.loom : null}
@@ -119,7 +132,7 @@ export function PlanStage(props: Props) {
       <PaintedLayer listening={false}>
         <DeckFrame view={view}>
           <KitFrame kit={deck.kit}>
-            <Highlight outlines={props.highlighted} colours={colours} />
+            <Highlight outlines={highlighted} colours={colours} />
             {props.ghosts && <Ghosts outlines={props.ghosts} colours={colours} />}
           </KitFrame>
           <KitDrawing
@@ -144,7 +157,7 @@ export function PlanStage(props: Props) {
           marks={props.marks}
         />
         <BoxDigits box={layout.box} plugged={plugged} view={view} colours={colours} />
-        <Handles handles={props.handles} colours={colours} />
+        <Handles handles={handles} colours={colours} />
         {marked.map((mark) => (
           <FindingMark
             key={mark.key === finding?.key ? 'finding' : mark.key}
@@ -153,13 +166,13 @@ export function PlanStage(props: Props) {
           />
         ))}
       </PaintedLayer>
-    </Stage>
+    </>
   );
 }
 
 /** What is marked, and all that labels keep out of. */
 function useMarked({ open, finding, wishes, ring, kitView, covered }: Props) {
-  const { layout, report } = answeredOf(open);
+  const { layout, report } = open;
   const marked = useMemo(
     () => markedPlaces([...(finding ? [finding] : []), ...(wishes ?? [])], report, kitView),
     [finding, wishes, report, kitView],
