@@ -4,7 +4,7 @@ import type { Mount } from '../layout/mics/mount.ts';
 import type { LeftMic } from '../session/clearing.ts';
 import type { Mm } from '../units/quantity.ts';
 
-/** What the page asks of the worker that looks for clear spots: of these mics, one after the other, each among what moved before it. */
+/** What the page asks of the worker that looks for clear spots: of these mics, one after the other (rules T1 to T3). */
 export interface ClearQuestion {
   readonly token: number;
   readonly layout: Layout;
@@ -31,6 +31,8 @@ export interface Progress {
   readonly done: number;
   readonly beyond: Mm;
   readonly spent: number;
+  /** The next one, where it is looked for once more: until then those that wait for that are not counted as dealt with. */
+  readonly again?: Id;
   /** Told when a mic has been dealt with: what would be found if the search ended here. */
   readonly soFar?: Pick<Found, 'moved' | 'left'>;
 }

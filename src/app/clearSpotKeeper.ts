@@ -105,11 +105,21 @@ export class ClearSpotKeeper implements ClearSpots {
     if (answer.token !== this.#open?.token) return;
     const { request, layout } = this.#open;
     if (answer.kind === 'progress') {
-      const { done, beyond, spent } = answer;
+      const { done, beyond, spent, again } = answer;
       const soFar = answer.soFar ?? this.#open.soFar;
       this.#open = { ...this.#open, soFar };
       const found = soFar.moved.length;
-      clearing.setState({ current: { kind: 'working', request, done, beyond, spent, found } });
+      clearing.setState({
+        current: {
+          kind: 'working',
+          request,
+          done,
+          beyond,
+          spent,
+          found,
+          ...(again !== undefined && { again }),
+        },
+      });
       return;
     }
     this.#open = null;

@@ -41,6 +41,8 @@ export interface NoClearSpot {
   readonly reason: 'clear' | 'none-within-reach' | 'none-found' | 'fixed' | 'unknown';
   /** The widest margin with which it has a clear spot, as far as was seen, mm (rule N7); only where something was looked for, and where it may stand anywhere. */
   readonly most?: Mm;
+  /** The other mics that stood in the way of some place that was looked at: while none of them moves, looking again finds nothing new. */
+  readonly hinderedBy?: readonly Id[];
 }
 
 export type ClearSpotAnswer = ClearSpot | NoClearSpot;
@@ -85,6 +87,9 @@ export function* clearSpotSteps(
     kind: 'none',
     reason: ended ? 'none-within-reach' : 'none-found',
     ...(most !== undefined && { most }),
+    hinderedBy: layout.mics
+      .map(({ id }) => id)
+      .filter((id) => id !== micId && judge.hinderedBy.has(id)),
   };
 }
 

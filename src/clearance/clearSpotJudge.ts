@@ -29,10 +29,14 @@ export class SpotJudge {
   readonly standsIn: boolean;
   /** Whether it can't stay where it is, whatever room what moves leaves it: it stands in a piece, its hardware or another mic, or in or too near to the player. */
   readonly mustLeave: boolean;
+  /** What stood in the way of any place that was asked about: mics and pieces. */
+  readonly hinderedBy: ReadonlySet<Id>;
+  private readonly hindering = new Set<Id>();
 
   constructor(layout: Layout, rig: Rig, now: PlacedMic) {
     this.layout = layout;
     this.now = now;
+    this.hinderedBy = this.hindering;
     const standing = createStandingOf(rig, layout.deck);
     const againstPlayer = againstPlayerIn(layout);
     this.about = (placed) => [...standing(placed), ...againstPlayer(placed)];
@@ -80,6 +84,7 @@ export class SpotJudge {
       }
       const worse = found.overlap - (this.before.get(inTheWayKey(found)) ?? 0) - TOUCHING;
       if (worse <= 0) continue;
+      for (const id of found.about) this.hindering.add(id);
       // Feet may get out of each other's way faster than they move.
       depth = Math.max(depth ?? 0, found.code === 'feet-overlap' ? 0 : worse);
     }

@@ -12,10 +12,10 @@ export interface ClearRequest {
   readonly label: string;
 }
 
-/** A mic that stays as it is, and why: nothing is within reach, the search came to its end without one, it lies where it lies, or the search was ended before. */
+/** A mic that stays as it is, and why: nothing is within reach, the search came to its end without one, it lies where it lies, or the search was ended before it was looked for, or looked for again after another made room. */
 export interface LeftMic {
   readonly mic: Id;
-  readonly why: 'none-within-reach' | 'none-found' | 'fixed' | 'not-looked';
+  readonly why: 'none-within-reach' | 'none-found' | 'fixed' | 'not-looked' | 'not-again';
   /** The widest margin with which a clear spot was seen; left out where it may stand nowhere, or nothing was looked for. */
   readonly most?: Mm;
 }
@@ -26,6 +26,8 @@ export interface Working {
   readonly done: number;
   readonly beyond: Mm;
   readonly spent: number;
+  /** The next one, where it is looked for once more because others have moved. */
+  readonly again?: Id;
   /** Of the mics that are dealt with those that have a spot. */
   readonly found: number;
 }

@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { clearInTurn } from '../../src/app/clearInTurn.ts';
 import type { ClearAnswer, ClearedMic } from '../../src/app/clearQuestion.ts';
@@ -5,6 +6,7 @@ import { createClearances } from '../../src/clearance/clearances.ts';
 import { STARTING_KITS } from '../../src/layout/catalogue/kits/startingKits.ts';
 import { addMic, changeMount } from '../../src/layout/edit/mics.ts';
 import type { Layout } from '../../src/layout/layout.ts';
+import type { MicClass } from '../../src/layout/mics/micClass.ts';
 import { createAnalyst } from '../../src/report/analyse.ts';
 import { judgementCounts } from '../../src/report/judgement.ts';
 import { micsToLead } from '../../src/report/needsSpot.ts';
@@ -45,6 +47,76 @@ const depths = (layout: Layout): ReadonlyMap<string, number> =>
     ]),
   );
 
+/** Clips all round the snare, with a margin that leaves few places there. */
+function crowdedSnare(seed: number): Layout {
+  const start = kit();
+  const clip = start.mics.find(({ id }) => id === 'mic-rack-1');
+  if (clip?.mount.kind !== 'clip') throw new Error('the rack tom has a clip');
+  const { mount } = clip;
+  const clips = fc.sample(
+    fc.array(
+      fc.record({
+        angle: fc.integer({ min: 0, max: 719 }).map((half) => half / 2),
+        reach: fc.integer({ min: 0, max: 60 }),
+        height: fc.integer({ min: 20, max: 80 }),
+      }),
+      { minLength: 6, maxLength: 6 },
+    ),
+    { numRuns: 1, seed },
+  )[0];
+  return (clips ?? []).reduce<Layout>(
+    (to, at) =>
+      addMic(to, {
+        ...clip,
+        hears: ['snare'],
+        input: null,
+        mount: { ...mount, ...at, drum: 'snare' },
+      }),
+    { ...start, margin: 120, mics: [] },
+  );
+}
+
+/**
+ * A clip on the snare that has a clear spot at one end of its reach only, with a margin that leaves no other, and a mic on a boom whose grille is there:
+ * itself too near to the sticks, and farther from its own clear spots.
+ */
+function placeTaken(): Layout {
+  const start = { ...kit(), margin: 157 };
+  const clip = start.mics.find(({ id }) => id === 'mic-rack-1');
+  const high = start.mics.find(({ mount }) => mount.kind === 'stand' && mount.tip.z > 1400);
+  const snare = start.pieces.find((piece) => piece.kind === 'snare');
+  if (clip?.mount.kind !== 'clip' || high?.mount.kind !== 'stand' || snare?.kind !== 'snare') {
+    throw new Error('the kit has a clip, an overhead and a snare');
+  }
+  const held = { ...clip.mount, drum: snare.id, angle: 90 };
+  const onSnare = { ...clip, hears: [snare.id], mount: held };
+  const only = { ...held, angle: 139.5, reach: -32, height: 20, pitch: 32 };
+  const [there] = buildRig({ ...start, mics: [{ ...onSnare, mount: only }] }).mics;
+  const { x = 0, y = 0, z = 0 } = there?.tip ?? {};
+  const out = Math.atan2(x - snare.x, y - snare.y);
+  const mount = {
+    ...high.mount,
+    base: { x: x + 700 * Math.sin(out), y: y + 700 * Math.cos(out) },
+    tip: { x, y, z: z - 20 },
+    azimuth: Math.round((out * 180) / Math.PI) + 180,
+    pitch: -30,
+  };
+  const wide: MicClass = {
+    id: 'wide',
+    name: 'Wide',
+    length: 150,
+    diameter: 100,
+    address: 'end',
+    patternA: 0.5,
+    type: 'dynamic',
+    phantom: false,
+    connector: 'straight',
+    mass: 0.3,
+  };
+  const inPlace = { ...high, micClass: wide.id, hears: [snare.id], mount };
+  return { ...start, ownClasses: [wide], mics: [onSnare, inPlace] };
+}
+
 describe('clear spots, one after the other', () => {
   const clips = ['mic-rack-1', 'mic-rack-2'];
   /** One of the clips is a few mm nearer than the margin. */
@@ -63,7 +135,7 @@ describe('clear spots, one after the other', () => {
     expect(clips.map((mic) => verdicts(cleared).get(mic))).toEqual(['clear', 'clear']);
   });
 
-  it('tells how many are done, and answers the question that was asked', () => {
+  it('T1: tells how many are done, and answers the question that was asked', () => {
     expect(new Set(answers.map(({ token }) => token))).toEqual(new Set([7]));
     const done = answers.flatMap((each) => (each.kind === 'progress' ? [each.done] : []));
     expect(done).toEqual(done.toSorted((a, b) => a - b));
@@ -120,6 +192,46 @@ describe('clear spots, one after the other', () => {
     expect(found.moved.map(({ mic }) => mic)).toEqual([high.id]);
     expect(micsToLead(analyse(withMoved(under, found.moved)))).toEqual([]);
   }, 60_000);
+
+  it('T2: whose only place was taken by one that moves later is cleared in the same run', () => {
+    const layout = placeTaken();
+    const [clip = '', inPlace = ''] = layout.mics.map(({ id }) => id);
+    const answers = answersTo(layout, [clip, inPlace]);
+    const told = answers.flatMap((each) => (each.kind === 'progress' ? (each.soFar ?? []) : []));
+    expect(told.map(({ moved }) => moved.map(({ mic }) => mic))).toEqual([
+      [],
+      [inPlace],
+      [inPlace, clip],
+    ]);
+    expect(told.map(({ left }) => left.map(({ why }) => why))).toEqual([
+      ['none-found'],
+      ['not-again'],
+      [],
+    ]);
+    const again = answers.filter((each) => each.kind === 'progress' && each.again === clip);
+    expect(new Set(again.map((each) => each.kind === 'progress' && each.done))).toEqual(
+      new Set([1]),
+    );
+    const cleared = verdicts(withMoved(layout, foundIn(answers).moved));
+    expect([...cleared.values()]).toEqual(['clear', 'clear']);
+  }, 120_000);
+
+  it('T2, T3: all of them, looked for once more right after, move no more', () => {
+    const analyse = createAnalyst();
+    let again = 0;
+    for (const layout of [...seededKits(2, 3), crowdedSnare(1), placeTaken()]) {
+      const answers = answersTo(layout, micsToLead(analyse(layout)));
+      const { moved } = foundIn(answers);
+      if (moved.length === 0) continue;
+      expect(new Set(moved.map(({ mic }) => mic)).size).toBe(moved.length);
+      const cleared = withMoved(layout, moved);
+      expect(foundIn(answersTo(cleared, micsToLead(analyse(cleared)))).moved).toEqual([]);
+      again += answers.filter(
+        (each) => each.kind === 'progress' && each.again !== undefined,
+      ).length;
+    }
+    expect(again).toBeGreaterThan(0);
+  }, 240_000);
 
   // Rule N4 lets each of two mics that stand in each other come deeper by TOUCHING.
   it('N4 whatever is cleared, no other mic is worse off, and nothing stands deeper in anything than before', () => {

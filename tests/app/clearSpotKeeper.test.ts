@@ -225,6 +225,23 @@ describe('clear spots', () => {
     expect(current()?.kind).toBe('none');
   });
 
+  it('P5: that a mic is looked for again is told, and that it was not, where the search is ended before', () => {
+    const { keeper, asked, answer } = keeping();
+    edit('Margin', (from) => ({ ...from, margin: 300 }));
+    keeper.find({ mics: ['mic-snare', RACK], whole: true, label: 'Clear all' });
+    const token = asked()?.token ?? 0;
+    const mount = { ...clipOf(layout()), angle: 123 };
+    const moved = [{ mic: RACK, mount, proven: true }];
+    const left = [{ mic: 'mic-snare', why: 'not-again' as const }];
+    const soFar = { moved, left };
+    answer({ token, kind: 'progress', done: 2, beyond: 0, spent: 0, soFar });
+    expect(current()).not.toHaveProperty('again');
+    answer({ token, kind: 'progress', done: 1, beyond: 9, spent: 0.1, again: 'mic-snare' });
+    expect(current()).toMatchObject({ kind: 'working', done: 1, again: 'mic-snare', found: 1 });
+    keeper.endEarly();
+    expect(current()).toMatchObject({ kind: 'offered', moved: [RACK], left });
+  });
+
   it('P6: what may stay once the rest has moved is not left', () => {
     const { keeper, asked, answer } = keeping();
     const clip = layout().mics.find(({ id }) => id === RACK);

@@ -23,12 +23,13 @@ export function ClearEverything() {
   const own = offeredOver ?? report;
   switch (search?.kind) {
     case 'working': {
-      const { request, done, spent, found } = search;
-      const now = request.mics[done];
+      const { request, done, spent, found, again } = search;
+      const now = again ?? request.mics[done];
       return (
         <SearchWorking
           text={inTurnWords(done, request.mics.length, {
             now: now === undefined ? '' : nameOf(layout, now),
+            isAgain: again !== undefined,
             found,
           })}
           done={done + spent}

@@ -79,14 +79,18 @@ export function searchingWords(name: string, beyond: number, { units }: Layout):
   return `Searching for a clear spot for ${name}${far}…`;
 }
 
-/** `Looking for clear spots: 3 of 11 mics done, 2 with a spot. Now Snare mic…` */
+/** `Looking for clear spots: 3 of 11 mics done, 2 with a spot. Now Snare mic…`, or `Now Snare mic again…` */
 export function inTurnWords(
   done: number,
   of: number,
-  { now, found }: { readonly now: string; readonly found: number },
+  {
+    now,
+    isAgain,
+    found,
+  }: { readonly now: string; readonly isAgain: boolean; readonly found: number },
 ): string {
   const spots = done === 0 ? '' : `, ${found === 0 ? 'none' : found} with a spot`;
-  return `Looking for clear spots: ${done} of ${counted(of, 'mic')} done${spots}. ${now === '' ? 'Summing up' : `Now ${now}`}…`;
+  return `Looking for clear spots: ${done} of ${counted(of, 'mic')} done${spots}. ${now === '' ? 'Summing up' : `Now ${now}${isAgain ? ' again' : ''}`}…`;
 }
 
 /** Why there is no clear spot to show: in short, and what that means. */
@@ -101,6 +105,10 @@ export const whyNotWords: Readonly<Record<LeftMic['why'], readonly [string, stri
   ],
   fixed: ['Nothing to move', 'A plate stays where it lies.'],
   'not-looked': ['Not looked for', 'The search was stopped before.'],
+  'not-again': [
+    'Not looked for again',
+    'Another mic has made room since, and the search was stopped before.',
+  ],
 };
 
 /** What would be room enough for a mic that has no clear spot: the wanted clearance with which it has one; empty where nothing was seen. */
@@ -119,7 +127,7 @@ export function enoughWords(
 
 /** The next step for a mic that stays in the way, the one thing most likely to help first. */
 export function nextForLeft({ why }: Pick<LeftMic, 'why'>, { mount }: Mic): string {
-  if (why === 'not-looked') return 'Look again for it alone.';
+  if (why === 'not-looked' || why === 'not-again') return 'Look again for it alone.';
   if (mount.kind === 'stand') return 'Move its stand, or move what is in the way.';
   if (mount.kind === 'clip') return 'Hold it by a stand, or move what is in the way.';
   return 'Lay it elsewhere, or move what is in the way.';

@@ -142,11 +142,14 @@ test('the verdict with its number', () => {
 });
 
 test('which mic of how many is looked for, and how many have a spot', () => {
-  const said = (done: number, found: number, now = 'Snare mic') =>
-    inTurnWords(done, 11, { now, found });
+  const said = (done: number, found: number, now = 'Snare mic', isAgain = false) =>
+    inTurnWords(done, 11, { now, isAgain, found });
   expect(said(0, 0)).toBe('Looking for clear spots: 0 of 11 mics done. Now Snare mic…');
   expect(said(3, 2)).toBe(
     'Looking for clear spots: 3 of 11 mics done, 2 with a spot. Now Snare mic…',
+  );
+  expect(said(9, 2, 'Snare mic', true)).toBe(
+    'Looking for clear spots: 9 of 11 mics done, 2 with a spot. Now Snare mic again…',
   );
   expect(said(11, 0, '')).toBe(
     'Looking for clear spots: 11 of 11 mics done, none with a spot. Summing up…',
