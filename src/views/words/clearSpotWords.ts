@@ -12,7 +12,7 @@ import { choiceOf, mountChoices } from '../mics/mountChoices.ts';
 import { choiceWords } from './kindWords.ts';
 import { capitalised, counted, inSentence, listed, nameOf } from './nameOf.ts';
 import { figureWords } from './troubleWords.ts';
-import { countsToLead, saidVerdict } from './verdictWords.ts';
+import { countsToLead, judgementWord, saidVerdict } from './verdictWords.ts';
 
 /** `Struck, −12 mm`, `In the way, in Rack tom, 34 mm deep`: what is said of it with its figure. */
 export const roomWords = (
@@ -58,11 +58,14 @@ export function spareSentence(row: ClearanceRow, layout: Layout, before: Judging
 /** The search ends here: a larger change is another set-up, not a clear spot (rule N5). mm. */
 const FARTHEST = 500;
 
-/** Mics that stay in the way, by what they are: `1 mic stays struck, 2 mics stay tight`; empty where none does. */
+/** Mics that stay in the way, by what is said of them: `1 mic stays struck, 2 mics stay tight, 1 mic still won't hold`; empty where none does. */
 export function stayWords(mics: readonly Id[], report: Judging): string {
   const clearances = report.clearances.filter(({ mic }) => mics.includes(mic));
   return countsToLead({ clearances }, report)
-    .map(({ word, count }) => `${counted(count, 'mic')} ${count === 1 ? 'stays' : 'stay'} ${word}`)
+    .map(({ judgement, count }) => {
+      const stay = judgement === 'not-held' ? 'still' : count === 1 ? 'stays' : 'stay';
+      return `${counted(count, 'mic')} ${stay} ${judgementWord(judgement).toLowerCase()}`;
+    })
     .join(', ');
 }
 

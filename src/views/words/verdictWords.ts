@@ -5,7 +5,7 @@ import {
   judgementOf,
   shownVerdict,
 } from '../../report/judgement.ts';
-import { type LedFrom, ledFrom } from '../../report/needsSpot.ts';
+import { needsSpot } from '../../report/needsSpot.ts';
 import type { ClearanceRow, Report, Severity } from '../../report/report.ts';
 import { type Judged, showClearance, showInside } from '../../units/clearanceText.ts';
 import { roundedDown, showLength } from '../../units/lengthText.ts';
@@ -65,24 +65,19 @@ export const tallyWords = (report: Judging): string =>
     .map(({ judgement, count }) => `${count} ${judgementWord(judgement).toLowerCase()}`)
     .join(', ');
 
-const LED_FROM: readonly LedFrom[] = ['struck', 'in-the-way', 'tight', 'near-player'];
-
-/** How many mics have to be led away from what, the worst first, without what none has: `struck`, `in the way`, `tight`, `near the player`. */
+/** Of the mics that have to be led to clear spots how many there are of each judgement, the worst first, without what none has: the words are those of the tally. */
 export function countsToLead(
   { clearances }: Pick<Report, 'clearances'>,
   report: Pick<Report, 'findings'>,
-): readonly { readonly word: string; readonly count: number }[] {
-  const from = clearances.map((row) => ledFrom(row, report));
-  return LED_FROM.map((each) => ({
-    word: judgementWord(each).toLowerCase(),
-    count: from.filter((one) => one === each).length,
-  })).filter(({ count }) => count > 0);
+): readonly { readonly judgement: Judgement; readonly count: number }[] {
+  const led = clearances.filter((row) => needsSpot(row, report));
+  return tally({ clearances: led, findings: report.findings }).filter(({ count }) => count > 0);
 }
 
-/** What the mics are that have to be led to clear spots: `1 struck, 1 in the way, 2 tight`. */
+/** What is said of the mics that have to be led to clear spots: `1 struck, 1 in the way, 2 tight`. */
 export const inTheWayWords = (report: Judging): string =>
   countsToLead(report, report)
-    .map(({ word, count }) => `${count} ${word}`)
+    .map(({ judgement, count }) => `${count} ${judgementWord(judgement).toLowerCase()}`)
     .join(', ');
 
 /** The clearance as a person says it: `12 mm too close`, `38 mm away, 12 mm inside the margin`, `84 mm clear`. */

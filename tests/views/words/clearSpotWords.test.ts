@@ -15,7 +15,7 @@ import {
   whyNotWords,
 } from '../../../src/views/words/clearSpotWords.ts';
 import { nameOf } from '../../../src/views/words/nameOf.ts';
-import { inDrum, nearPlayer, sample, snareRow } from './sampleLayout.ts';
+import { beyondStand, inDrum, nearPlayer, sample, snareRow } from './sampleLayout.ts';
 
 const tries = (id: string) => {
   const mic = sample.mics.find((each) => each.id === id);
@@ -64,6 +64,9 @@ test('what stays is said by what it is, and what was cleared by the others is no
   );
   expect(stayWords(['c', 'd'], { ...report, findings: [nearPlayer('d', 20)] })).toBe(
     '1 mic stays tight, 1 mic stays near the player',
+  );
+  expect(stayWords(['b', 'c'], { ...report, findings: [beyondStand('b')] })).toBe(
+    "1 mic still won't hold, 1 mic stays tight",
   );
 });
 

@@ -38,3 +38,13 @@ export const nearPlayer = (mic: string, gap: number): Finding => ({
   place: undefined,
   numbers: { gap, head: gap },
 });
+
+/** The finding that a mic's stand does not reach so far. */
+export const beyondStand = (mic: string): Finding => ({
+  key: `mic-beyond-stand:${mic}`,
+  code: 'mic-beyond-stand',
+  severity: 'stop',
+  about: [mic],
+  place: undefined,
+  numbers: {},
+});

@@ -7,9 +7,10 @@ import { roundedDown } from '../../../src/units/lengthText.ts';
 import {
   clearanceAmount,
   inTheWayWords,
+  tallyWords,
   verdictWord,
 } from '../../../src/views/words/verdictWords.ts';
-import { inDrum, nearPlayer, snareRow } from './sampleLayout.ts';
+import { beyondStand, inDrum, nearPlayer, snareRow } from './sampleLayout.ts';
 
 describe('a clearance in words', () => {
   it('says each verdict with its own amount', () => {
@@ -91,4 +92,11 @@ it('counts what is in the way, each verdict only where a mic has it', () => {
     findings: [nearPlayer('m0', 20), nearPlayer('m1', 20)],
   };
   expect(inTheWayWords(near)).toBe('1 tight, 1 near the player');
+  // One that its stand can't hold is called so here as in the tally: led away where it is tight too, left where it has room.
+  const beyond = {
+    ...report('tight', 'clear', 'tight'),
+    findings: [beyondStand('m0'), beyondStand('m1')],
+  };
+  expect(inTheWayWords(beyond)).toBe("1 won't hold, 1 tight");
+  expect(tallyWords(beyond)).toBe("0 struck, 2 won't hold, 1 tight, 0 clear");
 });
