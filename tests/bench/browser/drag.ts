@@ -27,6 +27,8 @@ export interface Bench {
   } | null;
   /** What the plan was painted with, and when, ms since 1970. */
   readonly painted: { readonly at: number; readonly open: Shown | null }[];
+  /** Hears when the number of a field is set: no observer sees that. */
+  hearField: (() => void) | null;
 }
 
 interface Shown {
@@ -54,8 +56,22 @@ export async function prepareDrags(page: Page): Promise<void> {
   await page.addInitScript(() => {
     // A finger that the browser does not know of can't be captured.
     Element.prototype.setPointerCapture = () => undefined;
-    const bench: Bench = { frame: 0, ages: { ring: [], answer: [] }, session: null, painted: [] };
+    const bench: Bench = {
+      frame: 0,
+      ages: { ring: [], answer: [] },
+      session: null,
+      painted: [],
+      hearField: null,
+    };
     Object.assign(window, { bench });
+    const value = Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value') ?? {};
+    Object.defineProperty(HTMLInputElement.prototype, 'value', {
+      ...value,
+      set(this: HTMLInputElement, text: string) {
+        bench.hearField?.();
+        value.set?.call(this, text);
+      },
+    });
     const sent: (Shown | null)[] = [];
     let isHeard = false;
     const post = Worker.prototype.postMessage;
@@ -146,6 +162,7 @@ async function dragInside({ element, from, mark, shape }: Asked) {
     const what = { subtree: true, childList: true, characterData: true, attributes: true };
     watch.observe(panel.parentElement, what);
   }
+  bench.hearField = () => changed.add(frame);
   const finger = { pointerId: 7, pointerType: 'touch', isPrimary: true };
   const send = (type: string, clientX: number, clientY: number): void => {
     const buttons = type === 'pointerup' ? 0 : 1;
@@ -175,6 +192,7 @@ async function dragInside({ element, from, mark, shape }: Asked) {
   send('pointerup', from.x, from.y);
   await nextFrame();
   watch.disconnect();
+  bench.hearField = null;
   /** How many frames before each frame that was placed whose answers are painted when the next one begins, and seen with it. */
   const drawn = begun.slice(1).flatMap((next, now) => {
     const end = performance.timeOrigin + start + next;
