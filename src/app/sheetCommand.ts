@@ -102,7 +102,9 @@ function askedFor(given: readonly string[]): Asked | { readonly wrong: string } 
   }
   const one = <Value extends string>(option: string, choices: readonly Value[]) => {
     const found = take(option, 1);
-    return found === undefined ? choices[0] : choices.find((each) => each === found?.[0]);
+    return found === undefined
+      ? choices[0]
+      : choices.find((each) => each === found?.[0]?.toLowerCase());
   };
   const size = one('--paper', PAPERS);
   if (!size) return { wrong: `Expected one of ${PAPERS.join(', ')} after --paper. ` };

@@ -52,6 +52,13 @@ describe('the sheet command', () => {
     expect(new DxfParser().parseSync(String(text))?.entities.length).toBeGreaterThan(100);
   });
 
+  test('takes paper, orientation and side in capitals too', async () => {
+    const options = ['--paper', 'A4', '--orientation', 'Portrait', '--from', 'PLAYER'];
+    const { code, written } = await run(['demo.json', '--sheet', 'svg', 'plan.svg', ...options]);
+    expect(code).toBe(0);
+    expect(written.get('plan.svg')).toMatch(/^<svg [^>]*width="210mm" height="297mm"/);
+  });
+
   test.each([
     ['no format', ['demo.json', '--sheet'], 'Expected one of pdf, svg, dxf and a file to write'],
     ['no file to write', ['demo.json', '--sheet', 'pdf'], 'and a file to write'],
