@@ -24,8 +24,8 @@ export interface SheetWords {
     readonly behind: string;
     readonly side: string;
   };
-  /** What the signs on a plan mean. */
-  readonly legend: string;
+  /** What the signs on a drawing mean: only those that it shows. */
+  readonly legends: { readonly plan: string; readonly elevations: string };
   readonly measures: SheetTable;
   readonly mics: SheetTable;
   readonly clearances: SheetTable;

@@ -84,6 +84,24 @@ describe.each(layouts)('the sheets of %s', (_, layout) => {
     }
   });
 
+  test('tell only of signs that a drawing has: crosses and cables on the plan alone', () => {
+    for (const { sheets } of all) {
+      for (const [drawn, hasBoth] of [
+        ['placement', true],
+        ['elevations', false],
+      ] as const) {
+        const pages = sheets.filter(({ name }) => name === drawn).flatMap((sheet) => sheet.pages);
+        const said = pages
+          .flatMap(texts)
+          .map(({ text }) => text)
+          .join(' ');
+        expect(said).toContain('dark body is a mic');
+        expect(said.includes('- - cable'), drawn).toBe(hasBoth);
+        expect(said.includes('+ middle'), drawn).toBe(hasBoth);
+      }
+    }
+  });
+
   test('have letters of at least 2.8 mm in every table', () => {
     for (const { paper, sheets } of all) {
       const body = bodyRoom(paper);

@@ -30,7 +30,7 @@ export function elevationBody(source: SheetSource, body: Room): readonly Mark[] 
   return [
     ...paneMarks(front, { room: division[0], scale, title: facing }, source),
     ...paneMarks(side, { room: division[1], scale, title: words.sides.side }, source),
-    ...scaleMarks(body, scale, { layout, words }),
+    ...scaleMarks(body, scale, { layout, words, legend: words.legends.elevations }),
   ];
 }
 

@@ -154,7 +154,7 @@ function planMarks(source: SheetSource, room: Room): readonly Mark[] {
     ...laid,
     ...around,
     ...placeLargeLabels(labels, labelled, { taken, drawn: drawnPoints(laid) }),
-    ...scaleMarks(room, scale, { layout, words }),
+    ...scaleMarks(room, scale, { layout, words, legend: words.legends.plan }),
   ];
 }
 
@@ -219,18 +219,22 @@ function aroundMarks(
 export function scaleMarks(
   room: Room,
   scale: number,
-  { layout, words }: Pick<SheetSource, 'layout' | 'words'>,
+  {
+    layout,
+    words,
+    legend: text,
+  }: Pick<SheetSource, 'layout' | 'words'> & { readonly legend: string },
 ): readonly Mark[] {
   const y = room.y + room.height - BELOW + 2;
-  const text = textMark(
+  const scaleText = textMark(
     words.scale(scale),
     { x: room.x + room.width, y: y + ASCENT * 3.2 },
     { size: 3.2, bold: true, anchor: 'end' },
   );
-  const legend = { ...room, y: y + 6, height: BELOW - 8 };
+  const below = { ...room, y: y + 6, height: BELOW - 8 };
   return [
     ...scaleBarMarks({ x: room.x + 1, y }, scale, layout.units),
-    text,
-    ...smallParagraph(words.legend, legend),
+    scaleText,
+    ...smallParagraph(text, below),
   ];
 }

@@ -20,12 +20,15 @@ import { SHEET_TITLES } from './sheetTitles.ts';
 import { PROOF, signOffHeadWords, signOffStateWords } from './signOffWords.ts';
 import { tallyWords } from './verdictWords.ts';
 
+/** What a print is trusted by. */
+const BAR = 'Print at 100 % and check the bar.';
 const CAUTION =
   'A plan, not a safety approval. Counterweight or sandbag stands that can tip; cover or ramp cables that cross a way; keep signal apart from mains, which only qualified people work on; lift with enough hands. Loud kits harm hearing. Local rules and qualified people decide.';
 
 /** Everything that the sheets of a layout say. `paperName` is the paper that the scale holds for. */
 export function sheetWords(layout: Layout, report: Report, paperName: string): SheetWords {
   const { name, venue, player, units } = layout;
+  const heights = `Numbers after names are heights above the deck in ${units}.`;
   const marks = sheetMarks(layout);
   const source = { layout, report, marks };
   return {
@@ -47,7 +50,10 @@ export function sheetWords(layout: Layout, report: Report, paperName: string): S
       behind: 'From behind the player',
       side: "From the player's right, audience at the right",
     },
-    legend: `Numbers after names are heights above the deck in ${units}. + middle of a stand or throne; - - cable; a dark body is a mic. Print at 100 % and check the bar.`,
+    legends: {
+      plan: `${heights} + middle of a stand or throne; - - cable; a dark body is a mic. ${BAR}`,
+      elevations: `${heights} A dark body is a mic. ${BAR}`,
+    },
     measures: measuresTable(source),
     mics: micsTable(source),
     clearances: clearancesTable(source),
