@@ -12,5 +12,11 @@ export function tidyAzimuth(angle: Degrees): Degrees {
   return tidied >= 360 ? 0 : tidied;
 }
 
+/** A spot on the plan in whole mm, for what is put down for the user: no tape measures finer. */
+export const wholeSpot = (x: Mm, y: Mm): { x: Mm; y: Mm } => ({
+  x: Math.round(x) + 0,
+  y: Math.round(y) + 0,
+});
+
 /** A spot on the plan without noise. */
 export const tidySpot = (x: Mm, y: Mm): { x: Mm; y: Mm } => ({ x: tidy(x), y: tidy(y) });

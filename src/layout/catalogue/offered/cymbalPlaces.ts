@@ -8,7 +8,7 @@ import { isStruck, type Piece } from '../../pieces/piece.ts';
 import { ahead } from '../defaults/room.ts';
 import type { MountChoice } from '../micClasses.ts';
 import { fromPlayer } from './drumPlaces.ts';
-import { standMountsAt } from './standMount.ts';
+import { roundMountsAt } from './standMount.ts';
 
 const ROUND: readonly Degrees[] = [0, 20, -20, 40, -40, 60, -60, 80, -80];
 /** Heights over the edge plane; a swinging cymbal rises under the first ones (common practice, no source). */
@@ -33,7 +33,7 @@ export function* cymbalPlaces(
       const out = fromPlayer(cymbal) + aside;
       const tip = { ...ahead(cymbal, out, 0.4 * cymbal.diameter), z: cymbal.z + above };
       const aim = { tip, azimuth: out + 180, pitch: -65 };
-      yield* standMountsAt({ layout, micClass, stand: choice }, aim, out);
+      yield* roundMountsAt({ layout, micClass, stand: choice }, aim, out);
     }
   }
 }
@@ -59,7 +59,7 @@ export function* overheadPlaces(
     for (const above of ABOVE_ALL) {
       for (const aside of [0, 90, -90, 180]) {
         const aim = { tip: { ...over, z: top + above }, azimuth: 270, pitch: -90 };
-        yield* standMountsAt({ layout, micClass, stand: choice }, aim, side + aside);
+        yield* roundMountsAt({ layout, micClass, stand: choice }, aim, side + aside);
       }
     }
   }

@@ -9,7 +9,7 @@ import type { Percussion } from '../../pieces/percussion.ts';
 import { isDrum } from '../../pieces/piece.ts';
 import { ahead } from '../defaults/room.ts';
 import type { MountChoice } from '../micClasses.ts';
-import { standMountsAt } from './standMount.ts';
+import { roundMountsAt } from './standMount.ts';
 
 /** Round the rim from the best direction, a little more to either side each time. */
 const ROUND: readonly Degrees[] = [0, 15, -15, 30, -30, 45, -45, 60, -60, 75, -75, 90, -90];
@@ -43,7 +43,7 @@ export function* drumPlaces(
       const edge = ahead(drum, angle, drum.diameter / 2 - look.reach);
       const tip = { ...edge, z: drum.z + look.height };
       const aim = { tip, azimuth: angle + 180, pitch: -look.pitch };
-      yield* standMountsAt({ layout, micClass, stand: choice }, aim, angle);
+      yield* roundMountsAt({ layout, micClass, stand: choice }, aim, angle);
     }
   }
 }
@@ -61,7 +61,7 @@ export function* percussionPlaces(
       const out = fromPlayer(piece) + aside;
       const tip = { ...ahead(piece, out, piece.diameter / 2 + 150), z: piece.z + above };
       const aim = { tip, azimuth: out + 180, pitch: -45 };
-      yield* standMountsAt({ layout, micClass, stand: choice }, aim, out);
+      yield* roundMountsAt({ layout, micClass, stand: choice }, aim, out);
     }
   }
 }

@@ -1,13 +1,13 @@
 import { cosDeg, sinDeg } from '../../../units/angle.ts';
 import type { Degrees, Mm } from '../../../units/quantity.ts';
-import { tidyAzimuth, tidySpot } from '../../edit/tidy.ts';
+import { tidyAzimuth, wholeSpot } from '../../edit/tidy.ts';
 import type { Layout } from '../../layout.ts';
 import type { MicClass } from '../../mics/micClass.ts';
 import type { Mount } from '../../mics/mount.ts';
 import type { Kick } from '../../pieces/kick.ts';
 import { ahead } from '../defaults/room.ts';
 import type { MountChoice } from '../micClasses.ts';
-import { standMountsAt } from './standMount.ts';
+import { roundMountsAt } from './standMount.ts';
 
 /** How far in front of a closed head a kick mic stands, and how far inside the port of an open one (common practice, no source). */
 const IN_FRONT: readonly Mm[] = [60, 100, 150];
@@ -41,7 +41,7 @@ export function* kickPlaces(
   }
   if (choice === 'plateOnDeck') {
     const spot = ahead(kick, kick.turn, kick.depth / 2 + 150);
-    yield { kind: choice, ...tidySpot(spot.x, spot.y), turn: tidyAzimuth(kick.turn + 180) };
+    yield { kind: choice, ...wholeSpot(spot.x, spot.y), turn: tidyAzimuth(kick.turn + 180) };
     return;
   }
   const distances = kick.port ? INSIDE.map((inside) => -inside) : IN_FRONT;
@@ -51,7 +51,7 @@ export function* kickPlaces(
       azimuth: kick.turn + 180,
       pitch: -kick.rise,
     };
-    yield* standMountsAt({ layout, micClass, stand: choice }, aim, kick.turn);
+    yield* roundMountsAt({ layout, micClass, stand: choice }, aim, kick.turn);
   }
   for (const distance of IN_FRONT) {
     for (const [right, up] of BESIDE) {
@@ -62,7 +62,7 @@ export function* kickPlaces(
         pitch: -kick.rise,
       };
       for (const side of FROM) {
-        yield* standMountsAt({ layout, micClass, stand: choice }, aim, kick.turn + side);
+        yield* roundMountsAt({ layout, micClass, stand: choice }, aim, kick.turn + side);
       }
     }
   }

@@ -1,6 +1,6 @@
 import { cosDeg, sinDeg } from '../../../units/angle.ts';
 import type { Degrees, Mm } from '../../../units/quantity.ts';
-import { tidy, tidyAzimuth, tidySpot } from '../../edit/tidy.ts';
+import { tidy, tidyAzimuth, tidySpot, wholeSpot } from '../../edit/tidy.ts';
 import type { Layout } from '../../layout.ts';
 import type { MicClass } from '../../mics/micClass.ts';
 import type { StandClass, StandMount } from '../../mics/mount.ts';
@@ -48,7 +48,7 @@ export function standMountsAt(
     {
       kind: 'stand',
       stand,
-      base: { x: Math.round(standing.base.x), y: Math.round(standing.base.y) },
+      base: wholeSpot(standing.base.x, standing.base.y),
       turn: standing.turn,
       mast: null,
       tip: { ...tidySpot(aim.tip.x, aim.tip.y), z: tidy(aim.tip.z) },
@@ -56,6 +56,19 @@ export function standMountsAt(
       pitch: tidy(aim.pitch),
     },
   ];
+}
+
+/** {@link standMountsAt} for a mic that is put down for the user: at whole mm and half degrees, before anybody asks whether it is clear there. */
+export const roundMountsAt = (wish: StandWish, aim: Aim, out: Degrees): readonly StandMount[] =>
+  standMountsAt(wish, rounded(aim), out);
+
+function rounded({ tip, azimuth, pitch }: Aim): Aim {
+  const half = (angle: Degrees): Degrees => Math.round(2 * angle) / 2 + 0;
+  return {
+    tip: { ...wholeSpot(tip.x, tip.y), z: Math.round(tip.z) },
+    azimuth: tidyAzimuth(half(azimuth)),
+    pitch: half(pitch),
+  };
 }
 
 /** Whether mast and boom come from a base at a level distance to a height. */

@@ -2,7 +2,11 @@ import { describe, expect, test } from 'vitest';
 import { createClearances } from '../../../../src/clearance/clearances.ts';
 import { STARTING_KITS } from '../../../../src/layout/catalogue/kits/startingKits.ts';
 import { MIC_CLASSES, usualMounts } from '../../../../src/layout/catalogue/micClasses.ts';
-import { micGroups, offeredMics } from '../../../../src/layout/catalogue/offered/offeredMics.ts';
+import {
+  micGroups,
+  micSources,
+  offeredMics,
+} from '../../../../src/layout/catalogue/offered/offeredMics.ts';
 import { addMic } from '../../../../src/layout/edit/mics.ts';
 import type { Layout } from '../../../../src/layout/layout.ts';
 import type { Mic } from '../../../../src/layout/mics/mic.ts';
@@ -53,6 +57,28 @@ describe.each(kits)('%s without its mics', (_, bare) => {
     const over = groups.filter(({ name }) => name.startsWith('Overhead'));
     expect(over.map(({ hears }) => hears.length > 1)).toEqual([true, true]);
   });
+});
+
+test('what is offered stands at whole mm and points at half degrees, so that what was found clear is what is kept', () => {
+  const isWhole = (...values: readonly number[]) => values.every(Number.isInteger);
+  let looked = 0;
+  for (const [, bare] of kits) {
+    for (const { name, hears } of micSources(bare)) {
+      for (const { id } of MIC_CLASSES) {
+        for (const { mount } of offeredMics(bare, hears, id)) {
+          if (mount.kind === 'stand') {
+            const { base, tip, azimuth, pitch } = mount;
+            const places = [base.x, base.y, tip.x, tip.y, tip.z];
+            expect(isWhole(...places, 2 * azimuth, 2 * pitch), `${name} ${places}`).toBe(true);
+            looked += 1;
+          } else if (mount.kind === 'plateOnDeck') {
+            expect(isWhole(mount.x, mount.y), `${name} on a plate`).toBe(true);
+          }
+        }
+      }
+    }
+  }
+  expect(looked).toBeGreaterThan(500);
 });
 
 test('a mic is named after its drum as a mic, never as a second drum', () => {
